@@ -1,0 +1,87 @@
+// What differs between Australian, British and US classrooms: separators, currency, number words, spelling.
+
+export const LOCALES = ['en-AU', 'en-GB', 'en-US'] as const;
+export type LocaleId = (typeof LOCALES)[number];
+
+export interface Currency {
+  readonly code: 'AUD' | 'GBP' | 'USD';
+  /** Written before the amount: "$" or "£". */
+  readonly symbol: string;
+  /** Written after an amount below one main unit: "c", "p" or "¢". */
+  readonly minorSymbol: string;
+  readonly mainName: readonly [one: string, many: string];
+  readonly minorName: readonly [one: string, many: string];
+  /** Coin values in minor units, smallest first; only coins in use. */
+  readonly coins: readonly number[];
+  /** Note values in main units, smallest first. */
+  readonly notes: readonly number[];
+}
+
+export interface Locale {
+  readonly id: LocaleId;
+  /** Between groups of three digits, from 10 000 up (from 1,000 up in Britain and the US). */
+  readonly groupSeparator: string;
+  readonly groupFrom: number;
+  /** "one hundred and five" (true) or "one hundred five" (false). */
+  readonly andInWords: boolean;
+  readonly currency: Currency;
+  /** metre or meter, colour or color, maths or math. */
+  readonly spelling: { readonly metre: string; readonly litre: string; readonly colour: string; readonly maths: string };
+}
+
+/** Australian: thin gap as the curriculum writes it (a no-break space here), coins of the Royal Australian Mint in circulation. */
+const AUSTRALIAN: Locale = {
+  id: 'en-AU',
+  groupSeparator: '\u00a0',
+  groupFrom: 10_000,
+  andInWords: true,
+  currency: {
+    code: 'AUD',
+    symbol: '$',
+    minorSymbol: 'c',
+    mainName: ['dollar', 'dollars'],
+    minorName: ['cent', 'cents'],
+    coins: [5, 10, 20, 50, 100, 200],
+    notes: [5, 10, 20, 50, 100],
+  },
+  spelling: { metre: 'metre', litre: 'litre', colour: 'colour', maths: 'maths' },
+};
+
+const BRITISH: Locale = {
+  id: 'en-GB',
+  groupSeparator: ',',
+  groupFrom: 1000,
+  andInWords: true,
+  currency: {
+    code: 'GBP',
+    symbol: '£',
+    minorSymbol: 'p',
+    mainName: ['pound', 'pounds'],
+    minorName: ['penny', 'pence'],
+    coins: [1, 2, 5, 10, 20, 50, 100, 200],
+    notes: [5, 10, 20, 50],
+  },
+  spelling: { metre: 'metre', litre: 'litre', colour: 'colour', maths: 'maths' },
+};
+
+const AMERICAN: Locale = {
+  id: 'en-US',
+  groupSeparator: ',',
+  groupFrom: 1000,
+  andInWords: false,
+  currency: {
+    code: 'USD',
+    symbol: '$',
+    minorSymbol: '¢',
+    mainName: ['dollar', 'dollars'],
+    minorName: ['cent', 'cents'],
+    coins: [1, 5, 10, 25],
+    notes: [1, 5, 10, 20, 50, 100],
+  },
+  spelling: { metre: 'meter', litre: 'liter', colour: 'color', maths: 'math' },
+};
+
+/** The locale with the given id. */
+export function localeOf(id: LocaleId): Locale {
+  return id === 'en-AU' ? AUSTRALIAN : id === 'en-GB' ? BRITISH : AMERICAN;
+}

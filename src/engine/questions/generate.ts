@@ -1,0 +1,38 @@
+// Skill + seed -> questions: free ones for practice and "questions", and those about the day's number for boards.
+import type { DayNumber } from '../numbers/day-number.js';
+import type { Locale } from '../numbers/locale.js';
+import { Rng } from '../random/rng.js';
+import type { Skill } from '../skills/skill.js';
+import { finishQuestion } from './finish.js';
+import type { Question } from './question.js';
+
+/** `count` questions of a skill, templates in turn, texts unequal while the skill's space allows it. */
+export function generateQuestions(skill: Skill, count: number, seed: number, locale: Locale): Question[] {
+  const rng = new Rng(seed).fork(skill.id);
+  const seen = new Set<string>();
+  const out: Question[] = [];
+  for (let i = 0; out.length < count; i++) {
+    const template = skill.templates[i % skill.templates.length] ?? skill.templates[0];
+    const question = finishQuestion(skill, template.id, template.ask({ rng, locale }));
+    // A small space (ten number bonds, say) runs out: after many misses a repeat is better than no question.
+    if (seen.has(question.id) && i < 20 * count + 200) continue;
+    seen.add(question.id);
+    out.push(question);
+  }
+  return out;
+}
+
+/** Up to `tries` different questions per template of a skill about the day's number; empty when none suits it. */
+export function questionsAbout(skill: Skill, day: DayNumber, rng: Rng, locale: Locale, tries: number): Question[] {
+  const out = new Map<string, Question>();
+  for (const template of skill.templates) {
+    if (!template.askOn || !template.dayKinds?.includes(day.kind)) continue;
+    for (let i = 0; i < tries; i++) {
+      const draft = template.askOn(day, { rng, locale });
+      if (draft === null) break;
+      const question = finishQuestion(skill, template.id, draft);
+      out.set(question.text, question);
+    }
+  }
+  return [...out.values()];
+}

@@ -1,0 +1,3 @@
+import type { Skill } from './skill.js';
+
+export const ADDITION_SKILLS: readonly Skill[] = [];

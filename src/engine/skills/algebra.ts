@@ -1,0 +1,3 @@
+import type { Skill } from './skill.js';
+
+export const ALGEBRA_SKILLS: readonly Skill[] = [];

@@ -1,0 +1,3 @@
+import type { Skill } from './skill.js';
+
+export const MONEY_SKILLS: readonly Skill[] = [];

@@ -1,0 +1,3 @@
+import type { Skill } from './skill.js';
+
+export const PLACE_VALUE_SKILLS: readonly Skill[] = [];

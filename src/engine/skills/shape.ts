@@ -1,0 +1,3 @@
+import type { Skill } from './skill.js';
+
+export const SHAPE_SKILLS: readonly Skill[] = [];

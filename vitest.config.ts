@@ -1,0 +1,14 @@
+import { defineConfig } from 'vitest/config';
+
+// Tests run on the sources: the "afterbell-source" condition makes every #layer import resolve to src/.
+export default defineConfig({
+  resolve: { conditions: ['afterbell-source', 'node', 'import', 'default'] },
+  ssr: { resolve: { conditions: ['afterbell-source', 'node', 'import', 'default'] } },
+  test: {
+    include: ['src/**/*.test.ts', 'test/**/*.test.ts'],
+    env: { TZ: 'Australia/Brisbane' },
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+    maxWorkers: 2,
+  },
+});
