@@ -1,0 +1,83 @@
+// Every endpoint once: the server registers these, the web client calls them, and both take their types from here.
+import { z } from 'zod';
+import { AppState, Child, ClassDetail, NewChild, NewClass, RosterInput, RosterReading } from './class.js';
+import { AbsentChange, MarkBatch, MarkingView, MarksSaved, SlipPlace } from './marking.js';
+import { PrintOrder, PrintPreview } from './print.js';
+import { Settings } from './settings.js';
+import { Alternative, LockChange, NumberChange, Reshuffle, Sheet, Swap, TodayView } from './today.js';
+import { EvidenceView, UnderstandingView } from './understanding.js';
+
+const nothing = z.object({});
+
+/** method, path with :names, body schema (null for none), answer schema. All bodies and answers are JSON. */
+export const ENDPOINTS = {
+  state: { method: 'GET', path: '/api/state', body: null, answer: AppState },
+  saveSettings: { method: 'PUT', path: '/api/settings', body: Settings, answer: Settings },
+  startDemo: { method: 'POST', path: '/api/demo', body: nothing, answer: ClassDetail },
+  readRoster: { method: 'POST', path: '/api/roster', body: RosterInput, answer: RosterReading },
+  createClass: { method: 'POST', path: '/api/classes', body: NewClass, answer: ClassDetail },
+  class: { method: 'GET', path: '/api/classes/:classId', body: null, answer: ClassDetail },
+  changeClass: {
+    method: 'PUT',
+    path: '/api/classes/:classId',
+    body: NewClass.omit({ children: true }),
+    answer: ClassDetail,
+  },
+  eraseClass: { method: 'DELETE', path: '/api/classes/:classId', body: null, answer: nothing },
+  addChildren: {
+    method: 'POST',
+    path: '/api/classes/:classId/children',
+    body: z.object({ children: z.array(NewChild).min(1).max(60) }),
+    answer: ClassDetail,
+  },
+  changeChild: { method: 'PUT', path: '/api/children/:childId', body: NewChild, answer: Child },
+  eraseChild: { method: 'DELETE', path: '/api/children/:childId', body: null, answer: nothing },
+  today: { method: 'GET', path: '/api/classes/:classId/days/:date', body: null, answer: TodayView },
+  changeNumber: {
+    method: 'POST',
+    path: '/api/classes/:classId/number',
+    body: NumberChange,
+    answer: TodayView,
+  },
+  reshuffle: { method: 'POST', path: '/api/reshuffle', body: Reshuffle, answer: Sheet },
+  lockRungs: { method: 'PUT', path: '/api/sheets/:sheetId/locked', body: LockChange, answer: Sheet },
+  alternatives: {
+    method: 'GET',
+    path: '/api/sheets/:sheetId/rungs/:rung/alternatives',
+    body: null,
+    answer: z.object({ alternatives: z.array(Alternative) }),
+  },
+  swapRung: { method: 'PUT', path: '/api/sheets/:sheetId/rungs/:rung', body: Swap, answer: Sheet },
+  previewPrint: { method: 'POST', path: '/api/print/preview', body: PrintOrder, answer: PrintPreview },
+  marking: { method: 'GET', path: '/api/sheets/:sheetId/marks', body: null, answer: MarkingView },
+  saveMarks: { method: 'PUT', path: '/api/sheets/:sheetId/marks', body: MarkBatch, answer: MarksSaved },
+  undoMarks: { method: 'POST', path: '/api/sheets/:sheetId/undo', body: nothing, answer: MarksSaved },
+  redoMarks: { method: 'POST', path: '/api/sheets/:sheetId/redo', body: nothing, answer: MarksSaved },
+  changeAbsent: { method: 'PUT', path: '/api/sheets/:sheetId/absent', body: AbsentChange, answer: nothing },
+  slip: { method: 'GET', path: '/api/slips/:code', body: null, answer: SlipPlace },
+  understanding: {
+    method: 'GET',
+    path: '/api/classes/:classId/understanding',
+    body: null,
+    answer: UnderstandingView,
+  },
+  evidence: {
+    method: 'GET',
+    path: '/api/children/:childId/skills/:skillId',
+    body: null,
+    answer: EvidenceView,
+  },
+} as const;
+
+export type EndpointName = keyof typeof ENDPOINTS;
+export type BodyOf<N extends EndpointName> = (typeof ENDPOINTS)[N]['body'] extends z.ZodType
+  ? z.input<(typeof ENDPOINTS)[N]['body']>
+  : null;
+export type AnswerOf<N extends EndpointName> = z.output<(typeof ENDPOINTS)[N]['answer']>;
+
+/** Paths that carry files instead of JSON. POST a {@link PrintOrder} to `print` for a PDF. */
+export const FILE_PATHS = {
+  print: '/api/print',
+  backup: '/api/backup',
+  restore: '/api/restore',
+} as const;

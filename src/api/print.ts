@@ -1,0 +1,28 @@
+// Asking for paper.
+import { z } from 'zod';
+import { PAPERS } from './settings.js';
+
+export const DOCUMENTS = ['poster', 'sheet', 'slips', 'key', 'relief', 'kit'] as const;
+export type DocumentName = (typeof DOCUMENTS)[number];
+
+export const PrintOrder = z.object({
+  /** The boards to print: for a two-sided sheet the front first, then the back. */
+  sheetIds: z.array(z.string()).min(1).max(8),
+  document: z.enum(DOCUMENTS),
+  paper: z.enum(PAPERS),
+  /** A poster cut into A4 or Letter pages to be joined. */
+  tiled: z.boolean().default(false),
+  perPage: z.union([z.literal(6), z.literal(8)]).default(6),
+  /** Print each child's name on its slip; otherwise an empty name line. */
+  names: z.boolean().default(false),
+  lowInk: z.boolean().default(false),
+  largePrint: z.boolean().default(false),
+});
+export type PrintOrder = z.infer<typeof PrintOrder>;
+
+export const PrintPreview = z.object({
+  pages: z.array(z.string()),
+  pageCount: z.number(),
+  warnings: z.array(z.string()),
+});
+export type PrintPreview = z.infer<typeof PrintPreview>;

@@ -1,0 +1,69 @@
+// What the marks say: skills of the class and of each child, with how sure we are.
+import { z } from 'zod';
+import { Finding } from './marking.js';
+
+/** Our four plain words, in order; "unsure" means too few answers to say. */
+export const SKILL_STATES = ['unsure', 'starting', 'growing', 'secure'] as const;
+export type SkillState = (typeof SKILL_STATES)[number];
+
+export const SkillStanding = z.object({
+  skillId: z.string(),
+  state: z.enum(SKILL_STATES),
+  /** Chance of success on a plain question of the skill, 0 to 1. */
+  chance: z.number(),
+  /** Where that chance lies in four cases out of five. */
+  low: z.number(),
+  high: z.number(),
+  /** How many answers it rests on. */
+  answers: z.number(),
+});
+export type SkillStanding = z.infer<typeof SkillStanding>;
+
+export const SkillInfo = z.object({
+  id: z.string(),
+  title: z.string(),
+  strand: z.string(),
+  year: z.number(),
+});
+export type SkillInfo = z.infer<typeof SkillInfo>;
+
+export const ChildStanding = z.object({
+  childId: z.string(),
+  shownAs: z.string(),
+  year: z.number(),
+  answers: z.number(),
+  skills: z.array(SkillStanding),
+  /** Patterns in wrong answers that have been seen often enough to be worth a look. */
+  findings: z.array(Finding.extend({ seen: z.number(), chances: z.number(), examples: z.array(z.string()) })),
+});
+export type ChildStanding = z.infer<typeof ChildStanding>;
+
+export const UnderstandingView = z.object({
+  skills: z.array(SkillInfo),
+  class: z.array(SkillStanding),
+  children: z.array(ChildStanding),
+  /** Three sentences at most: who to see, what to reteach, who to stretch. */
+  sentences: z.array(z.string()),
+  markedBoards: z.number(),
+});
+export type UnderstandingView = z.infer<typeof UnderstandingView>;
+
+/** The answers behind one child's standing in one skill, newest first. */
+export const EvidenceView = z.object({
+  skill: SkillInfo,
+  standing: SkillStanding,
+  sentence: z.string(),
+  answers: z.array(
+    z.object({
+      date: z.string(),
+      text: z.string(),
+      answer: z.string(),
+      state: z.enum(['right', 'wrong', 'blank']),
+      typed: z.string(),
+      findings: z.array(Finding),
+      /** How far this answer moved the chance of success, in percentage points. */
+      moved: z.number(),
+    }),
+  ),
+});
+export type EvidenceView = z.infer<typeof EvidenceView>;
