@@ -1,0 +1,20 @@
+// A school's rows as plain data, table by table: what a backup holds. No Node, no database.
+import type { JsonObject } from './records.js';
+
+/** Tables in the order in which they can be filled: a table comes after those it refers to. */
+export const SNAPSHOT_TABLES = [
+  'settings',
+  'classes',
+  'children',
+  'sheets',
+  'slips',
+  'marks',
+  'mark_events',
+  'placements',
+  'days',
+  'absences',
+] as const;
+export type SnapshotTable = (typeof SNAPSHOT_TABLES)[number];
+
+/** Rows by table; columns by their database names, without school_id. */
+export type Snapshot = { readonly [T in SnapshotTable]: readonly JsonObject[] };

@@ -1,0 +1,148 @@
+// The store's one interface. Server and command line receive a Store and import only this and records.ts: no Node, no database.
+import type {
+  Child,
+  ChildInput,
+  ClassInput,
+  DayRecord,
+  Erased,
+  IsoDate,
+  Mark,
+  MarkBatch,
+  MarkChange,
+  MarkEvent,
+  Placement,
+  SchoolClass,
+  Settings,
+  Sheet,
+  SheetInput,
+  SheetKind,
+  Slip,
+  Versioned,
+} from './records.js';
+import type { Result } from './result.js';
+import type { Snapshot } from './snapshot.js';
+
+export interface SettingsStore {
+  /** The settings; the defaults with version 0 before the first write. */
+  read(): Promise<Result<Versioned<Settings>>>;
+  /** Replaces them; `conflict` when `version` is no longer the stored one. */
+  write(value: Settings, version: number): Promise<Result<Versioned<Settings>>>;
+}
+
+export interface ClassStore {
+  /** All classes by name. */
+  list(): Promise<Result<readonly SchoolClass[]>>;
+  get(id: string): Promise<Result<SchoolClass>>;
+  create(input: ClassInput): Promise<Result<SchoolClass>>;
+  update(id: string, input: ClassInput): Promise<Result<SchoolClass>>;
+  /** Really deletes the class, its children, sheets, slips, marks and days. */
+  erase(id: string): Promise<Result<Erased>>;
+}
+
+export interface ChildStore {
+  /** The children of a class in list order; those who left only when asked for. */
+  list(classId: string, options?: { readonly withLeft?: boolean }): Promise<Result<readonly Child[]>>;
+  get(id: string): Promise<Result<Child>>;
+  /** Adds all or none, at the end of the list, in the given order. */
+  add(classId: string, inputs: readonly ChildInput[]): Promise<Result<readonly Child[]>>;
+  update(id: string, patch: Partial<ChildInput>): Promise<Result<Child>>;
+  /** Puts the class list in the order of `ids`, which must name every child of the class who has not left. */
+  reorder(classId: string, ids: readonly string[]): Promise<Result<readonly Child[]>>;
+  /** The child leaves after `last` and keeps the record; null takes the leaving back. */
+  leave(id: string, last: IsoDate | null): Promise<Result<Child>>;
+  /** Really deletes the child and everything kept about the child, and says how much that was. */
+  erase(id: string): Promise<Result<Erased>>;
+}
+
+export interface SheetStore {
+  /** Saves a composed activity. Saving the same content for the same class and date again returns the sheet already there. */
+  save(input: SheetInput): Promise<Result<Sheet>>;
+  get(id: string): Promise<Result<Sheet>>;
+  /** The sheets of a class on a date that nothing has superseded, oldest first (front and back, one for each year, say). */
+  current(classId: string, date: IsoDate): Promise<Result<readonly Sheet[]>>;
+  /** Newest first by date, then by creation; at most `limit` (default 100, at most 1000). */
+  list(query: {
+    readonly classId: string;
+    readonly kind?: SheetKind;
+    readonly from?: IsoDate;
+    readonly to?: IsoDate;
+    readonly withSuperseded?: boolean;
+    readonly limit?: number;
+  }): Promise<Result<readonly Sheet[]>>;
+}
+
+export interface SlipStore {
+  /** One slip for each entry, in order; a child who has a slip of this sheet gets that one again, null always makes a spare. */
+  issue(sheetId: string, childIds: readonly (string | null)[]): Promise<Result<readonly Slip[]>>;
+  list(sheetId: string): Promise<Result<readonly Slip[]>>;
+  /** Finds a slip by what was scanned or typed: case, spaces and hyphens do not matter; a mistyped character is recognised. */
+  find(typed: string): Promise<Result<Slip>>;
+  /** Gives a spare slip to a child, who must have none of that sheet. */
+  assign(id: string, childId: string): Promise<Result<Slip>>;
+}
+
+export interface MarkStore {
+  /**
+   * Records a batch, all or nothing. It is committed and synced to the disk when this returns success.
+   * Repeating a batch changes nothing and adds no event, so a request may be sent again after a broken connection.
+   */
+  record(batch: MarkBatch): Promise<Result<MarkChange>>;
+  /** Takes back the last batch of `token` on the sheet that has not been taken back. */
+  undo(change: { sheetId: string; token: string; by: string; at: string }): Promise<Result<MarkChange>>;
+  /** Brings back the last batch of `token` that was taken back, unless something was recorded since. */
+  redo(change: { sheetId: string; token: string; by: string; at: string }): Promise<Result<MarkChange>>;
+  ofSheet(sheetId: string): Promise<Result<readonly Mark[]>>;
+  ofChild(childId: string): Promise<Result<readonly Mark[]>>;
+  /** All marks on the sheets of a class, in the order of the sheets' dates, then of recording. */
+  ofClass(
+    classId: string,
+    span?: { readonly from?: IsoDate; readonly to?: IsoDate },
+  ): Promise<Result<readonly Mark[]>>;
+  /** The sheet's history, oldest first, after sequence number `after` (default 0). */
+  events(sheetId: string, after?: number): Promise<Result<readonly MarkEvent[]>>;
+}
+
+export interface PlacementStore {
+  /** The placements of the children of a class who have one. */
+  list(classId: string): Promise<Result<readonly Placement[]>>;
+  put(placement: Placement): Promise<Result<Placement>>;
+}
+
+export interface DayStore {
+  /** The recorded days of a class, oldest first. */
+  list(
+    classId: string,
+    span?: { readonly from?: IsoDate; readonly to?: IsoDate },
+  ): Promise<Result<readonly DayRecord[]>>;
+  put(day: DayRecord): Promise<Result<DayRecord>>;
+}
+
+/** Writing commits answered with success, and the syncs to the disk that the file layer has done, since the store was opened. */
+export interface SyncCounts {
+  readonly commits: number;
+  /** Null on a database server, which does its own syncing. */
+  readonly syncs: number | null;
+}
+
+/** Everything one school keeps. Every method answers with a Result; none throws for what can be expected. */
+export interface Store {
+  readonly kind: 'embedded' | 'server';
+  /** Where the data are, fit to be shown: the folder, or host and database without user and password. */
+  readonly place: string;
+  readonly school: string;
+  readonly settings: SettingsStore;
+  readonly classes: ClassStore;
+  readonly children: ChildStore;
+  readonly sheets: SheetStore;
+  readonly slips: SlipStore;
+  readonly marks: MarkStore;
+  readonly placements: PlacementStore;
+  readonly days: DayStore;
+  /** Every row of the school at one moment, for a backup. */
+  takeSnapshot(): Promise<Result<Snapshot>>;
+  /** Puts a snapshot in, in one transaction; with data already there only when `replace`, and then in their place. */
+  loadSnapshot(snapshot: Snapshot, options: { readonly replace: boolean }): Promise<Result<null>>;
+  syncCounts(): Promise<SyncCounts>;
+  /** Finishes what is under way and lets the data folder go. Harmless when called twice. */
+  close(): Promise<void>;
+}
