@@ -8,9 +8,7 @@ export const MINUS = '\u2212';
 export function formatWhole(value: number, locale: Locale): string {
   const digits = String(Math.abs(value));
   const grouped =
-    Math.abs(value) >= locale.groupFrom
-      ? digits.replace(/\B(?=(\d{3})+$)/g, locale.groupSeparator)
-      : digits;
+    Math.abs(value) >= locale.groupFrom ? digits.replace(/\B(?=(\d{3})+$)/g, locale.groupSeparator) : digits;
   return value < 0 ? MINUS + grouped : grouped;
 }
 

@@ -26,7 +26,12 @@ export interface Locale {
   readonly andInWords: boolean;
   readonly currency: Currency;
   /** metre or meter, colour or color, maths or math. */
-  readonly spelling: { readonly metre: string; readonly litre: string; readonly colour: string; readonly maths: string };
+  readonly spelling: {
+    readonly metre: string;
+    readonly litre: string;
+    readonly colour: string;
+    readonly maths: string;
+  };
 }
 
 /** Australian: thin gap as the curriculum writes it (a no-break space here), coins of the Royal Australian Mint in circulation. */
