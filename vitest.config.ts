@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { PlainSummaryReporter } from './scripts/setup/plain-summary-reporter.mjs';
 
 // Tests run on the sources: the "afterbell-source" condition makes every #layer import resolve to src/.
 export default defineConfig({
@@ -10,5 +11,6 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 120_000,
     maxWorkers: 2,
+    reporters: ['default', new PlainSummaryReporter()],
   },
 });
