@@ -1,0 +1,75 @@
+// How a child may add in the head, step by step, in the question's own numbers.
+
+/** Writes a whole number for a child. */
+export type SayWhole = (n: number) => string;
+
+/** The parts of b by place, largest first, zeros left out: 308 -> 300, 8. */
+export function placeParts(b: number): number[] {
+  const parts: number[] = [];
+  for (let place = 1; place <= b; place *= 10) {
+    const part = (Math.floor(b / place) % 10) * place;
+    if (part > 0) parts.unshift(part);
+  }
+  return parts;
+}
+
+/**
+ * Steps for a + b (whole numbers): near doubles, making a ten, a round number first and adjusting, or the
+ * second number by its places, whichever suits these numbers.
+ */
+export function addSteps(a: number, b: number, say: SayWhole): string[] {
+  const total = a + b;
+  const whole = `${say(a)} + ${say(b)} = ${say(total)}`;
+  if (a === 0 || b === 0) return [`Adding 0 changes nothing: ${whole}`];
+  if (a === b && a <= 12) return [`Double ${say(a)} is ${say(total)}`];
+  if (Math.abs(a - b) === 1 && a > 4 && a < 12) {
+    const low = Math.min(a, b);
+    return [`${say(low)} + ${say(low)} = ${say(2 * low)}`, `${say(2 * low)} + 1 = ${say(total)}`];
+  }
+  if (a < b && b > 9) return [`Start with the larger number: ${say(b)} + ${say(a)}`, ...addSteps(b, a, say)];
+  if (b < 10) {
+    const toTen = (10 - (a % 10)) % 10;
+    if (a < 10 && total <= 10)
+      return [`Start at ${say(Math.max(a, b))} and count on ${say(Math.min(a, b))}: ${say(total)}`];
+    if (toTen === 0 || b < toTen) return [whole];
+    if (b === toTen) return [`${whole}, a whole ten`];
+    return [`${say(a)} + ${toTen} = ${say(a + toTen)}`, `${say(a + toTen)} + ${b - toTen} = ${say(total)}`];
+  }
+  const round = roundJustAbove(b);
+  if (round !== null)
+    return [
+      `${say(a)} + ${say(round)} = ${say(a + round)}`,
+      `${say(a + round)} − ${say(round - b)} = ${say(total)}`,
+    ];
+  const steps: string[] = [];
+  let sum = a;
+  for (const part of placeParts(b)) {
+    steps.push(`${say(sum)} + ${say(part)} = ${say(sum + part)}`);
+    sum += part;
+  }
+  return steps;
+}
+
+/** The round number one or two above b that makes adding or taking b easy (39 -> 40, 198 -> 200), or null. */
+export function roundJustAbove(b: number): number | null {
+  const unit = b >= 90 ? 100 : 10;
+  const gap = (unit - (b % unit)) % unit;
+  return b > 8 && (gap === 1 || gap === 2) ? b + gap : null;
+}
+
+/** Steps from `from` up to `to` over the next ten, hundred and thousand; the jumps added at the end give the difference. */
+export function countUpSteps(from: number, to: number, say: SayWhole): string[] {
+  const jumps: number[] = [];
+  const steps: string[] = [];
+  let at = from;
+  for (let unit = 10; at < to; unit *= 10) {
+    const next = Math.ceil(at / unit) * unit;
+    const target = next >= to || next === 0 ? to : next;
+    if (target === at && target < to) continue;
+    jumps.push(target - at);
+    steps.push(`${say(at)} + ${say(target - at)} = ${say(target)}`);
+    at = target;
+  }
+  if (jumps.length > 1) steps.push(`${jumps.map(say).join(' + ')} = ${say(to - from)}`);
+  return steps;
+}

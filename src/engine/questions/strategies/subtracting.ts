@@ -1,0 +1,33 @@
+// How a child may subtract in the head, step by step, in the question's own numbers.
+import { countUpSteps, placeParts, roundJustAbove, type SayWhole } from './adding.js';
+
+/**
+ * Steps for a − b (whole numbers, a >= b): counting up when they are close, back through a ten, a round number
+ * first and adjusting, or the second number by its places, whichever suits these numbers.
+ */
+export function subtractSteps(a: number, b: number, say: SayWhole): string[] {
+  const whole = `${say(a)} − ${say(b)} = ${say(a - b)}`;
+  if (b === 0) return [`Taking away 0 changes nothing: ${whole}`];
+  if (a === b) return [`Taking away all of it leaves nothing: ${whole}`];
+  if (b > 9 && a - b < 10)
+    return [`The numbers are close: count up from ${say(b)}`, ...countUpSteps(b, a, say)];
+  if (b < 10) {
+    const toTen = a % 10;
+    if (a <= 10) return [`Start at ${say(a)} and count back ${say(b)}: ${say(a - b)}`];
+    if (toTen === 0 || b <= toTen) return [whole];
+    return [`${say(a)} − ${toTen} = ${say(a - toTen)}`, `${say(a - toTen)} − ${b - toTen} = ${say(a - b)}`];
+  }
+  const round = roundJustAbove(b);
+  if (round !== null && round <= a)
+    return [
+      `${say(a)} − ${say(round)} = ${say(a - round)}`,
+      `${say(a - round)} + ${say(round - b)} = ${say(a - b)}`,
+    ];
+  const steps: string[] = [];
+  let left = a;
+  for (const part of placeParts(b)) {
+    steps.push(`${say(left)} − ${say(part)} = ${say(left - part)}`);
+    left -= part;
+  }
+  return steps;
+}
