@@ -1,0 +1,45 @@
+// Page data -> Typst -> PDF or SVG, in the calling thread. Synchronous and memory-hungry: printer.ts keeps it off the main thread.
+import { fileURLToPath } from 'node:url';
+import { join } from 'node:path';
+import { NodeCompiler, type NodeError, type NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
+import { andikaFaces } from './fonts/andika.js';
+
+const templates = fileURLToPath(new URL('./templates/', import.meta.url));
+
+/** Sets page data with the templates. One job at a time; {@link Typesetter.forget} after each keeps memory level. */
+export class Typesetter {
+  readonly #compiler = NodeCompiler.create({
+    workspace: templates,
+    fontArgs: [{ fontBlobs: [...andikaFaces()] }],
+  });
+
+  /** The tagged PDF/UA-1 of the page data, and its number of pages. Throws when a template warns or fails: that is a bug. */
+  pdf(data: object): { pdf: Uint8Array; pages: number } {
+    const document = this.#set(data);
+    return { pdf: this.#compiler.pdf(document, { pdfStandard: 'ua-1' }), pages: document.numOfPages };
+  }
+
+  /** All pages of the page data in one SVG, one below the other, as Typst draws them. */
+  svg(data: object): string {
+    return this.#compiler.plainSvg(this.#set(data));
+  }
+
+  /** Drops everything remembered from earlier jobs. */
+  forget(): void {
+    this.#compiler.evictCache(0);
+    this.#compiler.resetShadow();
+  }
+
+  #set(data: object): NodeTypstDocument {
+    this.#compiler.mapShadow(join(templates, 'data.json'), Buffer.from(JSON.stringify(data)));
+    const compiled = this.#compiler.compile({ mainFilePath: join(templates, 'main.typ') });
+    const complaint = compiled.takeError() ?? compiled.takeWarnings();
+    if (complaint) throw new Error(`typesetting failed: ${this.#explain(complaint)}`);
+    if (!compiled.result) throw new Error('typesetting gave no document');
+    return compiled.result;
+  }
+
+  #explain(complaint: NodeError): string {
+    return JSON.stringify(this.#compiler.fetchDiagnostics(complaint));
+  }
+}
