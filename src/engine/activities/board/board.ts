@@ -15,6 +15,8 @@ export interface Rung {
   readonly commonDifficulty: number;
   /** One plain sentence: why this question stands here. */
   readonly why: string;
+  /** Kept by the teacher when the rest of the board is chosen anew. */
+  readonly locked?: boolean;
 }
 
 export interface Board {
@@ -42,4 +44,6 @@ export interface BoardProof {
   /** Due reviews asked for, and those that found a place. */
   readonly reviewsDue: readonly string[];
   readonly reviewsPlaced: readonly string[];
+  /** Rules that had to be loosened because too little can be asked about the number, in plain words; absent when none. */
+  readonly relaxed?: readonly string[];
 }

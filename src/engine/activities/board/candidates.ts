@@ -1,0 +1,100 @@
+// Everything that could stand on a board today: questions about the day's number, and due reviews.
+import { type ClassModel, predictClass } from '../../learning/class-model.js';
+import { abilityVariance } from '../../learning/state.js';
+import type { DayNumber } from '../../numbers/day-number.js';
+import type { Locale } from '../../numbers/locale.js';
+import { foldText } from '../../questions/equivalence.js';
+import { generateQuestions, questionsAbout } from '../../questions/generate.js';
+import { commonDifficulty, type Question } from '../../questions/question.js';
+import { type Rng } from '../../random/rng.js';
+import type { Skill } from '../../skills/skill.js';
+
+/** Years above the class's highest that a board may reach into. */
+const YEARS_AHEAD = 2;
+/** Questions drawn per template. */
+const TRIES = 3;
+
+export interface Candidate {
+  readonly question: Question;
+  /** Predicted share of the class that succeeds, rounded to 0.0001 so that it reads back from JSON unchanged. */
+  readonly predicted: number;
+  /** Logits on the scale common to all years, rounded to 0.01. */
+  readonly common: number;
+  readonly text: string;
+  /** Equal for equal answers. */
+  readonly answerKey: string;
+  /** Skills with the same family feel alike to a child. */
+  readonly family: string;
+  /** How well the class is known at this skill: 0 (not at all) to 1. */
+  readonly known: number;
+  readonly isDue: boolean;
+}
+
+export interface CandidateRequest {
+  readonly number: DayNumber;
+  readonly years: readonly number[];
+  readonly locale: Locale;
+  readonly skills: readonly Skill[];
+  readonly classModel: ClassModel;
+  readonly due: ReadonlySet<string>;
+  /** Texts (folded) that must not come. */
+  readonly avoid: ReadonlySet<string>;
+  /** Also questions that do not use the day's number: only for numbers about which too little can be asked. */
+  readonly withFree: boolean;
+}
+
+/** All candidates, in the order of the skill map; no two have the same text. */
+export function gatherCandidates(request: CandidateRequest, rng: Rng): Candidate[] {
+  const highest = Math.max(...request.years) + YEARS_AHEAD;
+  const out = new Map<string, Candidate>();
+  for (const skill of request.skills) {
+    if (skill.year > highest || !request.classModel.space.indexOf.has(skill.id)) continue;
+    const isDue = request.due.has(skill.id);
+    const about = questionsAbout(skill, request.number, rng.fork(skill.id), request.locale, TRIES);
+    const wantsFree = request.withFree || (isDue && about.length === 0);
+    const free = wantsFree
+      ? generateQuestions(skill, TRIES, rng.fork(skill.id).int(1, 1e9), request.locale)
+      : [];
+    for (const question of [...about, ...free]) {
+      const candidate = makeCandidate(question, request.classModel, isDue);
+      if (!out.has(candidate.text) && !request.avoid.has(candidate.text)) out.set(candidate.text, candidate);
+    }
+  }
+  return [...out.values()];
+}
+
+/** A question with what the composer needs to know about it. */
+export function makeCandidate(question: Question, classModel: ClassModel, isDue: boolean): Candidate {
+  return {
+    question,
+    predicted:
+      Math.round(predictClass(classModel, question.skill, question.difficulty).mean * 10_000) / 10_000,
+    common: Math.round(commonDifficulty(question) * 100) / 100,
+    text: foldText(question.text),
+    answerKey: question.answer.value ?? foldText(question.answer.text),
+    family: question.skill.split('.').slice(0, 2).join('.'),
+    known: knownShare(classModel, question.skill),
+    isDue,
+  };
+}
+
+const KNOWN = new WeakMap<ClassModel, Map<string, number>>();
+
+/** 1 - mean variance over prior variance at a skill, kept per model. */
+function knownShare(model: ClassModel, skillId: string): number {
+  let shares = KNOWN.get(model);
+  if (!shares) KNOWN.set(model, (shares = new Map()));
+  const cached = shares.get(skillId);
+  if (cached !== undefined) return cached;
+  const skill = model.space.indexOf.get(skillId);
+  let share = 0;
+  if (skill !== undefined && model.children.length > 0) {
+    const prior = model.space.covariance[skill * model.space.skills.length + skill] as number;
+    const now =
+      model.children.reduce((sum, child) => sum + abilityVariance(child.state, skill), 0) /
+      model.children.length;
+    share = Math.min(1, Math.max(0, 1 - now / prior));
+  }
+  shares.set(skillId, share);
+  return share;
+}

@@ -1,0 +1,32 @@
+// Where in the school year a day stands, for the learner model's growth.
+import { dateOf, dayCount } from '../numbers/calendar.js';
+
+/** First and last school day of one school year, ISO dates. */
+export interface SchoolYear {
+  readonly start: string;
+  readonly end: string;
+}
+
+/** The school year around a date when a school has not said: 28 January to 18 December in the south (common practice
+ * in Australia), September to mid July in Britain, mid August to mid June in the US. */
+export function usualSchoolYear(on: string, locale: 'en-AU' | 'en-GB' | 'en-US' = 'en-AU'): SchoolYear {
+  const { year, month } = dateOf(on);
+  const iso = (y: number, rest: string) => `${String(y).padStart(4, '0')}-${rest}`;
+  if (locale === 'en-AU') return { start: iso(year, '01-28'), end: iso(year, '12-18') };
+  const first = month >= 8 ? year : year - 1;
+  return locale === 'en-GB'
+    ? { start: iso(first, '09-01'), end: iso(first + 1, '07-20') }
+    : { start: iso(first, '08-20'), end: iso(first + 1, '06-10') };
+}
+
+/**
+ * Place in schooling on a day: class year - 1 + share of the school year done. Earlier school years count back one
+ * each, so a history that spans years grows without a jump; between two years it stands still.
+ */
+export function schoolPosition(classYear: number, day: number, schoolYear: SchoolYear): number {
+  const start = dayCount(schoolYear.start);
+  const length = Math.max(1, dayCount(schoolYear.end) - start);
+  const yearsAway = Math.floor((day - start) / 365.25);
+  const share = Math.min(1, Math.max(0, (day - start - yearsAway * 365.25) / length));
+  return classYear - 1 + yearsAway + share;
+}
