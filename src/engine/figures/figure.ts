@@ -2,29 +2,142 @@
 
 /** One drawable thing; `kind` names the file that draws it. Every field is plain JSON. */
 export type FigureSpec =
-  | { readonly kind: 'number-line'; readonly from: number; readonly to: number; readonly step: number; readonly labels?: readonly number[]; readonly mark?: number; readonly jumps?: readonly { readonly from: number; readonly to: number; readonly label: string }[] }
-  | { readonly kind: 'ten-frame'; readonly filled: number; readonly frames?: number; readonly second?: number }
+  | {
+      readonly kind: 'number-line';
+      readonly from: number;
+      readonly to: number;
+      readonly step: number;
+      readonly labels?: readonly number[];
+      readonly mark?: number;
+      readonly denominator?: number;
+      readonly jumps?: readonly { readonly from: number; readonly to: number; readonly label: string }[];
+    }
+  | {
+      readonly kind: 'ten-frame';
+      readonly filled: number;
+      readonly frames?: number;
+      readonly second?: number;
+    }
   | { readonly kind: 'base-ten'; readonly hundreds: number; readonly tens: number; readonly ones: number }
-  | { readonly kind: 'array'; readonly rows: number; readonly columns: number; readonly splitAfterColumn?: number }
+  | {
+      readonly kind: 'array';
+      readonly rows: number;
+      readonly columns: number;
+      readonly splitAfterColumn?: number;
+    }
   | { readonly kind: 'clock'; readonly minutes: number }
   | { readonly kind: 'digital-clock'; readonly text: string }
-  | { readonly kind: 'money'; readonly currency: 'AUD' | 'GBP' | 'USD'; readonly coins: readonly number[]; readonly notes: readonly number[] }
+  | {
+      readonly kind: 'money';
+      readonly currency: 'AUD' | 'GBP' | 'USD';
+      readonly coins: readonly number[];
+      readonly notes: readonly number[];
+    }
   | { readonly kind: 'fraction-bar'; readonly parts: number; readonly shaded: number; readonly bars?: number }
   | { readonly kind: 'fraction-circle'; readonly parts: number; readonly shaded: number }
-  | { readonly kind: 'fraction-set'; readonly total: number; readonly shaded: number; readonly groups?: number }
-  | { readonly kind: 'shape'; readonly shape: 'triangle' | 'right-triangle' | 'square' | 'rectangle' | 'rhombus' | 'parallelogram' | 'trapezium' | 'kite' | 'pentagon' | 'hexagon' | 'octagon' | 'circle' | 'oval'; readonly labels?: readonly string[]; readonly mirrorLine?: 'vertical' | 'horizontal' | 'diagonal' }
-  | { readonly kind: 'solid'; readonly solid: 'cube' | 'cuboid' | 'cylinder' | 'cone' | 'sphere' | 'square-pyramid' | 'triangular-prism' }
-  | { readonly kind: 'grid-rectangle'; readonly rows: number; readonly columns: number; readonly labelRows?: string; readonly labelColumns?: string }
+  | {
+      readonly kind: 'fraction-set';
+      readonly total: number;
+      readonly shaded: number;
+      readonly groups?: number;
+    }
+  | {
+      readonly kind: 'shape';
+      readonly shape:
+        | 'triangle'
+        | 'right-triangle'
+        | 'square'
+        | 'rectangle'
+        | 'rhombus'
+        | 'parallelogram'
+        | 'trapezium'
+        | 'kite'
+        | 'pentagon'
+        | 'hexagon'
+        | 'octagon'
+        | 'circle'
+        | 'oval';
+      readonly labels?: readonly string[];
+      readonly mirrorLine?: 'vertical' | 'horizontal' | 'diagonal';
+    }
+  | {
+      readonly kind: 'solid';
+      readonly solid:
+        | 'cube'
+        | 'cuboid'
+        | 'cylinder'
+        | 'cone'
+        | 'sphere'
+        | 'square-pyramid'
+        | 'triangular-prism';
+    }
+  | {
+      readonly kind: 'grid-rectangle';
+      readonly rows: number;
+      readonly columns: number;
+      readonly labelRows?: string;
+      readonly labelColumns?: string;
+    }
   | { readonly kind: 'angle'; readonly degrees: number; readonly label?: string; readonly turn?: number }
   | { readonly kind: 'tally'; readonly rows: readonly { readonly label: string; readonly count: number }[] }
-  | { readonly kind: 'bar-chart'; readonly title: string; readonly unit: string; readonly bars: readonly { readonly label: string; readonly value: number }[]; readonly step: number }
-  | { readonly kind: 'pictograph'; readonly title: string; readonly each: number; readonly rows: readonly { readonly label: string; readonly value: number }[] }
+  | {
+      readonly kind: 'bar-chart';
+      readonly title: string;
+      readonly unit: string;
+      readonly bars: readonly { readonly label: string; readonly value: number }[];
+      readonly step: number;
+    }
+  | {
+      readonly kind: 'pictograph';
+      readonly title: string;
+      readonly each: number;
+      readonly rows: readonly { readonly label: string; readonly value: number }[];
+    }
   | { readonly kind: 'spinner'; readonly sectors: readonly string[] }
   | { readonly kind: 'pattern'; readonly items: readonly string[] }
-  | { readonly kind: 'ruler'; readonly lengthCm: number; readonly objectFrom: number; readonly objectTo: number; readonly object: string }
-  | { readonly kind: 'scale'; readonly form: 'dial' | 'jug' | 'thermometer' | 'balance'; readonly from: number; readonly to: number; readonly step: number; readonly labelEvery: number; readonly value: number; readonly unit: string }
-  | { readonly kind: 'bar-model'; readonly whole: string; readonly parts: readonly string[] }
+  | {
+      readonly kind: 'ruler';
+      readonly lengthCm: number;
+      readonly objectFrom: number;
+      readonly objectTo: number;
+      readonly object: string;
+    }
+  | {
+      readonly kind: 'scale';
+      readonly form: 'dial' | 'jug' | 'thermometer' | 'balance';
+      readonly from: number;
+      readonly to: number;
+      readonly step: number;
+      readonly labelEvery: number;
+      readonly value: number;
+      readonly unit: string;
+    }
+  | {
+      readonly kind: 'bar-model';
+      readonly whole: string;
+      readonly parts: readonly string[];
+      readonly shaded?: number;
+    }
   | { readonly kind: 'part-whole'; readonly whole: string; readonly parts: readonly string[] };
+
+// What the fields mean where the name alone does not say:
+// number-line  step 0: an open line, drawn with only its labels, marks and jump ends, not to scale; denominator: labels
+//              are written as fractions over it; labels left out: as many as fit; a jump's label is text such as "+30"
+// ten-frame    second: counters of another sort after the filled ones; frames left out: as many as are needed
+// array        splitAfterColumn: a dashed line after that many columns, the dots beyond it light
+// clock        minutes after midnight or noon
+// money        coins in minor units (cents), notes in main units (dollars)
+// fraction-*   shaded may exceed parts: further bars or circles are drawn; a set's groups are equal and ringed
+// shape        labels: one for each side, clockwise from the top side (or the upper right one), "" for none; a circle's
+//              first label is its radius, an oval takes none
+// grid-rectangle labelRows stands at the left (the height), labelColumns below (the width)
+// angle        anticlockwise from an arm at `turn` degrees anticlockwise from pointing right; up to 360
+// spinner      equal sectors, clockwise from the top
+// pattern      an item is a shape's name (see SHAPE_ITEMS in kinds/pattern.ts), optionally after black, grey or white and
+//              after big or small ("small black circle"); "?" is an empty place; anything else is printed as it stands
+// ruler        starts at 0; object is a singular noun: "pencil"
+// scale        labelEvery in the scale's own units: a number stands at from, from + labelEvery, ...
+// bar-model    whole above the bar, parts inside, "?" for the unknown; shaded: the first so many parts are grey
 
 export type FigureKind = FigureSpec['kind'];
 

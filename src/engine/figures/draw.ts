@@ -1,0 +1,87 @@
+// The single door to all figures: a specification in, an SVG picture with its size and its alternative text out.
+import { type LocaleId, type Locale, localeOf } from '../numbers/locale.js';
+import type { Figure, FigureKind, FigureSpec } from './figure.js';
+import { drawAngle } from './kinds/angle.js';
+import { drawArray } from './kinds/array.js';
+import { drawBarChart } from './kinds/bar-chart.js';
+import { drawBarModel } from './kinds/bar-model.js';
+import { drawBaseTen } from './kinds/base-ten.js';
+import { drawClock } from './kinds/clock.js';
+import { drawDigitalClock } from './kinds/digital-clock.js';
+import { drawFractionBar } from './kinds/fraction-bar.js';
+import { drawFractionCircle } from './kinds/fraction-circle.js';
+import { drawFractionSet } from './kinds/fraction-set.js';
+import { drawGridRectangle } from './kinds/grid-rectangle.js';
+import { drawMoney } from './kinds/money.js';
+import { drawNumberLine } from './kinds/number-line.js';
+import { drawPartWhole } from './kinds/part-whole.js';
+import { drawPattern } from './kinds/pattern.js';
+import { drawPictograph } from './kinds/pictograph.js';
+import { drawRuler } from './kinds/ruler.js';
+import { drawScale } from './kinds/scale.js';
+import { drawShape } from './kinds/shape.js';
+import { drawSolid } from './kinds/solid.js';
+import { drawSpinner } from './kinds/spinner.js';
+import { drawTally } from './kinds/tally.js';
+import { drawTenFrame } from './kinds/ten-frame.js';
+import { boxOf, escapeXml, mm, type Sketch } from './svg.js';
+
+type Drawers = {
+  readonly [K in FigureKind]: (spec: Extract<FigureSpec, { kind: K }>, locale: Locale) => Sketch;
+};
+
+const DRAWERS: Drawers = {
+  'number-line': drawNumberLine,
+  'ten-frame': drawTenFrame,
+  'base-ten': drawBaseTen,
+  array: drawArray,
+  clock: drawClock,
+  'digital-clock': drawDigitalClock,
+  money: drawMoney,
+  'fraction-bar': drawFractionBar,
+  'fraction-circle': drawFractionCircle,
+  'fraction-set': drawFractionSet,
+  shape: drawShape,
+  solid: drawSolid,
+  'grid-rectangle': drawGridRectangle,
+  angle: drawAngle,
+  tally: drawTally,
+  'bar-chart': drawBarChart,
+  pictograph: drawPictograph,
+  spinner: drawSpinner,
+  pattern: drawPattern,
+  ruler: drawRuler,
+  scale: drawScale,
+  'bar-model': drawBarModel,
+  'part-whole': drawPartWhole,
+};
+
+/** Every kind of figure that can be drawn. */
+export const FIGURE_KINDS = Object.keys(DRAWERS) as readonly FigureKind[];
+
+/** Clear space around the drawing, in mm. */
+const MARGIN_MM = 0.5;
+
+/**
+ * The picture of a specification: SVG in millimetres cut to the drawing, its size, and the text for a screen reader.
+ * The same specification and locale always give the same characters. Total for every specification whose counts are
+ * whole and not negative, whose steps are positive and whose ranges are not empty.
+ */
+export function drawFigure(spec: FigureSpec, options: { readonly locale?: LocaleId } = {}): Figure {
+  const draw = DRAWERS[spec.kind] as (spec: FigureSpec, locale: Locale) => Sketch;
+  const { marks, alt } = draw(spec, localeOf(options.locale ?? 'en-AU'));
+  const box = boxOf(marks);
+  const dx = MARGIN_MM - box.left;
+  const dy = MARGIN_MM - box.top;
+  const widthMm = upToTenth(box.right - box.left + 2 * MARGIN_MM);
+  const heightMm = upToTenth(box.bottom - box.top + 2 * MARGIN_MM);
+  const size = `width="${mm(widthMm)}mm" height="${mm(heightMm)}mm" viewBox="0 0 ${mm(widthMm)} ${mm(heightMm)}"`;
+  const body = marks.map((mark) => mark.render(dx, dy)).join('');
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-label="${escapeXml(alt)}">${body}</svg>`;
+  return { svg, widthMm, heightMm, alt };
+}
+
+// Whole tenths keep the sizes printable in a layout without long decimals.
+function upToTenth(value: number): number {
+  return Math.ceil(value * 10 - 1e-6) / 10;
+}

@@ -1,0 +1,109 @@
+// A bar for the whole, cut into its parts; the whole is written above a bracket.
+import type { FigureSpec } from '../figure.js';
+import { label, labelHeight, labelWidth } from '../label.js';
+import { BOLD_MM, FINE_MM, LABEL_MM, line, type Mark, path, rect, SHADE, type Sketch } from '../svg.js';
+import { capital, countOf, listOf } from '../words.js';
+import { tell } from './part-whole.js';
+
+const WIDTH_MM = 70;
+const HEIGHT_MM = 11;
+
+export function drawBarModel(spec: Extract<FigureSpec, { kind: 'bar-model' }>): Sketch {
+  const letter = LABEL_MM + 0.4;
+  const widths = shareOut(spec, letter);
+  const width = widths.reduce((sum, part) => sum + part, 0);
+  const marks: Mark[] = [];
+  let left = 0;
+  spec.parts.forEach((part, index) => {
+    const share = widths[index] ?? 0;
+    const isShaded = index < (spec.shaded ?? 0);
+    marks.push(
+      rect(left, 0, share, HEIGHT_MM, {
+        fill: isShaded ? SHADE : '#ffffff',
+        stroke: 'none',
+        part: isShaded ? 'shaded' : 'part',
+      }),
+    );
+    if (index > 0) marks.push(line([left, 0], [left, HEIGHT_MM]));
+    marks.push(...label(part, [left + share / 2, HEIGHT_MM / 2], letter));
+    left += share;
+  });
+  marks.push(rect(0, 0, width, HEIGHT_MM, { widthMm: BOLD_MM, part: 'bar' }));
+  marks.push(
+    bracket(width),
+    ...label(spec.whole, [width / 2, -4.8 - labelHeight(spec.whole, letter) / 2], letter),
+  );
+  const sameParts = spec.parts.length > 1 && new Set(spec.parts).size === 1;
+  const parts = sameParts
+    ? `${countOf(spec.parts.length, 'equal part')}, each marked ${tell(spec.parts[0] ?? '')}`
+    : `${countOf(spec.parts.length, 'part')}: ${listOf(spec.parts.map(tell))}`;
+  const shaded = spec.shaded
+    ? ` ${capital(spec.shaded === 1 ? 'the first part is' : `the first ${spec.shaded} parts are`)} shaded.`
+    : '';
+  return { marks, alt: `A bar for the whole, ${tell(spec.whole)}, cut into ${parts}.${shaded}` };
+}
+
+function bracket(width: number): Mark {
+  const y = -1.6;
+  const up = y - 1.8;
+  const middle = width / 2;
+  return path(
+    [
+      { to: [0, y] },
+      {
+        curve: [
+          [0, up],
+          [0.6, up],
+        ],
+        to: [2.4, up],
+      },
+      { to: [middle - 2, up] },
+      {
+        curve: [
+          [middle - 0.6, up],
+          [middle, up],
+        ],
+        to: [middle, up - 1.4],
+      },
+      {
+        curve: [
+          [middle, up],
+          [middle + 0.6, up],
+        ],
+        to: [middle + 2, up],
+      },
+      { to: [width - 2.4, up] },
+      {
+        curve: [
+          [width - 0.6, up],
+          [width, up],
+        ],
+        to: [width, y],
+      },
+    ],
+    { widthMm: FINE_MM },
+  );
+}
+
+/** Widths of the parts: by value where all values are known or follow, else equal, but never too narrow for the label. */
+function shareOut(spec: Extract<FigureSpec, { kind: 'bar-model' }>, letter: number): number[] {
+  const least = spec.parts.map((part) => Math.max(6, labelWidth(part, letter) + 3));
+  const spare = Math.max(0, WIDTH_MM - least.reduce((sum, part) => sum + part, 0));
+  const values = sizes(spec);
+  const total = values.reduce((sum, value) => sum + value, 0);
+  if (new Set(spec.parts).size === 1) {
+    return least.map(() => Math.max(WIDTH_MM / spec.parts.length, ...least));
+  }
+  return least.map((part, index) => part + (spare * (values[index] ?? 0)) / total);
+}
+
+function sizes(spec: Extract<FigureSpec, { kind: 'bar-model' }>): number[] {
+  const values = spec.parts.map((part) => (/^\d+(\.\d+)?$/.test(part) ? Number(part) : null));
+  const known = values.reduce<number>((sum, value) => sum + (value ?? 0), 0);
+  const unknown = values.filter((value) => value === null).length;
+  const whole = /^\d+(\.\d+)?$/.test(spec.whole) ? Number(spec.whole) : null;
+  if (unknown > 0 && (whole === null || whole <= known)) return spec.parts.map(() => 1);
+  const rest = whole === null || unknown === 0 ? 0 : (whole - known) / unknown;
+  const shares = values.map((value) => value ?? rest);
+  return shares.some((share) => share > 0) ? shares : spec.parts.map(() => 1);
+}

@@ -1,0 +1,234 @@
+// Number lines: marked in equal steps, or open (step 0) with only the numbers that matter; jumps are drawn as arcs.
+import type { Locale } from '../../numbers/locale.js';
+import type { FigureSpec } from '../figure.js';
+import { label, labelHeight, labelWidth } from '../label.js';
+import {
+  boxOf,
+  circle,
+  FINE_MM,
+  INK,
+  LABEL_MM,
+  LINE_MM,
+  line,
+  type Mark,
+  path,
+  type Point,
+  polygon,
+  type Sketch,
+} from '../svg.js';
+import { capital, listOf, numberText } from '../words.js';
+
+export type NumberLineSpec = Extract<FigureSpec, { kind: 'number-line' }>;
+
+const WIDTH_MM = 72;
+const OVERHANG_MM = 4;
+const TINY = 1e-6;
+
+export function drawNumberLine(spec: NumberLineSpec, locale: Locale): Sketch {
+  const name = (value: number) => labelText(value, spec.denominator, locale);
+  const ticks = spec.step > 0 ? ticksOf(spec) : [];
+  const labels = [
+    ...(spec.labels ?? (spec.step > 0 ? fittingLabels(ticks, name) : [spec.from, spec.to])),
+  ].sort((a, b) => a - b);
+  const place = spec.step > 0 ? scaled(spec) : spaced(spec, labels, name);
+  const end = place(spec.to);
+  const marks: Mark[] = [line([-OVERHANG_MM, 0], [end + OVERHANG_MM, 0], { widthMm: LINE_MM, part: 'axis' })];
+  marks.push(head([-OVERHANG_MM - 1, 0], [-1, 0]), head([end + OVERHANG_MM + 1, 0], [1, 0]));
+  const isDense = ticks.length > 60;
+  for (const tick of ticks) {
+    marks.push(
+      line([place(tick), -1.4], [place(tick), 1.4], { widthMm: isDense ? 0.25 : FINE_MM, part: 'tick' }),
+    );
+  }
+  for (const value of labels) {
+    marks.push(line([place(value), -2.2], [place(value), 2.2], { widthMm: LINE_MM, part: 'labelled-tick' }));
+  }
+  marks.push(...labelMarks(labels, name, place));
+  const jumps = spec.jumps ?? [];
+  marks.push(...jumpMarks(jumps, place));
+  if (spec.mark !== undefined) marks.push(...pointer(place(spec.mark), jumps.length > 0));
+  return { marks, alt: describe(spec, ticks, labels, name) };
+}
+
+function ticksOf(spec: NumberLineSpec): number[] {
+  const count = Math.floor((spec.to - spec.from) / spec.step + TINY);
+  // Beyond this many marks no child can count them, so the line keeps only its labels.
+  if (count > 120) return [];
+  return Array.from({ length: count + 1 }, (_, index) => spec.from + index * spec.step);
+}
+
+function fittingLabels(ticks: readonly number[], name: (value: number) => string): number[] {
+  for (const every of [1, 2, 5, 10, 20, 50]) {
+    const chosen = ticks.filter((_, index) => index % every === 0);
+    const pitch = WIDTH_MM / Math.max(1, (ticks.length - 1) / every);
+    if (chosen.every((value) => labelWidth(name(value)) + 1.6 <= pitch)) return chosen;
+  }
+  return [ticks[0], ticks.at(-1)].filter((value) => value !== undefined);
+}
+
+/** Position in mm for a value on a line in true proportion. */
+function scaled(spec: NumberLineSpec): (value: number) => number {
+  return (value) => ((value - spec.from) / (spec.to - spec.from)) * WIDTH_MM;
+}
+
+/** Position in mm on an open line: in order and roughly in proportion, but with room for every label. */
+function spaced(
+  spec: NumberLineSpec,
+  labels: readonly number[],
+  name: (value: number) => string,
+): (value: number) => number {
+  const jumps = spec.jumps ?? [];
+  const stops = [spec.from, spec.to, ...labels, ...jumps.flatMap((jump) => [jump.from, jump.to])];
+  if (spec.mark !== undefined) stops.push(spec.mark);
+  const sorted = [...new Set(stops)].sort((a, b) => a - b);
+  const gaps = sorted.slice(1).map((value, index) => {
+    const before = sorted[index] ?? value;
+    const jump = jumps.find(
+      (one) => Math.min(one.from, one.to) === before && Math.max(one.from, one.to) === value,
+    );
+    const halves =
+      (labels.includes(before) ? labelWidth(name(before)) : 0) +
+      (labels.includes(value) ? labelWidth(name(value)) : 0);
+    return {
+      size: value - before,
+      least: Math.max(5, halves / 2 + 2, jump ? labelWidth(jump.label) + 1.5 : 0),
+    };
+  });
+  const least = gaps.reduce((sum, gap) => sum + gap.least, 0);
+  const size = gaps.reduce((sum, gap) => sum + gap.size, 0) || 1;
+  const spare = Math.max(0, WIDTH_MM - least);
+  const positions = new Map<number, number>([[sorted[0] ?? 0, 0]]);
+  let x = 0;
+  gaps.forEach((gap, index) => {
+    x += gap.least + (spare * gap.size) / size;
+    positions.set(sorted[index + 1] ?? 0, x);
+  });
+  return (value) => positions.get(value) ?? 0;
+}
+
+function labelMarks(
+  labels: readonly number[],
+  name: (value: number) => string,
+  place: (value: number) => number,
+): Mark[] {
+  const rowEnds: number[] = [];
+  const tallest = Math.max(...labels.map((value) => labelHeight(name(value))), 0);
+  return labels.flatMap((value) => {
+    const width = labelWidth(name(value));
+    const left = place(value) - width / 2;
+    const row = freeRow(rowEnds, left, left + width, 1);
+    return label(name(value), [place(value), 3.4 + tallest / 2 + row * (tallest + 0.8)]);
+  });
+}
+
+function jumpMarks(jumps: NonNullable<NumberLineSpec['jumps']>, place: (value: number) => number): Mark[] {
+  const rowEnds: number[] = [];
+  const ordered = [...jumps].sort((a, b) => Math.min(a.from, a.to) - Math.min(b.from, b.to));
+  return ordered.flatMap((jump) => {
+    const from = place(jump.from);
+    const to = place(jump.to);
+    const height = Math.min(11, 4.5 + Math.abs(to - from) * 0.16);
+    const lean = (to - from) * 0.18;
+    const rise = (-height * 4) / 3 - 0.6;
+    const control: Point = [to - lean, rise];
+    const length = Math.hypot(lean, rise);
+    const along: Point = [lean / length, -rise / length];
+    const tip: Point = [to, -0.6];
+    const arc = path(
+      [
+        { to: [from, -0.6] },
+        { curve: [[from + lean, rise], control], to: [to - along[0] * 1.4, -0.6 - along[1] * 1.4] },
+      ],
+      { widthMm: LINE_MM, part: 'jump' },
+    );
+    const width = labelWidth(jump.label);
+    const middle = (from + to) / 2;
+    const row = freeRow(rowEnds, middle - width / 2, middle + width / 2, 0.8);
+    const bottom = boxOf([arc]).top - 0.9;
+    const words = label(jump.label, [middle, bottom - labelHeight(jump.label) / 2 - row * LABEL_MM]);
+    return [arc, head(tip, along), ...words];
+  });
+}
+
+// The first row in which the stretch is free; rows fill from left to right.
+function freeRow(rowEnds: number[], left: number, right: number, gap: number): number {
+  const free = rowEnds.findIndex((end) => end + gap <= left);
+  const row = free < 0 ? rowEnds.length : free;
+  rowEnds[row] = right;
+  return row;
+}
+
+/** A filled arrowhead with its tip at `tip`, pointing along the unit vector. */
+function head(tip: Point, [dx, dy]: Point): Mark {
+  const back: Point = [tip[0] - dx * 2.2, tip[1] - dy * 2.2];
+  return polygon([tip, [back[0] - dy * 0.9, back[1] + dx * 0.9], [back[0] + dy * 0.9, back[1] - dx * 0.9]], {
+    fill: INK,
+    stroke: 'none',
+  });
+}
+
+function pointer(x: number, hasJumps: boolean): Mark[] {
+  if (hasJumps) return [circle([x, 0], 1.3, { fill: INK, stroke: 'none', part: 'mark' })];
+  return [
+    line([x, -9], [x, -5], { widthMm: 0.9 }),
+    polygon(
+      [
+        [x, -2.6],
+        [x - 1.7, -6],
+        [x + 1.7, -6],
+      ],
+      { fill: INK, stroke: 'none', part: 'mark' },
+    ),
+  ];
+}
+
+function labelText(value: number, denominator: number | undefined, locale: Locale): string {
+  if (denominator === undefined || Math.abs(value - Math.round(value)) < TINY)
+    return numberText(value, locale);
+  const top = Math.round(Math.abs(value) * denominator);
+  const whole = Math.floor(top / denominator);
+  return `${whole > 0 ? `${whole} ` : ''}${top % denominator}/${denominator}`;
+}
+
+function describe(
+  spec: NumberLineSpec,
+  ticks: readonly number[],
+  labels: readonly number[],
+  name: (value: number) => string,
+): string {
+  const isAt = (value: number) => labels.some((one) => Math.abs(one - value) < TINY);
+  const where = (value: number) => {
+    if (isAt(value)) return name(value);
+    const before = labels.findLast((one) => one < value);
+    const count = before === undefined ? 0 : (value - before) / spec.step;
+    if (ticks.length === 0 || before === undefined) return 'a place without a number';
+    const whole = Math.floor(count + TINY);
+    const steps = whole === 1 ? '1 mark' : `${whole} marks`;
+    if (Math.abs(count - whole) < TINY) return `the place ${steps} after ${name(before)}`;
+    return whole === 0
+      ? `a place between ${name(before)} and the next mark`
+      : `a place between marks, just over ${steps} after ${name(before)}`;
+  };
+  const parts = [
+    ticks.length === 0
+      ? 'An open number line.'
+      : `A number line with ${ticks.length - 1 === 1 ? '1 equal step' : `${ticks.length - 1} equal steps`}.`,
+  ];
+  if (labels.length > 0) {
+    parts.push(
+      labels.length === 1
+        ? `The number ${labels.map(name).join('')} is written.`
+        : `The numbers ${listOf(labels.map(name))} are written.`,
+    );
+  }
+  for (const jump of spec.jumps ?? []) {
+    const labelled = jump.label ? ` labelled ${jump.label}` : '';
+    parts.push(`${capital(`a jump${labelled}`)} goes from ${where(jump.from)} to ${where(jump.to)}.`);
+  }
+  if (spec.mark !== undefined) {
+    parts.push(
+      `${(spec.jumps ?? []).length > 0 ? 'A dot lies at' : 'An arrow points at'} ${where(spec.mark)}.`,
+    );
+  }
+  return parts.join(' ');
+}

@@ -1,0 +1,32 @@
+// A whole above, joined by lines to the parts below that make it.
+import type { FigureSpec } from '../figure.js';
+import { label, labelWidth } from '../label.js';
+import { BOLD_MM, circle, LINE_MM, line, type Mark, type Sketch } from '../svg.js';
+import { listOf } from '../words.js';
+
+const LETTER_MM = 5;
+
+export function drawPartWhole(spec: Extract<FigureSpec, { kind: 'part-whole' }>): Sketch {
+  const widest = Math.max(...[spec.whole, ...spec.parts].map((words) => labelWidth(words, LETTER_MM)));
+  const radius = Math.max(6.5, widest / 2 + 2);
+  const pitch = 2 * radius + 6;
+  const depth = 2 * radius + 5;
+  const marks: Mark[] = [];
+  const discs: Mark[] = [];
+  spec.parts.forEach((part, index) => {
+    const x = (index - (spec.parts.length - 1) / 2) * pitch;
+    marks.push(line([0, 0], [x, depth], { widthMm: LINE_MM }));
+    discs.push(circle([x, depth], radius, { fill: '#ffffff', widthMm: BOLD_MM, part: 'part' }));
+    discs.push(...label(part, [x, depth], LETTER_MM));
+  });
+  discs.push(circle([0, 0], radius, { fill: '#ffffff', widthMm: BOLD_MM, part: 'whole' }));
+  discs.push(...label(spec.whole, [0, 0], LETTER_MM));
+  const parts = listOf(spec.parts.map(tell));
+  const alt = `A whole and its parts. The whole: ${tell(spec.whole)}. ${spec.parts.length === 1 ? 'The part' : 'The parts'}: ${parts}.`;
+  return { marks: [...marks, ...discs], alt };
+}
+
+/** How an unknown or a value is said: "?" is "a question mark", "" is "empty". */
+export function tell(words: string): string {
+  return words === '?' ? 'a question mark' : words === '' ? 'empty' : words;
+}

@@ -1,0 +1,46 @@
+// The words of alternative texts: counts, lists and numbers as a person would say them.
+import { formatWhole, MINUS } from '../numbers/format.js';
+import type { Locale } from '../numbers/locale.js';
+
+/** "1 counter", "3 counters": a count with its noun in the right number. */
+export function countOf(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+/** "no counters", "1 counter", "3 counters". */
+export function countOrNo(count: number, one: string, many = `${one}s`): string {
+  return count === 0 ? `no ${many}` : countOf(count, one, many);
+}
+
+/** "a, b and c". */
+export function listOf(items: readonly string[]): string {
+  if (items.length < 2) return items.join('');
+  return `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+}
+
+/** The text with its first letter a capital. */
+export function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** "a pencil", "an arrow". */
+export function withArticle(noun: string): string {
+  return `${/^[aeiou]/i.test(noun) ? 'an' : 'a'} ${noun}`;
+}
+
+/** A number of a scale as printed: at most 6 decimals, grouped as the locale writes it, a true minus sign. */
+export function numberText(value: number, locale: Locale): string {
+  const rounded = Math.round(Math.abs(value) * 1e6) / 1e6;
+  const whole = Math.floor(rounded);
+  const decimals = String(Math.round((rounded - whole) * 1e6))
+    .padStart(6, '0')
+    .replace(/0+$/, '');
+  const sign = value < 0 && rounded > 0 ? MINUS : '';
+  return sign + formatWhole(whole, locale) + (decimals ? `.${decimals}` : '');
+}
+
+/** A number with its unit: "5 cm", "20 °C", "40%"; no gap before % and none when there is no unit. */
+export function withUnit(number: string, unit: string): string {
+  if (unit === '') return number;
+  return unit === '%' ? `${number}%` : `${number}\u00a0${unit}`;
+}
