@@ -13,6 +13,7 @@ export const Rung = z.object({
   predicted: share,
   commonDifficulty: z.number(),
   why: z.string(),
+  locked: z.boolean().optional(),
 });
 
 export const Board: z.ZodType<EngineBoard> = z.object({

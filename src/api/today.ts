@@ -14,9 +14,7 @@ export const Sheet = z.object({
   date: IsoDate,
   group: BoardGroup,
   board: Board,
-  /** Rungs that stay when the rest is chosen anew. */
-  locked: z.array(z.number()),
-  /** Anything printed, shown or marked from it already. */
+  /** Cells marked so far; a board with marks is not changed any more. */
   markCount: z.number(),
 });
 export type Sheet = z.infer<typeof Sheet>;

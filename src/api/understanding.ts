@@ -1,14 +1,11 @@
 // What the marks say: skills of the class and of each child, with how sure we are.
+import { SKILL_STANDINGS } from '#engine/learning/summary.js';
 import { z } from 'zod';
 import { Finding } from './marking.js';
 
-/** Our four plain words, in order; "unsure" means too few answers to say. */
-export const SKILL_STATES = ['unsure', 'starting', 'growing', 'secure'] as const;
-export type SkillState = (typeof SKILL_STATES)[number];
-
 export const SkillStanding = z.object({
   skillId: z.string(),
-  state: z.enum(SKILL_STATES),
+  state: z.enum(SKILL_STANDINGS),
   /** Chance of success on a plain question of the skill, 0 to 1. */
   chance: z.number(),
   /** Where that chance lies in four cases out of five. */
@@ -38,9 +35,19 @@ export const ChildStanding = z.object({
 });
 export type ChildStanding = z.infer<typeof ChildStanding>;
 
+/** The class at one skill: predicted share that does its plain case, and how many children stand where. */
+export const ClassStanding = z.object({
+  skillId: z.string(),
+  chance: z.number(),
+  counts: z.record(z.enum(SKILL_STANDINGS), z.number()),
+  needTeaching: z.array(z.string()),
+  answers: z.number(),
+});
+export type ClassStanding = z.infer<typeof ClassStanding>;
+
 export const UnderstandingView = z.object({
   skills: z.array(SkillInfo),
-  class: z.array(SkillStanding),
+  class: z.array(ClassStanding),
   children: z.array(ChildStanding),
   /** Three sentences at most: who to see, what to reteach, who to stretch. */
   sentences: z.array(z.string()),

@@ -1,0 +1,90 @@
+// One handler for each endpoint of the contract.
+import type { AnswerOf, EndpointName } from '#api/endpoints.js';
+import type { z } from 'zod';
+import type { ENDPOINTS } from '#api/endpoints.js';
+import type { Result } from '#api/problem.js';
+import {
+  addChildren,
+  changeChild,
+  changeClass,
+  classDetail,
+  createClass,
+  listClasses,
+} from './desk/classes.js';
+import { alternatives, changeNumber, dayView, lockRungs, reshuffle, swapRung } from './desk/day.js';
+import { startDemo } from './desk/demo.js';
+import { changeAbsent, markingView, saveMarks, stepMarks } from './desk/marking.js';
+import { readSettings, saveSettings } from './desk/settings.js';
+import { evidenceView, understandingView } from './desk/understanding.js';
+import { readRoster } from './roster/read-roster.js';
+import { previewPrint } from './routes/print.js';
+import type { Services } from './services.js';
+
+type ParsedBody<N extends EndpointName> = (typeof ENDPOINTS)[N]['body'] extends z.ZodType
+  ? z.output<(typeof ENDPOINTS)[N]['body']>
+  : null;
+type Params = Readonly<Record<string, string>>;
+type Handler<N extends EndpointName> = (
+  services: Services,
+  params: Params,
+  body: ParsedBody<N>,
+) => Promise<Result<AnswerOf<N>>>;
+
+const param = (params: Params, name: string): string => params[name] ?? '';
+
+export const HANDLERS: { readonly [N in EndpointName]: Handler<N> } = {
+  async state(services) {
+    const settings = await readSettings(services);
+    if (!settings.ok) return settings;
+    const classes = await listClasses(services);
+    if (!classes.ok) return classes;
+    const { demo: _, ...shown } = settings.value;
+    return {
+      ok: true,
+      value: {
+        firstRun: classes.value.length === 0,
+        today: services.clock().today,
+        settings: shown,
+        classes: classes.value,
+      },
+    };
+  },
+  saveSettings: (services, _, body) => saveSettings(services, body),
+  startDemo: (services) => startDemo(services),
+  readRoster: async (_services, _, body) => ({ ok: true, value: readRoster(body) }),
+  createClass: (services, _, body) => createClass(services, body),
+  class: (services, params) => classDetail(services, param(params, 'classId')),
+  changeClass: (services, params, body) => changeClass(services, param(params, 'classId'), body),
+  async eraseClass(services, params) {
+    const erased = await services.store.classes.erase(param(params, 'classId'));
+    return erased.ok ? { ok: true, value: {} } : erased;
+  },
+  addChildren: (services, params, body) => addChildren(services, param(params, 'classId'), body.children),
+  changeChild: (services, params, body) => changeChild(services, param(params, 'childId'), body),
+  async eraseChild(services, params) {
+    const erased = await services.store.children.erase(param(params, 'childId'));
+    return erased.ok ? { ok: true, value: {} } : erased;
+  },
+  today: (services, params) => dayView(services, param(params, 'classId'), param(params, 'date')),
+  changeNumber: (services, params, body) =>
+    changeNumber(services, param(params, 'classId'), body.date, body.number),
+  reshuffle: (services, _, body) => reshuffle(services, body.sheetId),
+  lockRungs: (services, params, body) => lockRungs(services, param(params, 'sheetId'), body.locked),
+  alternatives: (services, params) =>
+    alternatives(services, param(params, 'sheetId'), Number(param(params, 'rung'))),
+  swapRung: (services, params, body) =>
+    swapRung(services, param(params, 'sheetId'), Number(param(params, 'rung')), body.questionId),
+  previewPrint: (services, _, body) => previewPrint(services, body),
+  marking: (services, params) => markingView(services, param(params, 'sheetId')),
+  saveMarks: (services, params, body) => saveMarks(services, param(params, 'sheetId'), body),
+  undoMarks: (services, params) => stepMarks(services, param(params, 'sheetId'), 'undo'),
+  redoMarks: (services, params) => stepMarks(services, param(params, 'sheetId'), 'redo'),
+  changeAbsent: (services, params, body) =>
+    changeAbsent(services, param(params, 'sheetId'), body.childId, body.absent),
+  async slip(services, params) {
+    const slip = await services.store.slips.find(param(params, 'code'));
+    return slip.ok ? { ok: true, value: { sheetId: slip.value.sheetId, childId: slip.value.childId } } : slip;
+  },
+  understanding: (services, params) => understandingView(services, param(params, 'classId')),
+  evidence: (services, params) => evidenceView(services, param(params, 'childId'), param(params, 'skillId')),
+};
