@@ -1,7 +1,8 @@
 // Exact numbers -> the text a child reads. The minus sign is U+2212, as printed; parsing accepts a hyphen too.
 import type { Locale } from './locale.js';
-import { decimalPlaces, floor, type Rational, rational, subtract } from './rational.js';
+import { decimalPlaces, floor, negate, type Rational, rational, subtract } from './rational.js';
 
+/** The minus sign as printed. */
 export const MINUS = '\u2212';
 
 /** "4700", "12 500" (no-break space) or "12,500": a whole number grouped as the locale writes it. */
@@ -12,19 +13,24 @@ export function formatWhole(value: number, locale: Locale): string {
   return value < 0 ? MINUS + grouped : grouped;
 }
 
+/** Digits after the point beyond which powers of ten are no longer exact. */
+const MOST_PLACES = 15;
+
 /**
  * "3.6", "0.05": a terminating decimal with at least `places` digits after the point.
- * Throws RangeError when the value does not terminate.
+ * Throws RangeError when the value does not terminate within 15 places.
  */
 export function formatDecimal(value: Rational, locale: Locale, places = 0): string {
   const needed = decimalPlaces(value);
-  if (needed === null) throw new RangeError(`${value.n}/${value.d} has no finite decimal`);
-  const shown = Math.max(needed, places);
-  const scaled = Math.abs(value.n) * (10 ** shown / value.d);
-  const whole = formatWhole(Math.floor(scaled / 10 ** shown), locale);
+  const shown = Math.max(needed ?? 0, places);
+  if (needed === null || shown > MOST_PLACES)
+    throw new RangeError(`${value.n}/${value.d} has no short decimal`);
   const sign = value.n < 0 ? MINUS : '';
+  const size = Math.abs(value.n);
+  const whole = formatWhole(floor({ n: size, d: value.d }), locale);
   if (shown === 0) return sign + whole;
-  return `${sign}${whole}.${String(scaled % 10 ** shown).padStart(shown, '0')}`;
+  const after = (size % value.d) * (10 ** shown / value.d);
+  return `${sign}${whole}.${String(after).padStart(shown, '0')}`;
 }
 
 /** "3/4", "5/2" or "6": a fraction in lowest terms, never mixed. */
@@ -33,8 +39,9 @@ export function formatFraction(value: Rational): string {
   return value.d === 1 ? sign + Math.abs(value.n) : `${sign}${Math.abs(value.n)}/${value.d}`;
 }
 
-/** "1 3/4", "3/4" or "2": whole part and proper fraction, for values not below zero. */
+/** "1 3/4", "3/4" or "2": whole part and proper fraction; below zero one minus sign stands before both. */
 export function formatMixed(value: Rational): string {
+  if (value.n < 0) return MINUS + formatMixed(negate(value));
   const whole = floor(value);
   const rest = subtract(value, rational(whole));
   if (rest.n === 0) return String(whole);

@@ -1,8 +1,10 @@
 // What differs between Australian, British and US classrooms: separators, currency, number words, spelling.
 
+/** The classrooms that Afterbell speaks to, by language tag (BCP 47). */
 export const LOCALES = ['en-AU', 'en-GB', 'en-US'] as const;
 export type LocaleId = (typeof LOCALES)[number];
 
+/** A country's money as children handle it. Coins and notes are those in everyday use: from memory. */
 export interface Currency {
   readonly code: 'AUD' | 'GBP' | 'USD';
   /** Written before the amount: "$" or "£". */
@@ -17,6 +19,7 @@ export interface Currency {
   readonly notes: readonly number[];
 }
 
+/** How one country's classrooms write and say numbers, money and measures. */
 export interface Locale {
   readonly id: LocaleId;
   /** Between groups of three digits, from 10 000 up (from 1,000 up in Britain and the US). */

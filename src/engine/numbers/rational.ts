@@ -1,4 +1,5 @@
-// Exact rational numbers in safe integers: enough for every primary-school quantity, and fast.
+// Exact rational numbers in safe integers: enough for every primary-school quantity, and fast. An operation whose parts
+// would leave the safe integers throws RangeError; it never returns a rounded number.
 
 /** n/d in lowest terms with d > 0; n and d are safe integers. Make one with {@link rational}, never by hand. */
 export interface Rational {
@@ -21,52 +22,75 @@ export function lcm(a: number, b: number): number {
 
 /** The exact number n/d in lowest terms. Throws RangeError for d = 0 or parts beyond the safe integers. */
 export function rational(n: number, d = 1): Rational {
-  if (!Number.isSafeInteger(n) || !Number.isSafeInteger(d)) throw new RangeError(`${n}/${d} is not exact`);
+  exact(n);
+  exact(d);
   if (d === 0) throw new RangeError('division by zero');
-  const g = gcd(n, d) * (d < 0 ? -1 : 1) || 1;
+  const g = gcd(n, d) * (d < 0 ? -1 : 1);
+  // Adding 0 turns the -0 of 0/-3 into 0.
   return { n: n / g + 0, d: d / g };
+}
+
+function exact(value: number): number {
+  if (!Number.isSafeInteger(value)) throw new RangeError(`${value} is beyond the exact whole numbers`);
+  return value;
 }
 
 export const ZERO = rational(0);
 export const ONE = rational(1);
 
+/** a + b. */
 export function add(a: Rational, b: Rational): Rational {
-  return rational(a.n * b.d + b.n * a.d, a.d * b.d);
+  const g = gcd(a.d, b.d);
+  // Each product is checked: two inexact ones could cancel to a sum that looks exact.
+  const n = exact(exact(a.n * (b.d / g)) + exact(b.n * (a.d / g)));
+  return rational(n, a.d * (b.d / g));
 }
 
+/** a - b. */
 export function subtract(a: Rational, b: Rational): Rational {
-  return rational(a.n * b.d - b.n * a.d, a.d * b.d);
+  return add(a, negate(b));
 }
 
+/** a x b. */
 export function multiply(a: Rational, b: Rational): Rational {
-  return rational(a.n * b.n, a.d * b.d);
+  const g = gcd(a.n, b.d);
+  const h = gcd(b.n, a.d);
+  return rational((a.n / g) * (b.n / h), (a.d / h) * (b.d / g));
 }
 
 /** a / b. Throws RangeError when b is 0. */
 export function divide(a: Rational, b: Rational): Rational {
-  return rational(a.n * b.d, a.d * b.n);
+  return multiply(a, rational(b.d, b.n));
 }
 
+/** -a. */
 export function negate(a: Rational): Rational {
   return { n: 0 - a.n, d: a.d };
 }
 
+/** True when a and b are the same number. */
 export function equals(a: Rational, b: Rational): boolean {
   return a.n === b.n && a.d === b.d;
 }
 
-/** Negative, 0 or positive as a is below, equal to or above b. */
+/** Negative, 0 or positive as a is below, equal to or above b; for any two numbers. */
 export function compare(a: Rational, b: Rational): number {
-  return a.n * b.d - b.n * a.d;
+  const [left, right] = [a.n * b.d, b.n * a.d];
+  if (Number.isSafeInteger(left) && Number.isSafeInteger(right)) return left - right;
+  const difference = BigInt(a.n) * BigInt(b.d) - BigInt(b.n) * BigInt(a.d);
+  return difference < 0n ? -1 : difference > 0n ? 1 : 0;
 }
 
+/** True for whole numbers. */
 export function isWhole(a: Rational): boolean {
   return a.d === 1;
 }
 
 /** Greatest whole number not above a. */
 export function floor(a: Rational): number {
-  return Math.floor(a.n / a.d);
+  const rest = a.n % a.d;
+  const towardZero = (a.n - rest) / a.d;
+  return (rest < 0 ? towardZero - 1 : towardZero) + 0;
 }
 
 /** The nearest binary floating-point number: for drawing and statistics, never for answers. */
@@ -79,12 +103,13 @@ export function toValue(a: Rational): string {
   return a.d === 1 ? String(a.n) : `${a.n}/${a.d}`;
 }
 
-/** Reads the wire form written by {@link toValue}; null for anything else. */
+/** Reads the wire form written by {@link toValue}, reducing it if need be; null for anything else. */
 export function parseValue(text: string): Rational | null {
-  const match = /^(-?\d{1,15})(?:\/(\d{1,15}))?$/.exec(text);
+  const match = /^(-?\d{1,16})(?:\/(\d{1,16}))?$/.exec(text);
   if (!match) return null;
+  const n = Number(match[1]);
   const d = match[2] === undefined ? 1 : Number(match[2]);
-  return d === 0 ? null : rational(Number(match[1]), d);
+  return d === 0 || !Number.isSafeInteger(n) || !Number.isSafeInteger(d) ? null : rational(n, d);
 }
 
 /** Digits after the point of the terminating decimal equal to a, or null when it does not terminate. */
@@ -105,8 +130,9 @@ export function decimalPlaces(a: Rational): number | null {
 
 /** a rounded to a multiple of `unit` (a positive rational), halves away from zero. */
 export function roundTo(a: Rational, unit: Rational): Rational {
-  const scaled = divide(a, unit);
-  const sign = scaled.n < 0 ? -1 : 1;
-  const rounded = sign * Math.floor((2 * Math.abs(scaled.n) + scaled.d) / (2 * scaled.d));
-  return multiply(rational(rounded), unit);
+  const steps = divide(a, unit);
+  const size = floor(add({ n: Math.abs(steps.n), d: steps.d }, HALF));
+  return multiply(rational(steps.n < 0 ? -size : size), unit);
 }
+
+const HALF = rational(1, 2);

@@ -12,7 +12,7 @@ import type { Locale } from '../numbers/locale.js';
 import { equals, parseValue, type Rational, rational } from '../numbers/rational.js';
 import { parseClockWords } from '../numbers/time-words.js';
 import { parseNumberWords } from '../numbers/words.js';
-import { foldText } from './equivalence.js';
+import { foldText } from '../numbers/fold-text.js';
 import { readClock, readListWays, readNumber, readQuantity } from './parse-answer.js';
 import type { Answer, Question, Slip } from './question.js';
 
