@@ -1,0 +1,27 @@
+// What screens ask the server for, and under which keys the answers are kept.
+import { queryOptions } from '@tanstack/react-query';
+import { call } from './client.js';
+
+export const stateQuery = queryOptions({ queryKey: ['state'], queryFn: () => call('state', {}, null) });
+
+export function classQuery(classId: string) {
+  return queryOptions({ queryKey: ['class', classId], queryFn: () => call('class', { classId }, null) });
+}
+
+export function todayQuery(classId: string, date: string) {
+  return queryOptions({
+    queryKey: ['day', classId, date],
+    queryFn: () => call('today', { classId, date }, null),
+  });
+}
+
+export function markingQuery(sheetId: string) {
+  return queryOptions({ queryKey: ['marks', sheetId], queryFn: () => call('marking', { sheetId }, null) });
+}
+
+export function understandingQuery(classId: string) {
+  return queryOptions({
+    queryKey: ['understanding', classId],
+    queryFn: () => call('understanding', { classId }, null),
+  });
+}

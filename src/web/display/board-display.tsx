@@ -1,0 +1,3 @@
+export function BoardDisplay() {
+  return <h1>Display</h1>;
+}

@@ -1,0 +1,3 @@
+export function ChildrenScreen() {
+  return <h1>Children</h1>;
+}

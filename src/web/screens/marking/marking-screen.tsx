@@ -1,0 +1,3 @@
+export function MarkingScreen() {
+  return <h1>Marking</h1>;
+}

@@ -1,0 +1,3 @@
+export function PrintScreen() {
+  return <h1>Print-room</h1>;
+}

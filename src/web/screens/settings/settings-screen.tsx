@@ -1,0 +1,3 @@
+export function SettingsScreen() {
+  return <h1>Settings</h1>;
+}

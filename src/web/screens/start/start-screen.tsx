@@ -1,0 +1,3 @@
+export function StartScreen() {
+  return <h1>Start</h1>;
+}

@@ -1,0 +1,3 @@
+export function TodayScreen() {
+  return <h1>Today</h1>;
+}

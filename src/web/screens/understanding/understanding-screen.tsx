@@ -1,0 +1,3 @@
+export function UnderstandingScreen() {
+  return <h1>Understanding</h1>;
+}
