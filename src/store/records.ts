@@ -166,7 +166,7 @@ export interface MarkEvent {
   readonly sheetId: string;
   /** Counts up within the sheet, from 1. */
   readonly sequence: number;
-  /** The sequence of the first event of the same batch. */
+  /** Number of its batch within the sheet, from 1. */
   readonly batch: number;
   readonly action: MarkAction;
   readonly childId: string;

@@ -9,6 +9,7 @@ export const SNAPSHOT_TABLES = [
   'sheets',
   'slips',
   'marks',
+  'mark_batches',
   'mark_events',
   'placements',
   'days',

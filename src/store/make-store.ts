@@ -1,0 +1,34 @@
+// Puts the aggregates together into a Store over an open database.
+import { childStore } from './aggregates/children.js';
+import { classStore } from './aggregates/classes.js';
+import { dayStore } from './aggregates/days.js';
+import { markStore } from './aggregates/marks.js';
+import { placementStore } from './aggregates/placements.js';
+import { settingsStore } from './aggregates/settings.js';
+import { sheetStore } from './aggregates/sheets.js';
+import { slipStore } from './aggregates/slips.js';
+import { loadSnapshot, takeSnapshot } from './aggregates/snapshots.js';
+import type { OpenedDatabase } from './session.js';
+import type { Store } from './store.js';
+
+/** The Store of the database's school; `now` is the clock that dates saved sheets. */
+export function makeStore(kind: Store['kind'], opened: OpenedDatabase, now: () => Date): Store {
+  const { session } = opened;
+  return {
+    kind,
+    place: opened.place,
+    school: session.school,
+    settings: settingsStore(session),
+    classes: classStore(session),
+    children: childStore(session),
+    sheets: sheetStore(session, now),
+    slips: slipStore(session),
+    marks: markStore(session),
+    placements: placementStore(session),
+    days: dayStore(session),
+    takeSnapshot: () => takeSnapshot(session),
+    loadSnapshot: (snapshot, options) => loadSnapshot(session, snapshot, options),
+    syncCounts: async () => ({ commits: session.commits(), syncs: await opened.syncs() }),
+    close: () => opened.close(),
+  };
+}

@@ -1,0 +1,94 @@
+// Generated from migrations/*.sql by `npm run migrations`; a test compares the two.
+
+export interface Migration {
+  readonly name: string;
+  /** SHA-256 of the SQL file. */
+  readonly hash: string;
+  readonly statements: readonly string[];
+}
+
+// biome-ignore format: generated
+export const MIGRATIONS: readonly Migration[] = [
+  {
+    "name": "0000_first",
+    "hash": "a04624316e20974c8df277f60afd97525c54c9501702ac4658d67df560b7929f",
+    "statements": [
+      "CREATE TABLE \"absences\" (\n\t\"school_id\" text NOT NULL,\n\t\"class_id\" text NOT NULL,\n\t\"date\" date NOT NULL,\n\t\"child_id\" text NOT NULL,\n\tCONSTRAINT \"absences_school_id_class_id_date_child_id_pk\" PRIMARY KEY(\"school_id\",\"class_id\",\"date\",\"child_id\")\n);",
+      "ALTER TABLE \"absences\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"children\" (\n\t\"school_id\" text NOT NULL,\n\t\"id\" text NOT NULL,\n\t\"class_id\" text NOT NULL,\n\t\"position\" integer NOT NULL,\n\t\"given_name\" text NOT NULL,\n\t\"family_name\" text NOT NULL,\n\t\"alias\" text NOT NULL,\n\t\"year\" integer NOT NULL,\n\t\"joined\" date,\n\t\"left_on\" date,\n\tCONSTRAINT \"children_school_id_id_pk\" PRIMARY KEY(\"school_id\",\"id\")\n);",
+      "ALTER TABLE \"children\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"classes\" (\n\t\"school_id\" text NOT NULL,\n\t\"id\" text NOT NULL,\n\t\"name\" text NOT NULL,\n\t\"years\" jsonb NOT NULL,\n\tCONSTRAINT \"classes_school_id_id_pk\" PRIMARY KEY(\"school_id\",\"id\")\n);",
+      "ALTER TABLE \"classes\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"days\" (\n\t\"school_id\" text NOT NULL,\n\t\"class_id\" text NOT NULL,\n\t\"date\" date NOT NULL,\n\t\"number\" text,\n\t\"activity\" text,\n\t\"note\" text NOT NULL,\n\tCONSTRAINT \"days_school_id_class_id_date_pk\" PRIMARY KEY(\"school_id\",\"class_id\",\"date\")\n);",
+      "ALTER TABLE \"days\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"mark_batches\" (\n\t\"school_id\" text NOT NULL,\n\t\"sheet_id\" text NOT NULL,\n\t\"batch\" integer NOT NULL,\n\t\"action\" text NOT NULL,\n\t\"target\" integer,\n\t\"token\" text NOT NULL,\n\t\"by\" text NOT NULL,\n\t\"at\" timestamp (3) with time zone NOT NULL,\n\tCONSTRAINT \"mark_batches_school_id_sheet_id_batch_pk\" PRIMARY KEY(\"school_id\",\"sheet_id\",\"batch\")\n);",
+      "ALTER TABLE \"mark_batches\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"mark_events\" (\n\t\"school_id\" text NOT NULL,\n\t\"sheet_id\" text NOT NULL,\n\t\"sequence\" integer NOT NULL,\n\t\"batch\" integer NOT NULL,\n\t\"child_id\" text NOT NULL,\n\t\"rung\" integer NOT NULL,\n\t\"before_state\" text,\n\t\"before_text\" text NOT NULL,\n\t\"after_state\" text,\n\t\"after_text\" text NOT NULL,\n\tCONSTRAINT \"mark_events_school_id_sheet_id_sequence_pk\" PRIMARY KEY(\"school_id\",\"sheet_id\",\"sequence\")\n);",
+      "ALTER TABLE \"mark_events\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"marks\" (\n\t\"school_id\" text NOT NULL,\n\t\"sheet_id\" text NOT NULL,\n\t\"child_id\" text NOT NULL,\n\t\"rung\" integer NOT NULL,\n\t\"state\" text NOT NULL,\n\t\"text\" text NOT NULL,\n\t\"by\" text NOT NULL,\n\t\"at\" timestamp (3) with time zone NOT NULL,\n\t\"sequence\" integer NOT NULL,\n\tCONSTRAINT \"marks_school_id_sheet_id_child_id_rung_pk\" PRIMARY KEY(\"school_id\",\"sheet_id\",\"child_id\",\"rung\")\n);",
+      "ALTER TABLE \"marks\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"placements\" (\n\t\"school_id\" text NOT NULL,\n\t\"child_id\" text NOT NULL,\n\t\"level\" double precision NOT NULL,\n\t\"spread\" double precision NOT NULL,\n\t\"source\" text NOT NULL,\n\t\"at\" timestamp (3) with time zone NOT NULL,\n\t\"detail\" jsonb NOT NULL,\n\tCONSTRAINT \"placements_school_id_child_id_pk\" PRIMARY KEY(\"school_id\",\"child_id\")\n);",
+      "ALTER TABLE \"placements\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"schools\" (\n\t\"school_id\" text PRIMARY KEY NOT NULL,\n\t\"openings\" integer DEFAULT 0 NOT NULL\n);",
+      "ALTER TABLE \"schools\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"settings\" (\n\t\"school_id\" text PRIMARY KEY NOT NULL,\n\t\"version\" integer NOT NULL,\n\t\"value\" jsonb NOT NULL\n);",
+      "ALTER TABLE \"settings\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"sheets\" (\n\t\"school_id\" text NOT NULL,\n\t\"id\" text NOT NULL,\n\t\"class_id\" text NOT NULL,\n\t\"date\" date,\n\t\"kind\" text NOT NULL,\n\t\"seed\" double precision NOT NULL,\n\t\"number\" text NOT NULL,\n\t\"side\" text NOT NULL,\n\t\"rungs\" integer NOT NULL,\n\t\"content\" text NOT NULL,\n\t\"content_hash\" text NOT NULL,\n\t\"created_at\" timestamp (3) with time zone NOT NULL,\n\t\"superseded_by\" text,\n\tCONSTRAINT \"sheets_school_id_id_pk\" PRIMARY KEY(\"school_id\",\"id\")\n);",
+      "ALTER TABLE \"sheets\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"slips\" (\n\t\"school_id\" text NOT NULL,\n\t\"id\" text NOT NULL,\n\t\"sheet_id\" text NOT NULL,\n\t\"child_id\" text,\n\t\"position\" integer NOT NULL,\n\tCONSTRAINT \"slips_school_id_id_pk\" PRIMARY KEY(\"school_id\",\"id\"),\n\tCONSTRAINT \"slips_one_each\" UNIQUE(\"school_id\",\"sheet_id\",\"child_id\")\n);",
+      "ALTER TABLE \"slips\" ENABLE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"absences\" ADD CONSTRAINT \"absences_school_id_class_id_date_days_school_id_class_id_date_fk\" FOREIGN KEY (\"school_id\",\"class_id\",\"date\") REFERENCES \"public\".\"days\"(\"school_id\",\"class_id\",\"date\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"absences\" ADD CONSTRAINT \"absences_school_id_child_id_children_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"child_id\") REFERENCES \"public\".\"children\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"children\" ADD CONSTRAINT \"children_school_id_class_id_classes_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"class_id\") REFERENCES \"public\".\"classes\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"classes\" ADD CONSTRAINT \"classes_school_id_schools_school_id_fk\" FOREIGN KEY (\"school_id\") REFERENCES \"public\".\"schools\"(\"school_id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"days\" ADD CONSTRAINT \"days_school_id_class_id_classes_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"class_id\") REFERENCES \"public\".\"classes\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"mark_batches\" ADD CONSTRAINT \"mark_batches_school_id_sheet_id_sheets_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"sheet_id\") REFERENCES \"public\".\"sheets\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"mark_events\" ADD CONSTRAINT \"mark_events_school_id_sheet_id_batch_mark_batches_school_id_sheet_id_batch_fk\" FOREIGN KEY (\"school_id\",\"sheet_id\",\"batch\") REFERENCES \"public\".\"mark_batches\"(\"school_id\",\"sheet_id\",\"batch\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"mark_events\" ADD CONSTRAINT \"mark_events_school_id_child_id_children_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"child_id\") REFERENCES \"public\".\"children\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"marks\" ADD CONSTRAINT \"marks_school_id_sheet_id_sheets_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"sheet_id\") REFERENCES \"public\".\"sheets\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"marks\" ADD CONSTRAINT \"marks_school_id_child_id_children_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"child_id\") REFERENCES \"public\".\"children\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"placements\" ADD CONSTRAINT \"placements_school_id_child_id_children_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"child_id\") REFERENCES \"public\".\"children\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"settings\" ADD CONSTRAINT \"settings_school_id_schools_school_id_fk\" FOREIGN KEY (\"school_id\") REFERENCES \"public\".\"schools\"(\"school_id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"sheets\" ADD CONSTRAINT \"sheets_school_id_class_id_classes_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"class_id\") REFERENCES \"public\".\"classes\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"slips\" ADD CONSTRAINT \"slips_school_id_sheet_id_sheets_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"sheet_id\") REFERENCES \"public\".\"sheets\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"slips\" ADD CONSTRAINT \"slips_school_id_child_id_children_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"child_id\") REFERENCES \"public\".\"children\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "CREATE INDEX \"absences_by_child\" ON \"absences\" USING btree (\"school_id\",\"child_id\");",
+      "CREATE INDEX \"children_by_class\" ON \"children\" USING btree (\"school_id\",\"class_id\",\"position\");",
+      "CREATE INDEX \"mark_events_by_child\" ON \"mark_events\" USING btree (\"school_id\",\"child_id\");",
+      "CREATE INDEX \"marks_by_child\" ON \"marks\" USING btree (\"school_id\",\"child_id\");",
+      "CREATE INDEX \"sheets_by_class\" ON \"sheets\" USING btree (\"school_id\",\"class_id\",\"date\");",
+      "CREATE POLICY \"own_school\" ON \"absences\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"children\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"classes\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"days\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"mark_batches\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"mark_events\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"marks\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"placements\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"schools\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"settings\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"sheets\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"slips\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));"
+    ]
+  },
+  {
+    "name": "0001_guards",
+    "hash": "ec37915e887181812c6a3b320585f92d4b8ce174bc90a0b9b666dba69cba2147",
+    "statements": [
+      "-- The owner of a table is bound by its policy too, so that a server may run as the owner.\nALTER TABLE \"schools\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"settings\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"classes\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"children\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"sheets\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"slips\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"marks\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"mark_batches\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"mark_events\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"placements\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"days\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"absences\" FORCE ROW LEVEL SECURITY;",
+      "-- A saved sheet never changes: paper with its slip ids may already hang in a classroom. Only superseding is recorded.\nCREATE FUNCTION keep_sheet() RETURNS trigger LANGUAGE plpgsql AS $$\nBEGIN\n\tIF (to_jsonb(NEW) - 'superseded_by') IS DISTINCT FROM (to_jsonb(OLD) - 'superseded_by') THEN\n\t\tRAISE EXCEPTION 'a saved sheet cannot be changed';\n\tEND IF;\n\tRETURN NEW;\nEND\n$$;",
+      "CREATE TRIGGER keep_sheet BEFORE UPDATE ON \"sheets\" FOR EACH ROW EXECUTE FUNCTION keep_sheet();"
+    ]
+  }
+];

@@ -1,0 +1,251 @@
+// The tables. Each leads with school_id; keys and references carry it, and a policy keeps one school from another's rows.
+// After a change: `npm run migrations`, which writes the next file in migrations/ and embeds it.
+import { sql } from 'drizzle-orm';
+import {
+  doublePrecision,
+  foreignKey,
+  index,
+  integer,
+  pgPolicy,
+  pgTable,
+  primaryKey,
+  unique,
+} from 'drizzle-orm/pg-core';
+import { day, document, instant, words } from './columns.js';
+import type { JsonObject, MarkAction, MarkState, PlacementSource, Settings, SheetKind } from './records.js';
+
+const school = () => words('school_id', 'The school').notNull();
+
+/** The session's school, set at the start of every transaction; without it no row is seen. */
+const ownSchool = sql`school_id = current_setting('afterbell.school', true)`;
+const isolation = () =>
+  pgPolicy('own_school', { for: 'all', to: 'public', using: ownSchool, withCheck: ownSchool });
+
+export const schools = pgTable(
+  'schools',
+  {
+    schoolId: words('school_id', 'The school').primaryKey(),
+    /** Written at every opening: the commit that proves the disk syncs. */
+    openings: integer('openings').notNull().default(0),
+  },
+  () => [isolation()],
+);
+
+export const settings = pgTable(
+  'settings',
+  {
+    schoolId: words('school_id', 'The school')
+      .primaryKey()
+      .references(() => schools.schoolId),
+    version: integer('version').notNull(),
+    value: document<Settings>('value', 'A setting').notNull(),
+  },
+  () => [isolation()],
+);
+
+export const classes = pgTable(
+  'classes',
+  {
+    schoolId: school(),
+    id: words('id', 'The class id').notNull(),
+    name: words('name', 'The class name').notNull(),
+    years: document<number[]>('years', 'The years').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.id] }),
+    foreignKey({ columns: [t.schoolId], foreignColumns: [schools.schoolId] }),
+    isolation(),
+  ],
+);
+
+export const children = pgTable(
+  'children',
+  {
+    schoolId: school(),
+    id: words('id', 'The child id').notNull(),
+    classId: words('class_id', 'The class id').notNull(),
+    position: integer('position').notNull(),
+    givenName: words('given_name', 'The given name').notNull(),
+    familyName: words('family_name', 'The family name').notNull(),
+    alias: words('alias', 'The alias').notNull(),
+    year: integer('year').notNull(),
+    joined: day('joined', 'The joining day'),
+    left: day('left_on', 'The leaving day'),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.id] }),
+    foreignKey({ columns: [t.schoolId, t.classId], foreignColumns: [classes.schoolId, classes.id] }),
+    index('children_by_class').on(t.schoolId, t.classId, t.position),
+    isolation(),
+  ],
+);
+
+export const sheets = pgTable(
+  'sheets',
+  {
+    schoolId: school(),
+    id: words('id', 'The sheet id').notNull(),
+    classId: words('class_id', 'The class id').notNull(),
+    date: day('date', 'The date of the sheet'),
+    kind: words('kind', 'The kind of sheet').$type<SheetKind>().notNull(),
+    seed: doublePrecision('seed').notNull(),
+    number: words('number', 'The number').notNull(),
+    side: words('side', 'The side').$type<'front' | 'back'>().notNull(),
+    /** How many questions the sheet asks: marks carry 1 to this. */
+    rungs: integer('rungs').notNull(),
+    /** JSON as text, so that it stays the same to the byte and its hash can be checked. */
+    content: words('content', 'The sheet').notNull(),
+    contentHash: words('content_hash', 'The hash of the sheet').notNull(),
+    createdAt: instant('created_at', 'The time of saving').notNull(),
+    /** Not a foreign key: a restore fills the table in parts, in no particular order. */
+    supersededBy: words('superseded_by', 'The newer sheet'),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.id] }),
+    foreignKey({ columns: [t.schoolId, t.classId], foreignColumns: [classes.schoolId, classes.id] }),
+    index('sheets_by_class').on(t.schoolId, t.classId, t.date),
+    isolation(),
+  ],
+);
+
+export const slips = pgTable(
+  'slips',
+  {
+    schoolId: school(),
+    id: words('id', 'The slip id').notNull(),
+    sheetId: words('sheet_id', 'The sheet id').notNull(),
+    childId: words('child_id', 'The child id'),
+    /** Order of issue within the sheet. */
+    position: integer('position').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.id] }),
+    unique('slips_one_each').on(t.schoolId, t.sheetId, t.childId),
+    foreignKey({ columns: [t.schoolId, t.sheetId], foreignColumns: [sheets.schoolId, sheets.id] }),
+    foreignKey({ columns: [t.schoolId, t.childId], foreignColumns: [children.schoolId, children.id] }),
+    isolation(),
+  ],
+);
+
+export const marks = pgTable(
+  'marks',
+  {
+    schoolId: school(),
+    sheetId: words('sheet_id', 'The sheet id').notNull(),
+    childId: words('child_id', 'The child id').notNull(),
+    rung: integer('rung').notNull(),
+    state: words('state', 'The mark').$type<MarkState>().notNull(),
+    text: words('text', 'The answer').notNull(),
+    by: words('by', 'The marker').notNull(),
+    at: instant('at', 'The time of marking').notNull(),
+    sequence: integer('sequence').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.sheetId, t.childId, t.rung] }),
+    foreignKey({ columns: [t.schoolId, t.sheetId], foreignColumns: [sheets.schoolId, sheets.id] }),
+    foreignKey({ columns: [t.schoolId, t.childId], foreignColumns: [children.schoolId, children.id] }),
+    index('marks_by_child').on(t.schoolId, t.childId),
+    isolation(),
+  ],
+);
+
+export const markBatches = pgTable(
+  'mark_batches',
+  {
+    schoolId: school(),
+    sheetId: words('sheet_id', 'The sheet id').notNull(),
+    batch: integer('batch').notNull(),
+    action: words('action', 'The action').$type<MarkAction>().notNull(),
+    /** The batch that an undo took back or a redo brought back. */
+    target: integer('target'),
+    token: words('token', 'The marking token').notNull(),
+    by: words('by', 'The marker').notNull(),
+    at: instant('at', 'The time of marking').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.sheetId, t.batch] }),
+    foreignKey({ columns: [t.schoolId, t.sheetId], foreignColumns: [sheets.schoolId, sheets.id] }),
+    isolation(),
+  ],
+);
+
+export const markEvents = pgTable(
+  'mark_events',
+  {
+    schoolId: school(),
+    sheetId: words('sheet_id', 'The sheet id').notNull(),
+    sequence: integer('sequence').notNull(),
+    batch: integer('batch').notNull(),
+    childId: words('child_id', 'The child id').notNull(),
+    rung: integer('rung').notNull(),
+    beforeState: words('before_state', 'The mark').$type<MarkState>(),
+    beforeText: words('before_text', 'The answer').notNull(),
+    afterState: words('after_state', 'The mark').$type<MarkState>(),
+    afterText: words('after_text', 'The answer').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.sheetId, t.sequence] }),
+    foreignKey({
+      columns: [t.schoolId, t.sheetId, t.batch],
+      foreignColumns: [markBatches.schoolId, markBatches.sheetId, markBatches.batch],
+    }),
+    foreignKey({ columns: [t.schoolId, t.childId], foreignColumns: [children.schoolId, children.id] }),
+    index('mark_events_by_child').on(t.schoolId, t.childId),
+    isolation(),
+  ],
+);
+
+export const placements = pgTable(
+  'placements',
+  {
+    schoolId: school(),
+    childId: words('child_id', 'The child id').notNull(),
+    level: doublePrecision('level').notNull(),
+    spread: doublePrecision('spread').notNull(),
+    source: words('source', 'The source of the placement').$type<PlacementSource>().notNull(),
+    at: instant('at', 'The time of the placement').notNull(),
+    detail: document<JsonObject>('detail', 'The placement').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.childId] }),
+    foreignKey({ columns: [t.schoolId, t.childId], foreignColumns: [children.schoolId, children.id] }),
+    isolation(),
+  ],
+);
+
+export const days = pgTable(
+  'days',
+  {
+    schoolId: school(),
+    classId: words('class_id', 'The class id').notNull(),
+    date: day('date', 'The day').notNull(),
+    number: words('number', 'The number'),
+    activity: words('activity', 'The activity').$type<SheetKind>(),
+    note: words('note', 'The note').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.classId, t.date] }),
+    foreignKey({ columns: [t.schoolId, t.classId], foreignColumns: [classes.schoolId, classes.id] }),
+    isolation(),
+  ],
+);
+
+export const absences = pgTable(
+  'absences',
+  {
+    schoolId: school(),
+    classId: words('class_id', 'The class id').notNull(),
+    date: day('date', 'The day').notNull(),
+    childId: words('child_id', 'The child id').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.classId, t.date, t.childId] }),
+    foreignKey({
+      columns: [t.schoolId, t.classId, t.date],
+      foreignColumns: [days.schoolId, days.classId, days.date],
+    }),
+    foreignKey({ columns: [t.schoolId, t.childId], foreignColumns: [children.schoolId, children.id] }),
+    index('absences_by_child').on(t.schoolId, t.childId),
+    isolation(),
+  ],
+);

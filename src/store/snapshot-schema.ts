@@ -1,0 +1,129 @@
+// What a snapshot from outside must look like before any of it reaches the database.
+import { z } from 'zod';
+import { isIsoDate, requireText } from './columns.js';
+import { HOME_PAPERS, MARK_ACTIONS, MARK_STATES, PLACEMENT_SOURCES, SHEET_KINDS } from './records.js';
+import type { Snapshot } from './snapshot.js';
+
+const text = z.string().refine((value) => {
+  try {
+    requireText(value, '');
+    return true;
+  } catch {
+    return false;
+  }
+}, 'text that can be stored');
+const date = z.string().refine(isIsoDate, 'a day');
+const moment = z.iso.datetime({ offset: true });
+const count = z.int().min(0);
+const span = z.object({ name: text, first: date, last: date });
+const json = z.record(text, z.json());
+const markState = z.enum(MARK_STATES);
+
+const settings = z.object({
+  version: count,
+  value: z.object({
+    schoolName: text,
+    locale: text,
+    paper: z.enum(HOME_PAPERS),
+    terms: z.array(span),
+    closedDays: z.array(span),
+    activities: json,
+    demo: z.boolean(),
+  }),
+});
+const classes = z.object({ id: text, name: text, years: z.array(z.int().min(0).max(6)).min(1) });
+const children = z.object({
+  id: text,
+  class_id: text,
+  position: count,
+  given_name: text,
+  family_name: text,
+  alias: text,
+  year: z.int().min(0).max(6),
+  joined: date.nullable(),
+  left_on: date.nullable(),
+});
+const sheets = z.object({
+  id: text,
+  class_id: text,
+  date: date.nullable(),
+  kind: z.enum(SHEET_KINDS),
+  seed: z.number(),
+  number: text,
+  side: z.enum(['front', 'back']),
+  rungs: z.int().min(1),
+  content: text,
+  content_hash: z.string().regex(/^[0-9a-f]{64}$/),
+  created_at: moment,
+  superseded_by: text.nullable(),
+});
+const slips = z.object({ id: text, sheet_id: text, child_id: text.nullable(), position: count });
+const marks = z.object({
+  sheet_id: text,
+  child_id: text,
+  rung: z.int().min(1),
+  state: markState,
+  text,
+  by: text,
+  at: moment,
+  sequence: count,
+});
+const markBatches = z.object({
+  sheet_id: text,
+  batch: count,
+  action: z.enum(MARK_ACTIONS),
+  target: count.nullable(),
+  token: text,
+  by: text,
+  at: moment,
+});
+const markEvents = z.object({
+  sheet_id: text,
+  sequence: count,
+  batch: count,
+  child_id: text,
+  rung: z.int().min(1),
+  before_state: markState.nullable(),
+  before_text: text,
+  after_state: markState.nullable(),
+  after_text: text,
+});
+const placements = z.object({
+  child_id: text,
+  level: z.number(),
+  spread: z.number().positive(),
+  source: z.enum(PLACEMENT_SOURCES),
+  at: moment,
+  detail: json,
+});
+const days = z.object({
+  class_id: text,
+  date,
+  number: text.nullable(),
+  activity: z.enum(SHEET_KINDS).nullable(),
+  note: text,
+});
+const absences = z.object({ class_id: text, date, child_id: text });
+
+const snapshot = z.object({
+  settings: z.array(settings).max(1),
+  classes: z.array(classes),
+  children: z.array(children),
+  sheets: z.array(sheets),
+  slips: z.array(slips),
+  marks: z.array(marks),
+  mark_batches: z.array(markBatches),
+  mark_events: z.array(markEvents),
+  placements: z.array(placements),
+  days: z.array(days),
+  absences: z.array(absences),
+});
+
+/** The snapshot, or where the first fault lies ("marks row 3, state"). */
+export function checkSnapshot(value: unknown): { ok: true; value: Snapshot } | { ok: false; where: string } {
+  const parsed = snapshot.safeParse(value);
+  if (parsed.success) return { ok: true, value: parsed.data as Snapshot };
+  const [table, row, ...rest] = parsed.error.issues[0]?.path ?? [];
+  const place = typeof row === 'number' ? `${String(table)} row ${row + 1}` : String(table ?? 'the whole');
+  return { ok: false, where: rest.length > 0 ? `${place}, ${rest.map(String).join('.')}` : place };
+}
