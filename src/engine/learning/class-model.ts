@@ -1,6 +1,6 @@
 // From a class's answers to what each child, and the class, can be expected to do.
 import { dayCount, parseIsoDate } from '../numbers/calendar.js';
-import { Rng } from '../random/rng.js';
+import { hashText, Rng } from '../random/rng.js';
 import { SKILLS } from '../skills/map.js';
 import { averagedLogistic, normalBelow } from './logistic.js';
 import { type SkillNode, type SkillSpace, skillSpaceOf, VARIANCES } from './prior.js';
@@ -87,15 +87,17 @@ export interface FoldStep {
   readonly answer: Answered | null;
 }
 
+/** Answers of one day are taken in a mixed order that does not depend on how they were handed over: one by one from the
+ * easiest to the hardest, the approximation would be at its worst. */
 function usableAnswers(space: SkillSpace, answers: readonly Answered[], today: number) {
   return answers
     .flatMap((answer) => {
       const skill = space.indexOf.get(answer.skill);
       if (skill === undefined || parseIsoDate(answer.on) === null) return [];
       const day = dayCount(answer.on);
-      return day <= today ? [{ answer, day, skill }] : [];
+      return day <= today ? [{ answer, day, skill, mixed: hashText(answer.questionId) }] : [];
     })
-    .sort((a, b) => a.day - b.day);
+    .sort((a, b) => a.day - b.day || a.mixed - b.mixed);
 }
 
 /** Predicted success of a class at a difficulty (logits, relative to the skill's year); mean 0 for an unknown skill. */

@@ -11,12 +11,15 @@ export interface SchoolYear {
  * in Australia), September to mid July in Britain, mid August to mid June in the US. */
 export function usualSchoolYear(on: string, locale: 'en-AU' | 'en-GB' | 'en-US' = 'en-AU'): SchoolYear {
   const { year, month } = dateOf(on);
-  const iso = (y: number, rest: string) => `${String(y).padStart(4, '0')}-${rest}`;
-  if (locale === 'en-AU') return { start: iso(year, '01-28'), end: iso(year, '12-18') };
+  if (locale === 'en-AU') return { start: onDay(year, '01-28'), end: onDay(year, '12-18') };
   const first = month >= 8 ? year : year - 1;
   return locale === 'en-GB'
-    ? { start: iso(first, '09-01'), end: iso(first + 1, '07-20') }
-    : { start: iso(first, '08-20'), end: iso(first + 1, '06-10') };
+    ? { start: onDay(first, '09-01'), end: onDay(first + 1, '07-20') }
+    : { start: onDay(first, '08-20'), end: onDay(first + 1, '06-10') };
+}
+
+function onDay(year: number, monthDay: string): string {
+  return `${String(year).padStart(4, '0')}-${monthDay}`;
 }
 
 /**

@@ -1,5 +1,5 @@
 // What is believed about one child on one day. States are never changed once returned: a new day or answer makes a new one.
-import type { Memory } from './forgetting.js';
+import { type Memory, retrievability } from './forgetting.js';
 import { priorMean, type SkillSpace, VARIANCES } from './prior.js';
 
 /** A child's starting point, from a placement check or the teacher's word. */
@@ -17,9 +17,9 @@ export interface ChildState {
   /** Place in schooling: class year - 1 + share of the school year done. */
   readonly position: number;
   readonly placementShift: number;
-  /** Per skill: mean ability above the prior mean of a typical child at `position`, in logits. */
+  /** Per skill: mean ability, practice fresh, above a typical child at `position`, in logits. */
   readonly lead: Float64Array;
-  /** n x n, row by row. Shared between states until an answer changes it. */
+  /** Covariance of the leads, n x n, row by row. Shared between states until an answer changes it. */
   readonly covariance: Float64Array;
   readonly memories: readonly (Memory | null)[];
   /** Per skill: how many answers were given to it. */
@@ -44,17 +44,39 @@ export function startState(
     placementShift: shift,
     lead: new Float64Array(n).fill(shift),
     covariance: general === 0 ? space.covariance : space.covariance.map((value) => value + general),
-    memories: new Array<Memory | null>(n).fill(null),
+    memories: Array.from({ length: n }, () => null),
     answered: new Uint16Array(n),
   };
 }
 
-/** Mean ability at a skill (by index), relative to the skill's year, in logits. */
-export function abilityMean(state: ChildState, skill: number): number {
-  return priorMean(state.space.skills[skill]?.year ?? 0, state.position) + (state.lead[skill] as number);
+/**
+ * Logits that a practised skill would lose if nothing of the practice were left: it sinks toward this far below where
+ * practice had brought it, and the next practice lifts it again. Half a school year's growth or so, the order of loss
+ * over a long summer break (from memory).
+ */
+const FORGETTING_DEPTH = 0.6;
+
+/** Variance that full forgetting adds, since children do not all forget alike (common practice). */
+const FORGETTING_VARIANCE = 0.3;
+
+/** Share of a skill's practice that is lost on the state's day, 0 to 1; 0 for a skill never practised. */
+function lostShare(state: ChildState, skill: number): number {
+  const memory = state.memories[skill];
+  return memory ? 1 - retrievability(state.day - memory.day, memory.stabilityDays) : 0;
 }
 
-/** Variance of ability at a skill (by index), in squared logits. */
+/** Mean ability at a skill (by index) on the state's day, relative to the skill's year, in logits. */
+export function abilityMean(state: ChildState, skill: number): number {
+  const typical = priorMean(state.space.skills[skill]?.year ?? 0, state.position);
+  return typical + (state.lead[skill] as number) - FORGETTING_DEPTH * lostShare(state, skill);
+}
+
+/** Variance of ability at a skill (by index) on the state's day, in squared logits. */
 export function abilityVariance(state: ChildState, skill: number): number {
+  return leadVariance(state, skill) + FORGETTING_VARIANCE * lostShare(state, skill);
+}
+
+/** Variance of what the child can do when practice is fresh. */
+export function leadVariance(state: ChildState, skill: number): number {
   return state.covariance[skill * state.space.skills.length + skill] as number;
 }

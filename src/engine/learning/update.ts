@@ -1,7 +1,6 @@
 // How belief changes: with time (growth and forgetting) and with each answer (one rank-one step).
-import { remember, retrievability } from './forgetting.js';
+import { remember } from './forgetting.js';
 import { averagedLogistic, momentsAfterAnswer } from './logistic.js';
-import { VARIANCES } from './prior.js';
 import { abilityMean, abilityVariance, type ChildState } from './state.js';
 
 /** One answer as the model needs it. */
@@ -19,46 +18,27 @@ export interface Answered {
   readonly chances?: readonly string[];
 }
 
-/** Forgetting never lowers a skill further than this below a typical child of the year: about half a school year, the
- * order of loss over a long summer break (from memory). */
-const FORGETTING_FLOOR = -0.5;
-
 /** Share of the prior covariance that a year adds, since children do not all grow alike (common practice). */
 const DRIFT_PER_YEAR = 0.1;
 
 /** A right answer that was this likely counts as easy for the memory model; any other right answer as good. */
 const EASY_FROM = 0.9;
 
-/** The state on a later day, before any new answer. An earlier or equal day returns the state itself. */
+/**
+ * The state on a later day, before any new answer. An earlier or equal day returns the state itself. Growth comes with
+ * `position`; forgetting is read off the memories (state.ts), so a pause counts the same in one step as in many.
+ */
 export function advance(state: ChildState, day: number, position: number): ChildState {
   if (day <= state.day) return state;
-  const n = state.space.skills.length;
-  const lead = Float64Array.from(state.lead);
   const drift = DRIFT_PER_YEAR * Math.max(0, position - state.position);
+  if (drift === 0) return { ...state, day, position };
   const prior = state.space.covariance;
-  const covariance =
-    drift === 0
-      ? Float64Array.from(state.covariance)
-      : state.covariance.map((value, at) => value + drift * (prior[at] as number));
-  state.memories.forEach((memory, skill) => {
-    if (memory === null) return;
-    const kept = keptShare(memory.day, state.day, day, memory.stabilityDays);
-    lead[skill] = forget(lead[skill] as number, kept);
-    const at = skill * n + skill;
-    const room = Math.max(0, (prior[at] as number) - (covariance[at] as number));
-    covariance[at] =
-      (covariance[at] as number) + Math.min(room, (VARIANCES.neighbours + VARIANCES.own) * (1 - kept * kept));
-  });
-  return { ...state, day, position, lead, covariance };
-}
-
-/** Recall on `to` as a share of recall on `from`, both counted from the last practice, so that steps can be joined. */
-function keptShare(practised: number, from: number, to: number, stabilityDays: number): number {
-  return retrievability(to - practised, stabilityDays) / retrievability(from - practised, stabilityDays);
-}
-
-function forget(lead: number, kept: number): number {
-  return lead > FORGETTING_FLOOR ? FORGETTING_FLOOR + (lead - FORGETTING_FLOOR) * kept : lead;
+  return {
+    ...state,
+    day,
+    position,
+    covariance: state.covariance.map((value, at) => value + drift * (prior[at] as number)),
+  };
 }
 
 /** Chance that the child succeeds at a question, its uncertainty averaged in. */
@@ -67,10 +47,10 @@ export function chanceOf(state: ChildState, skill: number, difficulty: number): 
 }
 
 /**
- * The state after an answer given on the state's day. The skill's own Gaussian takes the exact mean and variance of
- * Gaussian x logistic (assumed-density filtering; Minka 2001, from memory), and every other skill follows through the
- * gain vector covariance[., skill] / variance[skill], so the whole step is rank one and keeps the covariance symmetric
- * and positive definite.
+ * The state after an answer given on the state's day. The ability asked about (lead, less what is forgotten, whose
+ * variance counts as noise) takes the exact mean and variance of Gaussian x logistic (assumed-density filtering; Minka
+ * 2001, from memory); every lead follows through the gain vector covariance[., skill] / variance, so the whole step is
+ * rank one and keeps the covariance symmetric and positive definite. Practice then counts as fresh again.
  */
 export function afterAnswer(
   state: ChildState,

@@ -2,7 +2,7 @@
 import { type ClassModel, typicalClass } from '../../learning/class-model.js';
 import type { DayNumber } from '../../numbers/day-number.js';
 import { type Locale, type LocaleId, localeOf } from '../../numbers/locale.js';
-import { foldText } from '../../questions/equivalence.js';
+import { foldText } from '../../numbers/fold-text.js';
 import type { Question } from '../../questions/question.js';
 import { Rng } from '../../random/rng.js';
 import { SKILLS } from '../../skills/map.js';
@@ -120,7 +120,7 @@ function taskFor(request: BoardRequest, context: Context, rules: LadderRules, wi
   };
   const open = gatherCandidates(gather, new Rng(request.seed).fork('board'));
   const candidates = [...open, ...locks];
-  const locked = new Array<number>(context.rungs).fill(-1);
+  const locked = Array.from({ length: context.rungs }, () => -1);
   [...fixed.keys()].forEach((rung, i) => {
     locked[rung - 1] = open.length + i;
   });
