@@ -47,9 +47,12 @@ export function parseIsoDate(text: string): CalendarDate | null {
   return exists ? { year, month, day } : null;
 }
 
+function pad(value: number, width: number): string {
+  return String(value).padStart(width, '0');
+}
+
 /** "YYYY-MM-DD" of a date. */
 export function toIsoDate(date: CalendarDate): string {
-  const pad = (value: number, width: number) => String(value).padStart(width, '0');
   return `${pad(date.year, 4)}-${pad(date.month, 2)}-${pad(date.day, 2)}`;
 }
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import Fraction from 'fraction.js';
+import { Fraction } from 'fraction.js';
 import { all, create } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import {

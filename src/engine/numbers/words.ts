@@ -5,7 +5,7 @@ import type { Locale } from './locale.js';
 import { add, decimalPlaces, negate, type Rational, rational } from './rational.js';
 
 /** Largest size of a whole number that has words here. */
-export const LARGEST_IN_WORDS = 999_999_999;
+const LARGEST_IN_WORDS = 999_999_999;
 
 const SMALL: readonly string[] = (
   'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen ' +

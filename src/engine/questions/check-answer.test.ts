@@ -293,6 +293,8 @@ describe('blanks and slips', () => {
     ],
   });
 
+  const names = (typed: string) => checkAnswer(question, typed, AU).slips.map((slip) => slip.misconception);
+
   it('tells blank from wrong', () => {
     expect(verdict(question, '')).toBe('blank');
     expect(verdict(question, ' \u00a0\t')).toBe('blank');
@@ -300,7 +302,6 @@ describe('blanks and slips', () => {
   });
 
   it('names the slips that a wrong answer matches, in any of its forms', () => {
-    const names = (typed: string) => checkAnswer(question, typed, AU).slips.map((slip) => slip.misconception);
     expect(names('75')).toEqual(['carry.dropped']);
     expect(names('seventy-five')).toEqual(['carry.dropped']);
     expect(names('Ninety')).toEqual(['says.word']);

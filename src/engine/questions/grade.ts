@@ -76,8 +76,7 @@ function evidenceOf(items: readonly GradedAnswer[]): MisconceptionEvidence[] {
       where,
     };
   });
-  const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
-  return evidence.sort((a, b) => b.seen - a.seen || byText(a.misconception, b.misconception));
+  return evidence.sort((a, b) => b.seen - a.seen || (a.misconception < b.misconception ? -1 : 1));
 }
 
 function couldShow(question: CheckableQuestion, misconception: string): boolean {
