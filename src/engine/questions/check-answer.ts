@@ -86,7 +86,7 @@ const UNIT_SIZE = rational(1);
 const HUNDREDTH = rational(1, 100);
 
 function meetsQuantity(answer: Answer, text: string, question: CheckableQuestion, locale: Locale): boolean {
-  const given = readQuantity(text.replace(/^= ?| ?[=.!]$/g, ''), locale);
+  const given = readQuantity(bareStatement(text), locale);
   const value = parseValue(answer.value ?? '');
   if (given === null || value === null) return false;
   const isValue = equalScaled(given.value, UNIT_SIZE, value, UNIT_SIZE);
@@ -104,6 +104,11 @@ function meetsQuantity(answer: Answer, text: string, question: CheckableQuestion
       equalScaled(given.value, HUNDREDTH, value, UNIT_SIZE) || (isValue && /%|per ?cent/i.test(question.text))
     );
   return isValue;
+}
+
+/** "n = 5", "= 5" and "5." say 5. */
+function bareStatement(text: string): string {
+  return text.replace(/^(?:[a-z] ?)?= ?/, '').replace(/ ?[=.!]$/, '');
 }
 
 /** True when every word after the number stands in the question or in its answer: "12 apples". */

@@ -176,7 +176,8 @@ function readParts(first: Front, locale: Locale): Quantity | null {
  */
 export function readClock(text: string): ClockReading | null {
   const { rest, half } = splitDayHalf(text);
-  const match = /^(\d{1,2})[:. h](\d{2})$/.exec(rest) ?? /^(\d{2})(\d{2})(?: ?h(?:ou)?rs?)?$/.exec(rest);
+  const match =
+    /^(\d{1,2})(?: ?: ?|[. h])(\d{2})$/.exec(rest) ?? /^(\d{2})(\d{2})(?: ?h(?:ou)?rs?)?$/.exec(rest);
   if (!match) return parseClockWords(text) ?? (/^\d{1,2}$/.test(rest) ? readHour(Number(rest), half) : null);
   const [hour, minute] = [Number(match[1]), Number(match[2])];
   if (hour > 23 || minute > 59) return null;
