@@ -1,5 +1,5 @@
 import { defineConfig } from 'vitest/config';
-import { PlainSummaryReporter } from './scripts/setup/plain-summary-reporter.mjs';
+import { PlainSummaryReporter } from './test/plain-summary-reporter.js';
 
 // Tests run on the sources: the "afterbell-source" condition makes every #layer import resolve to src/.
 export default defineConfig({

@@ -1,8 +1,8 @@
 // afterbell backup | restore
-import { writeFileDurably } from '#server/node/durable-file.js';
 import process from 'node:process';
+import { writeBackup } from '#store/backup.js';
 import { withServices } from '../data-folder.js';
-import { UsageFailure, valueOf } from '../failure.js';
+import { valueOf } from '../failure.js';
 import { readBytes } from '../input.js';
 import { printText } from '../output.js';
 
@@ -16,22 +16,21 @@ function passphraseOf(options: Options): string | null {
 }
 
 export async function backup(file: string, options: Options): Promise<void> {
+  const passphrase = passphraseOf(options);
   await withServices(async (services) => {
-    const snapshot = valueOf(await services.store.takeSnapshot());
-    const bytes = await services.backups.pack(snapshot, passphraseOf(options));
-    const written = writeFileDurably(file, bytes);
-    if (!written.ok) throw new UsageFailure(`${written.error.message} ${written.error.hint}`);
-    printText(
-      `${file}: everything is in it${passphraseOf(options) === null ? ', readable by anyone who has the file. Keep it where children’s data may be kept' : ', encrypted'}.`,
-    );
+    valueOf(writeBackup(file, valueOf(await services.backups.take(passphrase))));
+    const told =
+      passphrase === null
+        ? 'It is not locked: keep it where children’s data may be kept'
+        : 'It is locked with your passphrase';
+    printText(`${file}: everything is in it. ${told}.`);
   });
 }
 
 export async function restore(file: string, options: Options): Promise<void> {
   const bytes = readBytes(file);
   await withServices(async (services) => {
-    const snapshot = valueOf(await services.backups.unpack(bytes, passphraseOf(options)));
-    valueOf(await services.store.loadSnapshot(snapshot, { replace: options.replace === true }));
+    valueOf(await services.backups.putBack(bytes, passphraseOf(options), options.replace === true));
     printText(`${file}: restored.`);
   });
 }

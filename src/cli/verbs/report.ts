@@ -45,7 +45,13 @@ export async function report(options: { class?: string; child?: string; json?: b
     return;
   }
   for (const sentence of view.sentences) printText(sentence);
-  lines(view.class);
+  for (const { skillId, chance, counts, answers } of view.class) {
+    const skill = view.skills.find(({ id }) => id === skillId);
+    if (!skill || answers === 0) continue;
+    printText(
+      `${percent(chance)}  ${counts.secure} secure, ${counts.growing} growing, ${counts['needs teaching']} need teaching, ${counts['not yet sure']} not yet sure  ${strandTitle(skill.strand as StrandId)}: ${skill.title}`,
+    );
+  }
 }
 
 function percent(share: number): string {

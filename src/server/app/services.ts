@@ -1,6 +1,5 @@
 // The server's links to the outside, handed in by whoever starts it.
 import type { PreviewedBoard, PrintedBoard, PrintRequest, Result as PrintResult } from '#print/request.js';
-import type { Snapshot } from '#store/snapshot.js';
 import type { Result as StoreResult } from '#store/result.js';
 import type { Store } from '#store/store.js';
 
@@ -10,16 +9,18 @@ export interface Printing {
   preview(request: PrintRequest): Promise<PrintResult<PreviewedBoard>>;
 }
 
-/** Packs a snapshot into one file and back; compression and encryption belong to the runtime. */
-export interface BackupCodec {
-  pack(snapshot: Snapshot, passphrase: string | null): Promise<Uint8Array>;
-  unpack(bytes: Uint8Array, passphrase: string | null): Promise<StoreResult<Snapshot>>;
+/** One file that holds a school, and back; compression and encryption belong to the runtime. */
+export interface Backups {
+  /** The bytes of a backup of everything; locked when a passphrase is given. */
+  take(passphrase: string | null): Promise<StoreResult<Uint8Array>>;
+  /** Checks the whole file, then puts it in place, all or nothing. */
+  putBack(bytes: Uint8Array, passphrase: string | null, replace: boolean): Promise<StoreResult<null>>;
 }
 
 export interface Services {
   readonly store: Store;
   readonly printing: Printing;
-  readonly backups: BackupCodec;
+  readonly backups: Backups;
   /** The day where the teacher is, and the moment in UTC. */
   readonly clock: () => { readonly today: string; readonly now: string };
   /** Values of the Host header that this server answers to. */

@@ -8,10 +8,9 @@ export async function downloadBackup(context: Context, services: Services): Prom
   const body: unknown = await context.req.json().catch(() => ({}));
   const given = (body as { passphrase?: unknown } | null)?.passphrase;
   const passphrase = typeof given === 'string' && given !== '' ? given : null;
-  const snapshot = await services.store.takeSnapshot();
-  if (!snapshot.ok) return answerProblem(context, snapshot.error);
-  const bytes = await services.backups.pack(snapshot.value, passphrase);
-  return context.body(bytes as Uint8Array<ArrayBuffer>, 200, {
+  const taken = await services.backups.take(passphrase);
+  if (!taken.ok) return answerProblem(context, taken.error);
+  return context.body(taken.value as Uint8Array<ArrayBuffer>, 200, {
     'Content-Type': 'application/octet-stream',
     'Content-Disposition': `attachment; filename="afterbell-${services.clock().today}.backup"`,
   });
@@ -28,11 +27,10 @@ export async function restoreBackup(context: Context, services: Services): Promi
     );
   }
   const passphrase = form?.['passphrase'];
-  const snapshot = await services.backups.unpack(
+  const put = await services.backups.putBack(
     new Uint8Array(await file.arrayBuffer()),
     typeof passphrase === 'string' && passphrase !== '' ? passphrase : null,
+    form?.['replace'] === 'yes',
   );
-  if (!snapshot.ok) return answerProblem(context, snapshot.error);
-  const loaded = await services.store.loadSnapshot(snapshot.value, { replace: form?.['replace'] === 'yes' });
-  return loaded.ok ? context.json({}) : answerProblem(context, loaded.error);
+  return put.ok ? context.json({}) : answerProblem(context, put.error);
 }
