@@ -1,5 +1,11 @@
 // Addition: the strand's skills in teaching order.
+import { LARGER_ADDITION_SKILLS } from './addition/larger.js';
+import { WITHIN_THOUSAND_SKILLS } from './addition/within-thousand.js';
 import { WITHIN_TWENTY_SKILLS } from './addition/within-twenty.js';
 import type { Skill } from './skill.js';
 
-export const ADDITION_SKILLS: readonly Skill[] = [...WITHIN_TWENTY_SKILLS];
+export const ADDITION_SKILLS: readonly Skill[] = [
+  ...WITHIN_TWENTY_SKILLS,
+  ...WITHIN_THOUSAND_SKILLS,
+  ...LARGER_ADDITION_SKILLS,
+];

@@ -1,3 +1,6 @@
+// Subtraction: the strand's skills in teaching order.
 import type { Skill } from './skill.js';
+import { LARGER_TAKE_SKILLS } from './subtraction/larger.js';
+import { WITHIN_HUNDRED_TAKE_SKILLS } from './subtraction/within-hundred.js';
 
-export const SUBTRACTION_SKILLS: readonly Skill[] = [];
+export const SUBTRACTION_SKILLS: readonly Skill[] = [...WITHIN_HUNDRED_TAKE_SKILLS, ...LARGER_TAKE_SKILLS];

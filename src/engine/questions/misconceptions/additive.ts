@@ -75,6 +75,16 @@ export const ADDITIVE_MISCONCEPTIONS = {
     help: 'Line up ones under ones; place headings help.',
     source: COMMON,
   },
+  'place.value-for-count': {
+    does: 'mixes up how many there are of a place with what they are worth',
+    help: 'Lay out the blocks: four ten-sticks are 4 tens, and they are worth 40.',
+    source: COMMON,
+  },
+  'parity.swapped': {
+    does: 'mixes up the words odd and even',
+    help: 'Pair up counters: an odd one is left over, an even number has none.',
+    source: COMMON,
+  },
   'parity.first-digit': {
     does: 'looks at the first digit to tell odd from even',
     help: 'Only the ones matter: tens always make pairs.',
@@ -213,6 +223,16 @@ export const ADDITIVE_MISCONCEPTIONS = {
   'equals.wrong-way': {
     does: 'changes the missing number the same way as its partner, not the opposite way',
     help: 'If one part grows and the whole stays, the other part must shrink.',
+    source: COMMON,
+  },
+  'halfway.gap': {
+    does: 'gives half of the gap instead of the number in the middle',
+    help: 'Draw the two numbers on a line and jump half the gap on from the first.',
+    source: COMMON,
+  },
+  'halfway.end': {
+    does: 'adds the whole gap instead of half of it',
+    help: 'Draw the two numbers on a line and mark the middle.',
     source: COMMON,
   },
   'pattern.last-again': {

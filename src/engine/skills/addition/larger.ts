@@ -1,0 +1,309 @@
+// Addition from Year 4 on: four digits and more, estimating, two steps, and amounts with decimal or fraction parts.
+import { formatWhole } from '../../numbers/format.js';
+import { add, compare, floor, rational, subtract } from '../../numbers/rational.js';
+import { wholeAnswer } from '../../questions/answer.js';
+import { carriesOf } from '../../questions/slips/column-addition.js';
+import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import { addSteps, countUpSteps } from '../../questions/strategies/adding.js';
+import { subtractSteps } from '../../questions/strategies/subtracting.js';
+import { lastUnit, partOf, partTemplates } from '../parts.js';
+import type { Skill } from '../skill.js';
+import { storyName } from '../story.js';
+import { onWhole, templateOf } from '../template-of.js';
+import { bareSum, missingAddend, type SumSpec, storySum } from './sum-templates.js';
+
+const FOUR_DIGIT: SumSpec = {
+  free: (rng) => [rng.int(1050, 7900), rng.chance(0.5) ? 10 * rng.int(12, 150) : rng.int(125, 1999)],
+  from: 101,
+  to: 8900,
+  on: (n, rng) => {
+    if (n < 1000) return [n, rng.chance(0.5) ? 100 * rng.int(10, 89) : rng.int(1010, 8900)];
+    return [n, rng.chance(0.4) ? 100 * rng.int(1, 10) : rng.int(105, 1099)];
+  },
+  plainCarries: 1,
+  size: (a, b) => (b % 100 === 0 || a % 100 === 0 ? 0 : b % 10 === 0 ? 0.7 : 1.5),
+};
+
+const LARGE: SumSpec = {
+  free: (rng) => [500 * rng.int(20, 150), 100 * rng.int(15, 400)],
+  from: 300,
+  to: 900_000,
+  on: (n, rng) => {
+    if (n < 1000) return [n, 100 * rng.int(100, 500)];
+    const unit = n < 10_000 ? 100 : n < 100_000 ? 500 : 5000;
+    return [n, rng.chance(0.3) ? unit * 10 * rng.int(1, 9) : unit * rng.int(11, 90)];
+  },
+  plainCarries: 1,
+  size: (a, b) => (a % 1000 === 0 ? 0 : 0.6) + (b % 1000 === 0 ? 0 : 0.6) + (a % 100 === 0 ? 0 : 0.8),
+};
+
+const toThousand = templateOf<readonly [a: number, whole: number]>({
+  id: 'to-1000',
+  free: (rng) => [rng.chance(0.4) ? 10 * rng.int(11, 98) : rng.int(105, 985), 1000],
+  on: onWhole(15, 9985, (n, rng) =>
+    n % 1000 === 0
+      ? null
+      : [
+          n,
+          n < 1000 && n > 99 ? 1000 : n < 100 ? rng.pick([200, 300, 500, 1000]) : 1000 * Math.ceil(n / 1000),
+        ],
+  ),
+  draft: ([a, whole], { locale, rng }) => {
+    const say = (n: number) => formatWhole(n, locale);
+    const b = whole - a;
+    return {
+      text: rng.pick([
+        `${say(a)} + ? = ${say(whole)}`,
+        `What must be added to ${say(a)} to make ${say(whole)}?`,
+        `How far is it from ${say(a)} to ${say(whole)} on the number line?`,
+      ]),
+      answer: wholeAnswer(b, locale),
+      expression: `${whole} - ${a}`,
+      features: {
+        rule: a % 100 === 0,
+        size: a % 10 === 0 ? 0 : a % 5 === 0 ? 0.7 : 1.2,
+        adjust: a > 1000 ? 0.2 : 0,
+      },
+      strategy: countUpSteps(a, whole, say),
+      slips: wholeSlips(
+        [
+          ['complement.extra-ten', a % 10 === 0 ? b + 100 : b + 110],
+          ['complement.extra-ten', b + 10],
+          ['missing.adds-all', whole + a],
+        ],
+        locale,
+      ),
+      usesNumber: `finds what makes ${say(a)} up to ${say(whole)}`,
+    };
+  },
+});
+
+const ROUND_NAMES: readonly (readonly [unit: number, name: string])[] = [
+  [10, 'ten'],
+  [100, 'hundred'],
+  [1000, 'thousand'],
+];
+
+const estimate = templateOf<readonly [a: number, b: number, unit: number]>({
+  id: 'estimate',
+  free: (rng) =>
+    rng.chance(0.5) ? [rng.int(12, 98), rng.int(12, 98), 10] : [rng.int(120, 980), rng.int(120, 980), 100],
+  on: onWhole(11, 9900, (n, rng) => {
+    if (n < 100) return [n, rng.int(12, 98), 10];
+    if (n < 1000) return rng.chance(0.5) ? [n, rng.int(120, 980), 100] : [n, rng.int(120, 480), 10];
+    return rng.chance(0.5) ? [n, rng.int(1100, 9800), 1000] : [n, rng.int(1100, 4800), 100];
+  }),
+  draft: ([a, b, unit], { locale }) => {
+    const say = (n: number) => formatWhole(n, locale);
+    const round = (n: number) => Math.floor((n + unit / 2) / unit) * unit;
+    const down = (n: number) => Math.floor(n / unit) * unit;
+    const name = ROUND_NAMES.find(([size]) => size === unit)?.[1] ?? 'ten';
+    return {
+      text: `Round each number to the nearest ${name}, then add: ${say(a)} + ${say(b)}`,
+      answer: wholeAnswer(round(a) + round(b), locale),
+      expression: `${round(a)} + ${round(b)}`,
+      features: {
+        extraSteps: 1,
+        carries: carriesOf(round(a), round(b)),
+        size: Math.abs((a % unit) - unit / 2) < unit / 5 ? 0.7 : 0,
+        adjust: a > 10 * unit ? 0.2 : -0.2,
+      },
+      strategy: [
+        `${say(a)} is close to ${say(round(a))} and ${say(b)} is close to ${say(round(b))}`,
+        `${say(round(a))} + ${say(round(b))} = ${say(round(a) + round(b))}`,
+      ],
+      slips: wholeSlips(
+        [
+          ['estimate.exact', a + b],
+          ['round.cut-off', down(a) + down(b)],
+          ['round.always-up', down(a) + down(b) + (a % unit ? unit : 0) + (b % unit ? unit : 0)],
+        ],
+        locale,
+      ),
+      usesNumber: `rounds ${say(a)} and adds`,
+    };
+  },
+});
+
+const busStory = templateOf<readonly [a: number, off: number, on: number]>({
+  id: 'two-step',
+  free: (rng) => {
+    const a = rng.int(24, 68);
+    return [a, rng.int(7, a - 10), rng.int(6, 29)];
+  },
+  on: onWhole(15, 400, (n, rng) => [n, rng.int(5, Math.min(n - 8, 38)), rng.int(4, 29)]),
+  draft: ([a, off, on], { locale, rng }) => {
+    const say = (n: number) => formatWhole(n, locale);
+    const left = a - off;
+    const name = storyName(rng);
+    return {
+      text: rng.pick([
+        `A train carries ${say(a)} people: ${off} get off and ${on} get on, so how many are on it now?`,
+        `${name} has ${say(a)} stickers, gives away ${off} and is given ${on}: how many stickers is that now?`,
+        `A library shelf holds ${say(a)} books: ${off} are borrowed and ${on} come back, so how many are on it now?`,
+      ]),
+      answer: wholeAnswer(left + on, locale),
+      expression: `${a} - ${off} + ${on}`,
+      features: {
+        story: true,
+        extraSteps: 1,
+        carries: carriesOf(left, on) + carriesOf(left, off) - 1,
+        size: a > 99 ? 0.7 : 0,
+      },
+      strategy: [...subtractSteps(a, off, say), ...addSteps(left, on, say)],
+      slips: wholeSlips(
+        [
+          ['rule.one-step', left],
+          ['missing.adds-all', a + off + on],
+          ['operation.swapped', a + off - on],
+          ['addend.left-out', a + on],
+        ],
+        locale,
+      ),
+      usesNumber: `tells a two-step story that starts with ${say(a)}`,
+    };
+  },
+});
+
+const wholeToPart = partTemplates(
+  'plus-whole',
+  ({ value, form, text, expr, rng, t, e }) => {
+    const k = rng.chance(0.3) ? 10 * rng.int(1, 4) : rng.int(1, 9);
+    const total = add(value, rational(k));
+    const whole = floor(value);
+    const unit = lastUnit(value, form);
+    return {
+      text: rng.chance(0.6) ? `${text} + ${t(k)}` : `What is ${t(k)} more than ${text}?`,
+      value: total,
+      expression: `${expr} + ${e(k)}`,
+      features: {
+        rule: k === 1 || whole === 0,
+        size: (whole + k > 9 ? 0.6 : 0) + (k >= 10 ? 0.3 : 0),
+        adjust: form === 'money' ? -0.4 : 0,
+      },
+      strategy:
+        whole === 0
+          ? [`${t(k)} and ${text} more: ${t(total)}`]
+          : [
+              `Only the whole part changes: ${t(whole)} + ${t(k)} = ${t(whole + k)}`,
+              `${t(whole + k)} + ${t(partOf(value))} = ${t(total)}`,
+            ],
+      slips: [
+        ['exact.point-ignored', add(value, rational(k * unit.n, unit.d))],
+        ['operation.swapped', compare(value, rational(k)) >= 0 ? subtract(value, rational(k)) : null],
+        ['exact.part-kept', whole === 0 ? null : rational(whole + k)],
+        ['fact.one-out', add(total, rational(1))],
+      ],
+      uses: `adds ${t(k)} to ${text}`,
+    };
+  },
+  { places: 3 },
+);
+
+const makeWhole = partTemplates('make-whole', ({ value, form, text, expr, rng, t, e }) => {
+  const next = floor(value) + 1;
+  const round =
+    next <= 5
+      ? [next, next + 1, 5, 10]
+      : [next, next + 1, 10 * Math.ceil(next / 10), 10 * Math.ceil(next / 10) + 10];
+  const target = rng.pick(round);
+  const gap = subtract(rational(target), value);
+  const toNext = subtract(rational(next), value);
+  return {
+    text: rng.pick([`${text} + ? = ${t(target)}`, `What must be added to ${text} to make ${t(target)}?`]),
+    value: gap,
+    expression: `${e(target)} - ${expr}`,
+    features: {
+      size: (target === next ? 0 : 1) + (target >= 20 ? 0.4 : 0),
+      rule: target === 1,
+      adjust: (value.d > 10 && form === 'decimal' ? 0.5 : 0) + (form === 'money' ? -0.2 : 0),
+    },
+    strategy:
+      target === next
+        ? [`${text} + ${t(toNext)} = ${t(next)}`]
+        : [
+            `${text} + ${t(toNext)} = ${t(next)}`,
+            `${t(next)} + ${t(target - next)} = ${t(target)}`,
+            `${t(toNext)} + ${t(target - next)} = ${t(gap)}`,
+          ],
+    slips: [
+      ['exact.one-too-many', add(gap, rational(1))],
+      ['exact.part-kept', value.n > value.d ? add(rational(target - floor(value)), partOf(value)) : null],
+      ['fact.one-out', add(gap, lastUnit(value, form))],
+    ],
+    uses: `finds what makes ${text} up to ${t(target)}`,
+  };
+});
+
+export const LARGER_ADDITION_SKILLS: readonly Skill[] = [
+  {
+    id: 'add.to1000',
+    title: 'Make up to a thousand',
+    year: 4,
+    fluentYear: 5,
+    strand: 'addition',
+    prerequisites: ['add.to100'],
+    codes: { ac9: ['AC9M4A01'], england: ['4NF-3', 'NC-Y4-addsub-2'], ccss: ['3.NBT.A.2'] },
+    templates: [toThousand],
+  },
+  {
+    id: 'add.4d',
+    title: 'Add with four-digit numbers',
+    year: 4,
+    fluentYear: 5,
+    strand: 'addition',
+    prerequisites: ['add.3d'],
+    codes: { ac9: ['AC9M4N06'], england: ['NC-Y4-addsub-1'], ccss: ['4.NBT.B.4'] },
+    templates: [bareSum(FOUR_DIGIT), storySum(FOUR_DIGIT)],
+  },
+  {
+    id: 'add.estimate',
+    title: 'Estimate a sum by rounding',
+    year: 4,
+    fluentYear: 5,
+    strand: 'addition',
+    prerequisites: ['place.round.10-100', 'add.3d'],
+    codes: { ac9: ['AC9M4N07'], england: ['NC-Y4-addsub-2'], ccss: ['4.OA.A.3'] },
+    templates: [estimate],
+  },
+  {
+    id: 'add.two-step',
+    title: 'Two-step adding and taking stories',
+    year: 4,
+    fluentYear: 5,
+    strand: 'addition',
+    prerequisites: ['add.2d2d.carry', 'sub.2d2d.borrow'],
+    codes: { ac9: ['AC9M4N08'], england: ['NC-Y4-addsub-3'], ccss: ['2.OA.A.1'] },
+    templates: [busStory],
+  },
+  {
+    id: 'add.whole-to-part',
+    title: 'Add a whole number to a decimal, a mixed number or an amount of money',
+    year: 4,
+    fluentYear: 5,
+    strand: 'addition',
+    prerequisites: ['add.within20', 'place.part-neighbours'],
+    codes: { ac9: ['AC9M4N01', 'AC9M4N04'], england: ['NC-Y4-fractions-10'], ccss: ['4.NF.B.3c'] },
+    templates: wholeToPart,
+  },
+  {
+    id: 'add.make-whole',
+    title: 'Make up a decimal, a fraction or an amount of money to a whole',
+    year: 5,
+    fluentYear: 6,
+    strand: 'addition',
+    prerequisites: ['add.whole-to-part', 'add.to100'],
+    codes: { ac9: ['AC9M5N09', 'AC9M6N04'], england: ['5NF-2', 'NC-Y5-fractions-10'], ccss: ['5.NBT.B.7'] },
+    templates: makeWhole,
+  },
+  {
+    id: 'add.large',
+    title: 'Add large numbers in the head',
+    year: 5,
+    fluentYear: 6,
+    strand: 'addition',
+    prerequisites: ['add.4d', 'place.million'],
+    codes: { ac9: ['AC9M5N09'], england: ['NC-Y5-addsub-2'], ccss: ['4.NBT.B.4'] },
+    templates: [bareSum(LARGE), missingAddend(LARGE), storySum(LARGE)],
+  },
+];

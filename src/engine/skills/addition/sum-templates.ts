@@ -1,0 +1,170 @@
+// The three ways most addition skills ask: a bare sum, a missing number, a one-sentence story.
+import { formatWhole } from '../../numbers/format.js';
+import { wholeAnswer } from '../../questions/answer.js';
+import type { Features } from '../../questions/difficulty.js';
+import type { Template } from '../../questions/draft.js';
+import type { MisconceptionId } from '../../questions/misconceptions.js';
+import type { FigureSpec } from '../../figures/figure.js';
+import type { Rng } from '../../random/rng.js';
+import {
+  addDroppingCarries,
+  addLeftAligned,
+  addWritingCarries,
+  carriesOf,
+} from '../../questions/slips/column-addition.js';
+import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import { addSteps, countUpSteps, roundJustAbove } from '../../questions/strategies/adding.js';
+import { countables, countOf, storyName } from '../story.js';
+import { onWhole, templateOf } from '../template-of.js';
+
+/** Two numbers to add; the day's number, if any, comes first. */
+export type Pair = readonly [a: number, b: number];
+
+/** How a skill chooses its numbers and judges them. */
+export interface SumSpec {
+  readonly free: (rng: Rng) => Pair;
+  /** Whole numbers of the day that suit, both ends included. */
+  readonly from: number;
+  readonly to: number;
+  readonly on: (n: number, rng: Rng) => Pair | null;
+  /** Carries of the skill's plain case, which cost nothing extra. */
+  readonly plainCarries?: number;
+  /** Steps of size beyond the plain case; 0 when left out. */
+  readonly size?: (a: number, b: number) => number;
+  readonly adjust?: number;
+  readonly figure?: (a: number, b: number) => FigureSpec;
+}
+
+function sumFeatures(spec: SumSpec, a: number, b: number): Features {
+  return {
+    size: Math.min(4, Math.max(0, spec.size?.(a, b) ?? 0)),
+    carries: carriesOf(a, b) - (spec.plainCarries ?? 0),
+    tie: a === b,
+    rule: b <= 1,
+    adjust: spec.adjust ?? 0,
+  };
+}
+
+/** Typical wrong sums of a + b, most telling first. */
+export function sumSlips(a: number, b: number): (readonly [MisconceptionId, number | null])[] {
+  const total = a + b;
+  const round = b > 8 ? roundJustAbove(b) : null;
+  return [
+    ['carry.dropped', addDroppingCarries(a, b)],
+    ['place.misaligned', Math.min(a, b) < 10 && Math.max(a, b) < 100 ? addLeftAligned(a, b) : null],
+    ['carry.written', total < 1000 ? addWritingCarries(a, b) : null],
+    ['compensate.wrong-way', round === null ? null : a + round + (round - b)],
+    ['compensate.forgotten', round === null ? null : a + round],
+    ['carry.extra', carriesOf(a, b) === 0 && b >= 10 ? total + 10 : null],
+    ['operation.swapped', Math.abs(a - b)],
+    ['count.off-by-one', total - 1],
+    ['fact.one-out', total + 1],
+  ];
+}
+
+/** "47 + 38" */
+export function bareSum(spec: SumSpec): Template {
+  return templateOf<Pair>({
+    id: 'sum',
+    free: spec.free,
+    on: onWhole(spec.from, spec.to, spec.on),
+    draft: ([a, b], { locale, rng }) => {
+      const say = (n: number) => formatWhole(n, locale);
+      const [first, second] = rng.chance(0.25) ? [b, a] : [a, b];
+      const figure = spec.figure?.(a, b);
+      return {
+        text: `${say(first)} + ${say(second)}`,
+        answer: wholeAnswer(a + b, locale),
+        expression: `${first} + ${second}`,
+        features: sumFeatures(spec, a, b),
+        strategy: addSteps(first, second, say),
+        slips: wholeSlips(sumSlips(a, b), locale).slice(0, 4),
+        usesNumber: `adds ${say(b)} to ${say(a)}`,
+        ...(figure ? { figure } : {}),
+      };
+    },
+  });
+}
+
+/** "47 + ? = 85" or "? + 47 = 85" */
+export function missingAddend(spec: SumSpec): Template {
+  return templateOf<Pair>({
+    id: 'missing',
+    free: spec.free,
+    on: onWhole(spec.from, spec.to, spec.on),
+    draft: ([a, b], { locale, rng }) => {
+      const say = (n: number) => formatWhole(n, locale);
+      const whole = a + b;
+      const steps =
+        a + b <= 10 || b < 10 - (a % 10)
+          ? [`${say(a)} + ${say(b)} = ${say(whole)}`]
+          : countUpSteps(a, whole, say);
+      return {
+        text: rng.chance(0.7) ? `${say(a)} + ? = ${say(whole)}` : `? + ${say(a)} = ${say(whole)}`,
+        answer: wholeAnswer(b, locale),
+        expression: `${whole} - ${a}`,
+        features: { ...sumFeatures(spec, a, b), unknownInside: true },
+        strategy: [`Count up from ${say(a)} to ${say(whole)}`, ...steps],
+        slips: wholeSlips(
+          [
+            ['missing.adds-all', whole + a],
+            ['complement.extra-ten', a % 10 !== 0 && whole >= 20 ? b + 10 : null],
+            ['count.off-by-one', b + 1],
+            ['fact.one-out', b - 1],
+          ],
+          locale,
+        ).slice(0, 3),
+        figure: { kind: 'part-whole', whole: say(whole), parts: [say(a), '?'] },
+        usesNumber: `finds what makes ${say(a)} up to ${say(whole)}`,
+      };
+    },
+  });
+}
+
+/** Tells a + b as a story, as one sentence and its question. */
+function sumStory(a: number, b: number, say: (n: number) => string, rng: Rng): string {
+  const total = a + b;
+  const name = storyName(rng);
+  if (total <= 200) {
+    const things = countables(total, rng);
+    const shown = countOf(a, things, say(a));
+    return rng.pick([
+      `${name} has ${shown} and is given ${say(b)} more: how many ${things} is that altogether?`,
+      `There are ${countOf(a, things, say(a))} in a box and ${say(b)} on the table: how many ${things} are there in all?`,
+      `${name} counts ${shown}, then ${say(b)} more: what is the total?`,
+    ]);
+  }
+  if (total <= 2000)
+    return rng.pick([
+      `A library has ${say(a)} picture books and ${say(b)} story books: how many books is that altogether?`,
+      `${name} walks ${say(a)} steps before lunch and ${say(b)} after: how many steps is that in all?`,
+      `A hall has ${say(a)} seats downstairs and ${say(b)} upstairs: how many seats are there altogether?`,
+    ]);
+  return rng.pick([
+    `A fair has ${say(a)} visitors on Saturday and ${say(b)} on Sunday: how many is that altogether?`,
+    `A farm picks ${say(a)} apples one week and ${say(b)} the next: how many apples is that in all?`,
+    `One town has ${say(a)} people and the next has ${say(b)}: how many people live in the two towns?`,
+  ]);
+}
+
+/** "Mei has 47 cards and is given 38 more: how many cards is that altogether?" */
+export function storySum(spec: SumSpec): Template {
+  return templateOf<Pair>({
+    id: 'story',
+    free: spec.free,
+    on: onWhole(spec.from, spec.to, spec.on),
+    draft: ([a, b], { locale, rng }) => {
+      const say = (n: number) => formatWhole(n, locale);
+      return {
+        text: sumStory(a, b, say, rng),
+        answer: wholeAnswer(a + b, locale),
+        expression: `${a} + ${b}`,
+        features: { ...sumFeatures(spec, a, b), story: true },
+        strategy: addSteps(a, b, say),
+        slips: wholeSlips([['operation.swapped', Math.abs(a - b)], ...sumSlips(a, b)], locale).slice(0, 4),
+        figure: { kind: 'bar-model', whole: '?', parts: [say(a), say(b)] },
+        usesNumber: `adds ${say(b)} to ${say(a)} in a story`,
+      };
+    },
+  });
+}

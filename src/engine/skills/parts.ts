@@ -1,0 +1,50 @@
+// Amounts with a part beyond the whole: decimals, money and fractions, one template for each from a shared drafting function.
+import type { DayKind } from '../numbers/day-number.js';
+import { decimalPlaces, floor, type Rational, rational, subtract } from '../numbers/rational.js';
+import type { Template } from '../questions/draft.js';
+import type { Rng } from '../random/rng.js';
+import { type NumericTemplate, numericTemplate } from './sketch.js';
+
+const PART_KINDS = ['decimal', 'money', 'fraction'] as const;
+export type PartKind = (typeof PART_KINDS)[number];
+
+/** An everyday amount of the kind that is not whole: 3.6, $4.85, 1 3/4. */
+export function freePart(kind: PartKind, rng: Rng): Rational {
+  const whole = rng.int(0, 8);
+  if (kind === 'money') return rational(100 * whole + 5 * rng.int(1, 19), 100);
+  if (kind === 'decimal') return rational(10 * whole + rng.int(1, 9), 10);
+  const d = rng.pick([2, 3, 4, 5, 8, 10]);
+  return rational(Math.min(4, whole) * d + rng.int(1, d - 1), d);
+}
+
+/** The part beyond the whole: 0.6 of 3.6. */
+export function partOf(value: Rational): Rational {
+  return subtract(value, rational(floor(value)));
+}
+
+/** The worth of one in the last written place: 0.1 for 3.6, a cent for $4.85, a quarter for 3/4. */
+export function lastUnit(value: Rational, kind: DayKind): Rational {
+  if (kind === 'money') return rational(1, 100);
+  const places = decimalPlaces(value);
+  return kind === 'decimal' && places !== null ? rational(1, 10 ** places) : rational(1, value.d);
+}
+
+/** One template a kind, all from the same drafting function; fractions with denominators to 12, decimals to `places`. */
+export function partTemplates(
+  id: string,
+  make: NumericTemplate['make'],
+  { from = 0, to = 1000, places = 2 }: { from?: number; to?: number; places?: number } = {},
+): [Template, Template, Template] {
+  const template = (kind: PartKind): Template =>
+    numericTemplate({
+      id: `${id}.${kind}`,
+      kinds: [kind],
+      free: (rng) => freePart(kind, rng),
+      suits: (value) => {
+        if (value.n < from * value.d || value.n > to * value.d || value.d === 1) return false;
+        return kind === 'fraction' ? value.d <= 12 : (decimalPlaces(value) ?? 99) <= places;
+      },
+      make,
+    });
+  return [template('decimal'), template('money'), template('fraction')];
+}

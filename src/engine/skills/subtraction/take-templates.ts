@@ -1,0 +1,225 @@
+// The ways most subtraction skills ask: a bare difference, a missing number, a one-sentence story, "how much more".
+import type { FigureSpec } from '../../figures/figure.js';
+import { formatWhole } from '../../numbers/format.js';
+import { wholeAnswer } from '../../questions/answer.js';
+import type { Features } from '../../questions/difficulty.js';
+import type { Template } from '../../questions/draft.js';
+import type { MisconceptionId } from '../../questions/misconceptions.js';
+import { borrowsOf, columnSubtract } from '../../questions/slips/column-subtraction.js';
+import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import { addSteps, countUpSteps, roundJustAbove } from '../../questions/strategies/adding.js';
+import { subtractSteps } from '../../questions/strategies/subtracting.js';
+import type { Rng } from '../../random/rng.js';
+import { countables, countOf, storyName, twoNames } from '../story.js';
+import { onWhole, templateOf } from '../template-of.js';
+
+/** a − b with a >= b; the day's number, if any, is one of the two. */
+export type Take = readonly [a: number, b: number];
+
+/** How a skill chooses its numbers and judges them. */
+export interface TakeSpec {
+  readonly free: (rng: Rng) => Take;
+  /** Whole numbers of the day that suit, both ends included. */
+  readonly from: number;
+  readonly to: number;
+  readonly on: (n: number, rng: Rng) => Take | null;
+  /** Borrows of the skill's plain case, which cost nothing extra. */
+  readonly plainBorrows?: number;
+  readonly size?: (a: number, b: number) => number;
+  readonly adjust?: number;
+  readonly figure?: (a: number, b: number) => FigureSpec;
+}
+
+function takeFeatures(spec: TakeSpec, a: number, b: number): Features {
+  const { borrows, acrossZero } = borrowsOf(a, b);
+  return {
+    size: Math.min(4, Math.max(0, spec.size?.(a, b) ?? 0)),
+    carries: borrows - (spec.plainBorrows ?? 0),
+    acrossZero,
+    rule: b <= 1 || a === b,
+    adjust: spec.adjust ?? 0,
+  };
+}
+
+/** Typical wrong differences for a − b, most telling first. */
+export function takeSlips(a: number, b: number): (readonly [MisconceptionId, number | null])[] {
+  const round = b > 8 ? roundJustAbove(b) : null;
+  const borrows = borrowsOf(a, b).borrows;
+  const columns = a >= 20 && borrows > 0;
+  return [
+    ['borrow.smaller-from-larger', columns ? columnSubtract(a, b, 'smaller-from-larger') : null],
+    ['borrow.no-decrement', columns ? columnSubtract(a, b, 'borrow-no-decrement') : null],
+    ['borrow.from-zero', columns ? columnSubtract(a, b, 'borrow-from-zero') : null],
+    ['borrow.across-zero', columns ? columnSubtract(a, b, 'borrow-across-zero') : null],
+    ['borrow.zero-minus-n', columns ? columnSubtract(a, b, 'zero-minus-n-is-n') : null],
+    ['borrow.zero-minus-n-is-zero', columns ? columnSubtract(a, b, 'zero-minus-n-is-zero') : null],
+    ['compensate.wrong-way', round === null || round > a ? null : a - round - (round - b)],
+    ['compensate.forgotten', round === null || round > a ? null : a - round],
+    ['borrow.needless', borrows === 0 && b >= 10 && a - b >= 10 ? a - b - 10 : null],
+    ['operation.swapped', a + b],
+    ['count.off-by-one', a - b + 1],
+    ['fact.one-out', a - b - 1],
+  ];
+}
+
+/** "83 − 47" */
+export function bareTake(spec: TakeSpec): Template {
+  return templateOf<Take>({
+    id: 'take',
+    free: spec.free,
+    on: onWhole(spec.from, spec.to, spec.on),
+    draft: ([a, b], { locale }) => {
+      const say = (n: number) => formatWhole(n, locale);
+      const figure = spec.figure?.(a, b);
+      return {
+        text: `${say(a)} − ${say(b)}`,
+        answer: wholeAnswer(a - b, locale),
+        expression: `${a} - ${b}`,
+        features: takeFeatures(spec, a, b),
+        strategy: subtractSteps(a, b, say),
+        slips: wholeSlips(takeSlips(a, b), locale).slice(0, 6),
+        usesNumber: `takes ${say(b)} from ${say(a)}`,
+        ...(figure ? { figure } : {}),
+      };
+    },
+  });
+}
+
+/** "83 − ? = 47" or "? − 47 = 36" */
+export function missingTake(spec: TakeSpec): Template {
+  return templateOf<readonly [a: number, b: number, start: boolean]>({
+    id: 'missing',
+    free: (rng) => [...spec.free(rng), rng.chance(0.35)],
+    on: onWhole(spec.from, spec.to, (n, rng) => {
+      const take = spec.on(n, rng);
+      if (take === null || !rng.chance(0.35)) return take === null ? null : [...take, false];
+      // The unknown stands first, so the day's number becomes what is left.
+      const [a, b] = take;
+      return a === n ? [n + b, b, true] : [a, b, true];
+    }),
+    draft: ([a, b, start], { locale }) => {
+      const say = (n: number) => formatWhole(n, locale);
+      const left = a - b;
+      const known = start
+        ? {
+            text: `? − ${say(b)} = ${say(left)}`,
+            answer: wholeAnswer(a, locale),
+            expression: `${left} + ${b}`,
+            strategy: ['Undo the taking away: put it back', ...addSteps(left, b, say)],
+            slips: wholeSlips(
+              [
+                ['missing.same-operation', Math.abs(left - b)],
+                ['fact.one-out', a - 1],
+                ['fact.one-out', a + 1],
+              ],
+              locale,
+            ),
+          }
+        : {
+            text: `${say(a)} − ? = ${say(left)}`,
+            answer: wholeAnswer(b, locale),
+            expression: `${a} - ${left}`,
+            strategy: [
+              `What lies between ${say(left)} and ${say(a)}?`,
+              ...(left === 0 ? [`${say(a)} − ${say(b)} = 0`] : countUpSteps(left, a, say)),
+            ],
+            slips: wholeSlips(
+              [
+                ['missing.adds-all', a + left],
+                ['count.off-by-one', b + 1],
+                ['borrow.smaller-from-larger', columnSubtract(a, left, 'smaller-from-larger')],
+              ],
+              locale,
+            ),
+          };
+      return {
+        ...known,
+        features: { ...takeFeatures(spec, a, b), unknownInside: true },
+        figure: {
+          kind: 'part-whole',
+          whole: start ? '?' : say(a),
+          parts: start ? [say(b), say(left)] : ['?', say(left)],
+        },
+        usesNumber: start
+          ? `undoes taking ${say(b)} away, when ${say(left)} is left`
+          : `finds what was taken from ${say(a)} to leave ${say(left)}`,
+      };
+    },
+  });
+}
+
+function takeStory(a: number, b: number, say: (n: number) => string, rng: Rng): string {
+  const name = storyName(rng);
+  if (a <= 200) {
+    const things = countables(a, rng);
+    return rng.pick([
+      `${name} has ${countOf(a, things, say(a))} and gives away ${say(b)}: how many ${things} are left?`,
+      `There are ${countOf(a, things, say(a))} in a jar and ${say(b)} are used: how many ${things} are left?`,
+      `${name} needs ${countOf(a, things, say(a))} and has ${say(b)}: how many more ${things} are needed?`,
+    ]);
+  }
+  return rng.pick([
+    `A hall has ${say(a)} seats and ${say(b)} are taken: how many seats are free?`,
+    `${name} wants to walk ${say(a)} steps and has walked ${say(b)}: how many steps are left?`,
+    `A farm has ${say(a)} apples and sells ${say(b)}: how many apples are left?`,
+  ]);
+}
+
+/** "Mei has 83 cards and gives away 47: how many cards are left?" */
+export function storyTake(spec: TakeSpec): Template {
+  return templateOf<Take>({
+    id: 'story',
+    free: spec.free,
+    on: onWhole(spec.from, spec.to, spec.on),
+    draft: ([a, b], { locale, rng }) => {
+      const say = (n: number) => formatWhole(n, locale);
+      return {
+        text: takeStory(a, b, say, rng),
+        answer: wholeAnswer(a - b, locale),
+        expression: `${a} - ${b}`,
+        features: { ...takeFeatures(spec, a, b), story: true },
+        strategy: subtractSteps(a, b, say),
+        slips: wholeSlips([['operation.swapped', a + b], ...takeSlips(a, b)], locale).slice(0, 5),
+        figure: { kind: 'bar-model', whole: say(a), parts: [say(b), '?'] },
+        usesNumber: `takes ${say(b)} from ${say(a)} in a story`,
+      };
+    },
+  });
+}
+
+/** "How much more is 83 than 47?" */
+export function compareTake(spec: TakeSpec): Template {
+  return templateOf<Take>({
+    id: 'compare',
+    free: spec.free,
+    on: onWhole(spec.from, spec.to, spec.on),
+    draft: ([a, b], { locale, rng }) => {
+      const say = (n: number) => formatWhole(n, locale);
+      const [first, second] = twoNames(rng);
+      const story = rng.chance(0.4) && a <= 200;
+      return {
+        text: story
+          ? `${first} has ${say(a)} stickers and ${second} has ${say(b)}: how many more does ${first} have?`
+          : rng.pick([
+              `How much more is ${say(a)} than ${say(b)}?`,
+              `What is the difference between ${say(b)} and ${say(a)}?`,
+            ]),
+        answer: wholeAnswer(a - b, locale),
+        expression: `${a} - ${b}`,
+        features: { ...takeFeatures(spec, a, b), story },
+        strategy: b === 0 ? [`${say(a)} − 0 = ${say(a)}`] : countUpSteps(b, a, say),
+        slips: wholeSlips(
+          [
+            ['difference.adds', a + b],
+            ['borrow.smaller-from-larger', columnSubtract(a, b, 'smaller-from-larger')],
+            ['count.off-by-one', a - b + 1],
+            ['fact.one-out', a - b - 1],
+          ],
+          locale,
+        ),
+        figure: { kind: 'bar-model', whole: say(a), parts: [say(b), '?'] },
+        usesNumber: `finds the difference between ${say(b)} and ${say(a)}`,
+      };
+    },
+  });
+}
