@@ -53,7 +53,7 @@ export async function print(file: string, options: Options): Promise<void> {
   const { boards, questions } = readInput(file);
   const request = requestOf(boards, questions, options);
   const press = new Press();
-  const made = valueOf(press.print(request));
+  const made = valueOf(await press.print(request));
   for (const warning of made.warnings) note(warning);
   writeWhole(options.out, made.pdf);
   note(`${options.out}: ${made.pages} ${made.pages === 1 ? 'page' : 'pages'}. Print at 100 %.`);
