@@ -29,13 +29,14 @@ export function tellPlace(value: number, scale: MarkedScale, name: (value: numbe
   const over = steps - whole;
   const past = whole === 0 ? name(before) : `${countOf(whole, 'small mark')} past ${name(before)}`;
   if (over < TINY) return past;
-  const fraction =
-    Math.abs(over - 0.5) < TINY
-      ? 'half a step'
-      : over < 0.5
-        ? 'less than half a step'
-        : 'more than half a step';
+  const fraction = partOfStep(over);
   return whole === 0 ? `${fraction} past ${past}` : `${fraction} beyond the mark ${past}`;
+}
+
+/** "half a step", "less than half a step" or "more than half a step" for a share of a step between 0 and 1. */
+export function partOfStep(share: number): string {
+  if (Math.abs(share - 0.5) < TINY) return 'half a step';
+  return share < 0.5 ? 'less than half a step' : 'more than half a step';
 }
 
 function upTo(from: number, to: number, step: number): number[] {

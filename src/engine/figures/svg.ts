@@ -166,6 +166,24 @@ export function path(segments: readonly Segment[], paint: Paint = {}, closed = f
   };
 }
 
+/** The straight lines and curves of a fixed outline, written as in SVG with absolute M, L and C and spaces between all parts. */
+export function route(commands: string): Exclude<Segment, { radius: number }>[] {
+  const segments: Exclude<Segment, { radius: number }>[] = [];
+  for (const [, letter, numbers = ''] of commands.matchAll(/([MLC]) ([^MLC]+)/g)) {
+    const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = numbers.trim().split(' ').map(Number);
+    if (letter === 'C')
+      segments.push({
+        curve: [
+          [a, b],
+          [c, d],
+        ],
+        to: [e, f],
+      });
+    else segments.push(letter === 'M' ? { to: [a, b], move: true } : { to: [a, b] });
+  }
+  return segments;
+}
+
 export type Anchor = 'start' | 'middle' | 'end';
 
 /** A line of text whose capitals and digits are centred on y. */

@@ -7,9 +7,25 @@ export function countOf(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-/** "no counters", "1 counter", "3 counters". */
-export function countOrNo(count: number, one: string, many = `${one}s`): string {
-  return count === 0 ? `no ${many}` : countOf(count, one, many);
+const SMALL = [
+  'no',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
+
+/** "two 20-cent coins": a count in words up to twelve, for places where a figure would run into another or open a sentence. */
+export function countInWords(count: number, one: string, many = `${one}s`): string {
+  return `${SMALL[count] ?? count} ${count === 1 ? one : many}`;
 }
 
 /** "a, b and c". */
@@ -21,6 +37,11 @@ export function listOf(items: readonly string[]): string {
 /** The text with its first letter a capital. */
 export function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** How a label is said: "?" is "a question mark", no label is "empty". */
+export function spoken(words: string): string {
+  return words === '?' ? 'a question mark' : words === '' ? 'empty' : words;
 }
 
 /** "a pencil", "an arrow". */

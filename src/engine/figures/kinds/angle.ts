@@ -1,7 +1,7 @@
 // Two arms from a point, with an arc (a small square for a right angle without a label) between them.
 import type { Locale } from '../../numbers/locale.js';
 import type { FigureSpec } from '../figure.js';
-import { label } from '../label.js';
+import { label, labelWidth } from '../label.js';
 import {
   BOLD_MM,
   circle,
@@ -15,6 +15,7 @@ import {
   type Sketch,
 } from '../svg.js';
 import { onDial } from './clock.js';
+import { spoken } from '../words.js';
 
 const ARM_MM = 26;
 const ARC_MM = 7;
@@ -39,11 +40,18 @@ export function drawAngle(spec: Extract<FigureSpec, { kind: 'angle' }>, locale: 
     line(VERTEX, polar(VERTEX, ARM_MM, second), { widthMm: BOLD_MM, roundCap: true, part: 'second-arm' }),
     circle(VERTEX, 0.9, { fill: INK, stroke: 'none' }),
   ];
-  if (words) marks.push(...label(words, polar(VERTEX, arc + 5, (first + second) / 2)));
+  if (words) {
+    // Far enough out for the label to clear both arms of a narrow angle.
+    const clear =
+      spec.degrees < 100 ? (labelWidth(words) / 2 + 1) / Math.sin((spec.degrees * Math.PI) / 360) : 0;
+    marks.push(
+      ...label(words, polar(VERTEX, Math.min(ARM_MM + 4, Math.max(arc + 5, clear)), (first + second) / 2)),
+    );
+  }
   const round = locale.id === 'en-US' ? 'counterclockwise' : 'anticlockwise';
   const between = isSquare
     ? ' A small square marks the corner between them.'
-    : ` A curved mark turns ${round} from the first arm to the second${words ? `, labelled ${words}` : ''}.`;
+    : ` A curved mark turns ${round} from the first arm to the second${words ? `, labelled ${spoken(words)}` : ''}.`;
   return {
     marks,
     alt: `Two arms meet at a point. The first points ${towards(first)} on a clock face, the second ${towards(second)}.${between}`,

@@ -8,7 +8,7 @@ const SPLIT_MM = 3;
 export function drawArray(spec: Extract<FigureSpec, { kind: 'array' }>): Sketch {
   const { rows, columns, splitAfterColumn: split } = spec;
   const isSplit = split !== undefined && split > 0 && split < columns;
-  const pitch = Math.min(6, 76 / Math.max(columns, 1), 44 / Math.max(rows, 1));
+  const pitch = Math.min(6, 76 / Math.max(columns, 1), 42 / Math.max(rows, 1));
   const marks: Mark[] = [];
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++) {

@@ -3,7 +3,7 @@ import type { Locale } from '../../numbers/locale.js';
 import type { FigureSpec } from '../figure.js';
 import { BOLD_MM, LINE_MM, LABEL_MM, line, type Mark, rect, SHADE, type Sketch, text } from '../svg.js';
 import { textWidth } from '../text-width.js';
-import { countOf, numberText } from '../words.js';
+import { capital, countOf, numberText } from '../words.js';
 
 const PLOT_MM = 27;
 const LETTER_MM = 3.6;
@@ -46,23 +46,23 @@ export function drawBarChart(spec: Extract<FigureSpec, { kind: 'bar-chart' }>, l
 
 function describe(spec: Extract<FigureSpec, { kind: 'bar-chart' }>, every: number, locale: Locale): string {
   const name = (steps: number) => numberText(steps * spec.step, locale);
+  const near = (lines: number) => {
+    const labelled = lines - (lines % every);
+    return lines === labelled
+      ? `the line for ${name(lines)}`
+      : `${countOf(lines - labelled, 'line')} above the one for ${name(labelled)}`;
+  };
   const bars = spec.bars.map((bar) => {
     const height = bar.value / spec.step;
     const below = Math.floor(height + 1e-9);
     if (bar.value === 0) return `${bar.label}: no bar`;
-    const near = (lines: number) => {
-      const labelled = lines - (lines % every);
-      return lines === labelled
-        ? `the line for ${name(lines)}`
-        : `${countOf(lines - labelled, 'line')} above ${name(labelled)}`;
-    };
     if (Math.abs(height - below) < 1e-9) return `${bar.label}: up to ${near(below)}`;
     const share = height - below;
     const place =
       Math.abs(share - 0.5) < 1e-9 ? 'halfway' : share < 0.5 ? 'less than halfway' : 'more than halfway';
     return `${bar.label}: ${place} from ${near(below)} to the next line`;
   });
-  const title = spec.title ? ` "${spec.title}"` : '';
+  const title = spec.title ? ` with the title "${spec.title}"` : '';
   const unit = spec.unit ? ` (${spec.unit})` : '';
-  return `A bar chart${title}. A line across for every ${numberText(spec.step, locale)}${unit}. ${bars.join('; ')}.`;
+  return `A bar chart${title}. The lines across go up in steps of ${numberText(spec.step, locale)}${unit}. ${capital(bars.join('; '))}.`;
 }

@@ -2,8 +2,7 @@
 import type { FigureSpec } from '../figure.js';
 import { label, labelHeight, labelWidth } from '../label.js';
 import { BOLD_MM, FINE_MM, LABEL_MM, line, type Mark, path, rect, SHADE, type Sketch } from '../svg.js';
-import { capital, countOf, listOf } from '../words.js';
-import { tell } from './part-whole.js';
+import { countOf, listOf, spoken } from '../words.js';
 
 const WIDTH_MM = 70;
 const HEIGHT_MM = 11;
@@ -31,16 +30,23 @@ export function drawBarModel(spec: Extract<FigureSpec, { kind: 'bar-model' }>): 
   marks.push(rect(0, 0, width, HEIGHT_MM, { widthMm: BOLD_MM, part: 'bar' }));
   marks.push(
     bracket(width),
-    ...label(spec.whole, [width / 2, -4.8 - labelHeight(spec.whole, letter) / 2], letter),
+    ...label(spec.whole, [width / 2, -5.6 - labelHeight(spec.whole, letter) / 2], letter),
   );
-  const sameParts = spec.parts.length > 1 && new Set(spec.parts).size === 1;
-  const parts = sameParts
-    ? `${countOf(spec.parts.length, 'equal part')}, each marked ${tell(spec.parts[0] ?? '')}`
-    : `${countOf(spec.parts.length, 'part')}: ${listOf(spec.parts.map(tell))}`;
-  const shaded = spec.shaded
-    ? ` ${capital(spec.shaded === 1 ? 'the first part is' : `the first ${spec.shaded} parts are`)} shaded.`
-    : '';
-  return { marks, alt: `A bar for the whole, ${tell(spec.whole)}, cut into ${parts}.${shaded}` };
+  const isEven = spec.parts.length > 1 && new Set(spec.parts).size === 1;
+  const cut = isEven
+    ? `${countOf(spec.parts.length, 'equal part')}, each marked ${spoken(spec.parts[0] ?? '')}`
+    : `${countOf(spec.parts.length, 'part')}: ${listOf(spec.parts.map(spoken))}`;
+  const shaded = spec.shaded ?? 0;
+  const told =
+    shaded === 0
+      ? ''
+      : shaded === 1
+        ? ' The first part is shaded.'
+        : ` The first ${shaded} parts are shaded.`;
+  return {
+    marks,
+    alt: `A bar. The mark for its whole length is ${spoken(spec.whole)}. It has ${cut}.${told}`,
+  };
 }
 
 function bracket(width: number): Mark {

@@ -8,7 +8,7 @@ const GROUP_GAP_MM = 5;
 
 export function drawBaseTen(spec: Extract<FigureSpec, { kind: 'base-ten' }>): Sketch {
   const { hundreds, tens, ones } = spec;
-  const unit = hundreds > 6 ? 1.3 : hundreds > 0 ? 1.6 : 2.4;
+  const unit = hundreds > 6 ? 1.3 : hundreds > 0 ? 1.6 : tens > 0 ? 2.4 : 5;
   const side = unit * 10;
   const marks: Mark[] = [];
   let left = 0;
@@ -30,11 +30,13 @@ export function drawBaseTen(spec: Extract<FigureSpec, { kind: 'base-ten' }>): Sk
     marks.push(...block(left + (index % 10) * (unit + GAP_MM), row * (side + GAP_MM), 1, unit, 'ten'));
   }
   if (tens > 0) left += Math.min(tens, 10) * (unit + GAP_MM) - GAP_MM + GROUP_GAP_MM;
-  const cube = unit * 1.25;
+  const isLoose = hundreds === 0 && tens === 0;
   for (let index = 0; index < ones; index++) {
-    const x = left + Math.floor(index / 5) * (cube + GAP_MM);
+    // Alone, cubes lie in rows of five; beside sticks they stand in columns of five.
+    const [column, row] = isLoose ? [index % 5, Math.floor(index / 5)] : [Math.floor(index / 5), index % 5];
+    const pitch = unit + GAP_MM;
     marks.push(
-      rect(x, (index % 5) * (cube + GAP_MM), cube, cube, { fill: PALE, widthMm: FINE_MM, part: 'one' }),
+      rect(left + column * pitch, row * pitch, unit, unit, { fill: PALE, widthMm: FINE_MM, part: 'one' }),
     );
   }
   const parts = [

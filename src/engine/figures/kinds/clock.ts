@@ -14,9 +14,9 @@ import {
 } from '../svg.js';
 import { countOf } from '../words.js';
 
-const RIM_MM = 22;
-const NUMERALS_MM = 18.3;
-const TICKS_MM = 15.4;
+const RIM_MM = 21.6;
+const NUMERALS_MM = 17.7;
+const TICKS_MM = 13.7;
 const CENTRE: Point = [0, 0];
 
 export function drawClock(spec: Extract<FigureSpec, { kind: 'clock' }>): Sketch {
@@ -26,19 +26,19 @@ export function drawClock(spec: Extract<FigureSpec, { kind: 'clock' }>): Sketch 
   const marks: Mark[] = [circle(CENTRE, RIM_MM, { fill: '#ffffff', widthMm: BOLD_MM, part: 'rim' })];
   for (let minute = 0; minute < 60; minute++) {
     const onHour = minute % 5 === 0;
-    const inner = polar(CENTRE, TICKS_MM - (onHour ? 2.2 : 1.2), minute * 6);
+    const inner = polar(CENTRE, TICKS_MM - (onHour ? 2 : 1.1), minute * 6);
     marks.push(line(inner, polar(CENTRE, TICKS_MM, minute * 6), { widthMm: onHour ? BOLD_MM : FINE_MM }));
   }
   for (let hour = 1; hour <= 12; hour++) {
-    marks.push(text(String(hour), polar(CENTRE, NUMERALS_MM, hour * 30), 5.6));
+    marks.push(text(String(hour), polar(CENTRE, NUMERALS_MM, hour * 30), 5));
   }
   marks.push(
-    line(polar(CENTRE, -2.4, hourAngle), polar(CENTRE, 8.4, hourAngle), {
-      widthMm: 2,
+    line(CENTRE, polar(CENTRE, 7.4, hourAngle), {
+      widthMm: 1.9,
       roundCap: true,
       part: 'hour-hand',
     }),
-    line(polar(CENTRE, -2.4, minuteAngle), polar(CENTRE, 13.6, minuteAngle), {
+    line(CENTRE, polar(CENTRE, 12.2, minuteAngle), {
       widthMm: 1,
       roundCap: true,
       part: 'minute-hand',

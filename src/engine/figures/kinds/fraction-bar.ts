@@ -1,7 +1,7 @@
 // Bars cut into equal parts, some shaded; shading runs on from one bar to the next.
 import type { FigureSpec } from '../figure.js';
 import { BOLD_MM, LINE_MM, line, type Mark, rect, SHADE, type Sketch } from '../svg.js';
-import { capital, countOf, listOf } from '../words.js';
+import { capital, countInWords, countOf, listOf } from '../words.js';
 
 const WIDTH_MM = 64;
 const HEIGHT_MM = 12;
@@ -47,5 +47,5 @@ export function tellShares(noun: string, parts: number, shaded: number, wholes: 
       : `A ${noun} cut into equal parts: ${one(0)}.`;
   }
   const each = Array.from({ length: wholes }, (_, whole) => `${noun} ${whole + 1}: ${one(whole)}`);
-  return `${capital(countOf(wholes, noun))} of the same size${parts > 1 ? ', each cut into equal parts' : ''}. ${capital(each.join('; '))}.`;
+  return `${capital(countInWords(wholes, noun))} of the same size${parts > 1 ? ', each cut into equal parts' : ''}. ${capital(each.join('; '))}.`;
 }

@@ -30,7 +30,8 @@ export function drawFractionCircle(spec: Extract<FigureSpec, { kind: 'fraction-c
     for (let part = 0; part < filled; part++) {
       marks.push(sector(centre, RADIUS_MM, part * share, (part + 1) * share, SHADE, 'shaded'));
     }
-    for (let cut = 0; cut < parts && parts > 1; cut++) {
+    const cuts = parts > 1 ? parts : 0;
+    for (let cut = 0; cut < cuts; cut++) {
       marks.push(line(centre, polar(centre, RADIUS_MM, cut * share), { widthMm: LINE_MM, part: 'cut' }));
     }
     marks.push(circle(centre, RADIUS_MM, { widthMm: BOLD_MM, part: 'circle' }));

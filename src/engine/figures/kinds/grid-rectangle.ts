@@ -2,7 +2,7 @@
 import type { FigureSpec } from '../figure.js';
 import { label, labelHeight, labelWidth } from '../label.js';
 import { BOLD_MM, FINE_MM, line, type Mark, PALE, rect, type Sketch } from '../svg.js';
-import { countOf, listOf } from '../words.js';
+import { countOf, listOf, spoken } from '../words.js';
 
 export function drawGridRectangle(spec: Extract<FigureSpec, { kind: 'grid-rectangle' }>): Sketch {
   const { rows, columns, labelRows, labelColumns } = spec;
@@ -19,11 +19,11 @@ export function drawGridRectangle(spec: Extract<FigureSpec, { kind: 'grid-rectan
   const told: string[] = [];
   if (labelRows) {
     marks.push(...label(labelRows, [-1.8 - labelWidth(labelRows) / 2, height / 2]));
-    told.push(`the left side is labelled ${labelRows}`);
+    told.push(`the left side is labelled ${spoken(labelRows)}`);
   }
   if (labelColumns) {
     marks.push(...label(labelColumns, [width / 2, height + 1.8 + labelHeight(labelColumns) / 2]));
-    told.push(`the bottom side is labelled ${labelColumns}`);
+    told.push(`the bottom side is labelled ${spoken(labelColumns)}`);
   }
   const labels = told.length > 0 ? `; ${listOf(told)}` : '';
   return {

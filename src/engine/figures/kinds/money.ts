@@ -3,7 +3,7 @@ import type { FigureSpec } from '../figure.js';
 import { localeOf, type Currency } from '../../numbers/locale.js';
 import { fitSize } from '../label.js';
 import { boxOf, circle, FINE_MM, BOLD_MM, type Mark, moved, PALE, rect, type Sketch, text } from '../svg.js';
-import { countOf, listOf } from '../words.js';
+import { countInWords, listOf } from '../words.js';
 
 type MoneySpec = Extract<FigureSpec, { kind: 'money' }>;
 
@@ -52,13 +52,13 @@ function coin(value: number, currency: Currency): Mark[] {
 
 function note(value: number, currency: Currency): Mark[] {
   const rank = Math.max(0, currency.notes.indexOf(value));
-  const width = 30 + rank * 1.4;
+  const width = 23 + rank * 1.2;
   const words = `${currency.symbol}${value}`;
   return [
-    rect(0, 0, width, 16, { fill: '#ffffff', widthMm: BOLD_MM, part: 'note' }, 1),
-    rect(1.6, 1.6, width - 3.2, 12.8, { fill: PALE, widthMm: FINE_MM }, 0.6),
-    circle([width / 2, 8], width * 0.3, { fill: '#ffffff', stroke: 'none' }, 5.6),
-    text(words, [width / 2, 8], fitSize(words, width * 0.5, 8)),
+    rect(0, 0, width, 12.6, { fill: '#ffffff', widthMm: BOLD_MM, part: 'note' }, 1),
+    rect(1.4, 1.4, width - 2.8, 9.8, { fill: PALE, widthMm: FINE_MM }, 0.6),
+    circle([width / 2, 6.3], width * 0.3, { fill: '#ffffff', stroke: 'none' }, 4.4),
+    text(words, [width / 2, 6.3], fitSize(words, width * 0.52, 6.6)),
   ];
 }
 
@@ -69,17 +69,23 @@ function coinName(value: number, currency: Currency): string {
 
 function tally(values: readonly number[], name: (value: number) => string): string[] {
   return [...new Set(values)].map((value) =>
-    countOf(values.filter((other) => other === value).length, name(value)),
+    countInWords(values.filter((other) => other === value).length, name(value)),
   );
 }
 
+// As few rows as the width allows, filled evenly.
 function wrap(tokens: readonly Mark[][]): Mark[][][] {
+  const fewest = fill(tokens, tokens.length).length;
+  return fill(tokens, Math.ceil(tokens.length / Math.max(fewest, 1)));
+}
+
+function fill(tokens: readonly Mark[][], most: number): Mark[][][] {
   const rows: Mark[][][] = [];
   let used = 0;
   for (const token of tokens) {
     const { width } = sizeOf(token);
     const row = rows.at(-1);
-    if (row && used + GAP_MM + width <= WIDTH_MM) {
+    if (row && row.length < most && used + GAP_MM + width <= WIDTH_MM) {
       row.push(token);
       used += GAP_MM + width;
     } else {

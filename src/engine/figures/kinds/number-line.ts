@@ -16,6 +16,7 @@ import {
   polygon,
   type Sketch,
 } from '../svg.js';
+import { partOfStep } from '../reading.js';
 import { capital, listOf, numberText } from '../words.js';
 
 export type NumberLineSpec = Extract<FigureSpec, { kind: 'number-line' }>;
@@ -36,9 +37,9 @@ export function drawNumberLine(spec: NumberLineSpec, locale: Locale): Sketch {
   marks.push(head([-OVERHANG_MM - 1, 0], [-1, 0]), head([end + OVERHANG_MM + 1, 0], [1, 0]));
   const isDense = ticks.length > 60;
   for (const tick of ticks) {
-    marks.push(
-      line([place(tick), -1.4], [place(tick), 1.4], { widthMm: isDense ? 0.25 : FINE_MM, part: 'tick' }),
-    );
+    const reach = isDense && !isRound(tick / (10 * spec.step)) ? 0.9 : 1.4;
+    const widthMm = isDense ? 0.25 : FINE_MM;
+    marks.push(line([place(tick), -reach], [place(tick), reach], { widthMm, part: 'tick' }));
   }
   for (const value of labels) {
     marks.push(line([place(value), -2.2], [place(value), 2.2], { widthMm: LINE_MM, part: 'labelled-tick' }));
@@ -57,11 +58,16 @@ function ticksOf(spec: NumberLineSpec): number[] {
   return Array.from({ length: count + 1 }, (_, index) => spec.from + index * spec.step);
 }
 
+function isRound(value: number): boolean {
+  return Math.abs(value - Math.round(value)) < TINY;
+}
+
 function fittingLabels(ticks: readonly number[], name: (value: number) => string): number[] {
   for (const every of [1, 2, 5, 10, 20, 50]) {
     const chosen = ticks.filter((_, index) => index % every === 0);
     const pitch = WIDTH_MM / Math.max(1, (ticks.length - 1) / every);
-    if (chosen.every((value) => labelWidth(name(value)) + 1.6 <= pitch)) return chosen;
+    const widths = chosen.map((value) => labelWidth(name(value)));
+    if (widths.every((width, index) => (width + (widths[index + 1] ?? 0)) / 2 + 1.25 <= pitch)) return chosen;
   }
   return [ticks[0], ticks.at(-1)].filter((value) => value !== undefined);
 }
@@ -205,9 +211,10 @@ function describe(
     const whole = Math.floor(count + TINY);
     const steps = whole === 1 ? '1 mark' : `${whole} marks`;
     if (Math.abs(count - whole) < TINY) return `the place ${steps} after ${name(before)}`;
+    const part = partOfStep(count - whole);
     return whole === 0
-      ? `a place between ${name(before)} and the next mark`
-      : `a place between marks, just over ${steps} after ${name(before)}`;
+      ? `${part} after ${name(before)}`
+      : `${part} beyond the place ${steps} after ${name(before)}`;
   };
   const parts = [
     ticks.length === 0

@@ -2,7 +2,7 @@
 import type { FigureSpec } from '../figure.js';
 import { label, labelWidth } from '../label.js';
 import { BOLD_MM, circle, LINE_MM, line, type Mark, type Sketch } from '../svg.js';
-import { listOf } from '../words.js';
+import { listOf, spoken } from '../words.js';
 
 const LETTER_MM = 5;
 
@@ -21,12 +21,7 @@ export function drawPartWhole(spec: Extract<FigureSpec, { kind: 'part-whole' }>)
   });
   discs.push(circle([0, 0], radius, { fill: '#ffffff', widthMm: BOLD_MM, part: 'whole' }));
   discs.push(...label(spec.whole, [0, 0], LETTER_MM));
-  const parts = listOf(spec.parts.map(tell));
-  const alt = `A whole and its parts. The whole: ${tell(spec.whole)}. ${spec.parts.length === 1 ? 'The part' : 'The parts'}: ${parts}.`;
+  const parts = listOf(spec.parts.map(spoken));
+  const alt = `A whole and its parts. The whole: ${spoken(spec.whole)}. ${spec.parts.length === 1 ? 'The part' : 'The parts'}: ${parts}.`;
   return { marks: [...marks, ...discs], alt };
-}
-
-/** How an unknown or a value is said: "?" is "a question mark", "" is "empty". */
-export function tell(words: string): string {
-  return words === '?' ? 'a question mark' : words === '' ? 'empty' : words;
 }

@@ -46,7 +46,8 @@ export function drawPattern(spec: Extract<FigureSpec, { kind: 'pattern' }>): Ske
     ...spec.items.filter((item) => !ITEM.test(item)).map((item) => labelWidth(item, LETTER_MM) + 3),
   );
   const pitch = cell + GAP_MM;
-  const perRow = Math.max(1, Math.floor((WIDTH_MM + GAP_MM) / pitch));
+  const most = Math.max(1, Math.floor((WIDTH_MM + GAP_MM) / pitch));
+  const perRow = Math.ceil(spec.items.length / Math.ceil(spec.items.length / most));
   const marks: Mark[] = [];
   spec.items.forEach((item, index) => {
     const x = (index % perRow) * pitch;
@@ -62,7 +63,7 @@ export function drawPattern(spec: Extract<FigureSpec, { kind: 'pattern' }>): Ske
     } else {
       marks.push(
         rect(x, y, cell, CELL_MM, { widthMm: FINE_MM, part: 'item' }, 1.2),
-        ...label(item, centre, LETTER_MM),
+        ...label(item, centre, item.includes('/') ? 4.2 : LETTER_MM),
       );
     }
   });

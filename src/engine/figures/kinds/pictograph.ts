@@ -50,17 +50,17 @@ export function drawPictograph(spec: Extract<FigureSpec, { kind: 'pictograph' }>
   marks.push(circle([RADIUS_MM + 0.5, keyY], RADIUS_MM, { fill: SHADE, widthMm: LINE_MM }));
   marks.push(text(keyWords.trimStart(), [2 * RADIUS_MM + 2.4, keyY], LABEL_MM, 'start'));
   const rows = spec.rows.map((row) => `${row.label}: ${discs(row.value / spec.each)}`);
-  const title = spec.title ? ` "${spec.title}"` : '';
+  const title = spec.title ? ` with the title "${spec.title}"` : '';
   return {
     marks,
     alt: `A picture graph${title}. Each disc stands for ${numberText(spec.each, locale)}. ${rows.join('; ')}.`,
   };
 }
 
-/** The left part of a disc, cut like a cake from the bottom clockwise, so that a half is the left half. */
+/** The left part of a disc, cut like a cake, so that a half is the left half and a quarter the upper left one. */
 function partOfDisc(centre: Point, share: number): Mark {
   return path(
-    [{ to: centre }, { centre, radius: RADIUS_MM, from: 180, until: 180 + share * 360 }],
+    [{ to: centre }, { centre, radius: RADIUS_MM, from: 360 - share * 360, until: 360 }],
     { fill: SHADE, widthMm: LINE_MM, part: 'part-disc' },
     true,
   );

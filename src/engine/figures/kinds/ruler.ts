@@ -44,9 +44,9 @@ export function drawRuler(spec: Extract<FigureSpec, { kind: 'ruler' }>, locale: 
       }),
     );
   }
-  const every = pitch >= 5.2 ? 1 : pitch >= 3 ? 2 : 5;
+  const every = pitch >= 5 ? 1 : pitch >= 3 ? 2 : 5;
   for (let cm = 0; cm <= lengthCm; cm += every) {
-    marks.push(text(String(cm), [cm * pitch, 7.4], LABEL_MM));
+    marks.push(text(String(cm), [cm * pitch, 7.4], Math.min(LABEL_MM, pitch * every * 0.63)));
   }
   marks.push(text('cm', [Math.max(2, pitch * 0.2), 11.2], 2.8));
   const left = objectFrom * pitch;

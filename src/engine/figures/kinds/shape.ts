@@ -14,7 +14,7 @@ import {
   polygon,
   type Sketch,
 } from '../svg.js';
-import { capital, listOf } from '../words.js';
+import { listOf, spoken } from '../words.js';
 
 type ShapeSpec = Extract<FigureSpec, { kind: 'shape' }>;
 type Polygon = Exclude<ShapeSpec['shape'], 'circle' | 'oval'>;
@@ -93,14 +93,16 @@ export function drawShape(spec: ShapeSpec): Sketch {
         circle([0, 0], 0.8, { fill: INK, stroke: 'none' }),
       );
       marks.push(...label(radius, [radiusX / 2, -1.4 - labelHeight(radius) / 2]));
-      alt += ` A line from the middle to the edge is labelled ${radius}.`;
+      alt += ` A line from the middle to the edge is labelled ${spoken(radius)}.`;
     }
   } else {
     const corners = CORNERS[spec.shape];
+    const isCrossed = spec.mirrorLine !== undefined;
     marks.push(polygon(corners, outline));
     corners.forEach((corner, side) => {
       const words = labels[side];
-      if (words) marks.push(...sideLabel(words, corner, corners[(side + 1) % corners.length] ?? corner));
+      if (words)
+        marks.push(...sideLabel(words, corner, corners[(side + 1) % corners.length] ?? corner, isCrossed));
     });
     alt = tellOutline(corners, labels);
   }
@@ -132,43 +134,46 @@ function mirror(
   return line([x - dx, y + dy], [x + dx, y - dy], paint);
 }
 
-function sideLabel(words: string, from: Point, to: Point): Mark[] {
+function sideLabel(words: string, from: Point, to: Point, isCrossed: boolean): Mark[] {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const outX = (to[1] - from[1]) / length;
   const outY = -(to[0] - from[0]) / length;
-  const away = 1.6 + (Math.abs(outX) * labelWidth(words)) / 2 + (Math.abs(outY) * labelHeight(words)) / 2;
-  return label(words, [(from[0] + to[0]) / 2 + outX * away, (from[1] + to[1]) / 2 + outY * away]);
+  const [width, height] = [labelWidth(words), labelHeight(words)];
+  const away = 1.6 + (Math.abs(outX) * width) / 2 + (Math.abs(outY) * height) / 2;
+  // A mirror line may cross the middle of a side, so its label makes way.
+  const aside = isCrossed ? (Math.abs(outY) * width) / 2 + (Math.abs(outX) * height) / 2 + 1.2 : 0;
+  const x = (from[0] + to[0]) / 2 + outX * away + outY * aside;
+  const y = (from[1] + to[1]) / 2 + outY * away - outX * aside;
+  return label(words, [x, y]);
 }
-
-const WAYS = [
-  'right',
-  'down and right',
-  'down',
-  'down and left',
-  'left',
-  'up and left',
-  'up',
-  'up and right',
-] as const;
 
 /** Walks round the outline side by side: a listener can count and compare sides as a reader can, but no name is given. */
 function tellOutline(corners: readonly Point[], labels: readonly string[]): string {
   const sides = corners.map((from, index) => {
     const to = corners[(index + 1) % corners.length] ?? from;
-    const eighth = Math.round(Math.atan2(to[1] - from[1], to[0] - from[0]) / (Math.PI / 4) + 8) % 8;
     const words = labels[index];
-    return {
-      way: `${WAYS[eighth]}${words ? ` (labelled ${words})` : ''}`,
-      length: Math.hypot(to[0] - from[0], to[1] - from[1]),
-    };
+    const way = wayOf(to[0] - from[0], to[1] - from[1]) + (words ? ` (labelled ${spoken(words)})` : '');
+    return { way, length: Math.round(10 * Math.hypot(to[0] - from[0], to[1] - from[1])) };
   });
-  const lengths = [...new Set(sides.map((side) => Math.round(side.length * 10)))].sort((a, b) => a - b);
-  const told = sides.map((side) => {
-    if (lengths.length !== 2) return side.way;
-    return `${Math.round(side.length * 10) === lengths[0] ? 'a short side' : 'a long side'} ${side.way}`;
+  const lengths = [...new Set(sides.map((side) => side.length))].sort((a, b) => a - b);
+  const told = sides.map(({ way, length }) => {
+    const size = lengths.length !== 2 ? '' : length === lengths[0] ? 'short ' : 'long ';
+    return `a ${size}side ${way}`;
   });
+  const start = corners[0]?.[1] === corners[1]?.[1] ? 'the left end of its top side' : 'its highest corner';
   const same = lengths.length === 1 ? ' All sides have the same length.' : '';
-  return `${capital('a shape with straight sides')}. From its highest corner the outline goes ${listOf(told)}, back to the start.${same}`;
+  return `A shape with straight sides. Going round it from ${start}: ${listOf(told)}, back to the start.${same}`;
+}
+
+/** The direction of a side in words: "right", "gently down and left", "up and right". */
+function wayOf(dx: number, dy: number): string {
+  const flat = 0.01 * Math.hypot(dx, dy);
+  const across = Math.abs(dx) < flat ? '' : dx > 0 ? 'right' : 'left';
+  const along = Math.abs(dy) < flat ? '' : dy > 0 ? 'down' : 'up';
+  if (!across || !along) return across + along;
+  const slope = Math.abs(dy / dx);
+  const steepness = slope < 0.57 ? 'gently ' : slope > 1.9 ? 'steeply ' : '';
+  return `${steepness}${along} and ${across}`;
 }
 
 function regular(sides: number, radius: number, start: number): Point[] {

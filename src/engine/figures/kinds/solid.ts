@@ -7,6 +7,7 @@ import {
   line,
   type Mark,
   path,
+  route,
   type Point,
   type Segment,
   type Sketch,
@@ -32,7 +33,7 @@ const DRAWN: Readonly<Record<SolidSpec['solid'], () => Mark[]>> = {
     halfEllipse([0, 25], 11, 3.6, -1, HIDDEN),
   ],
   cone: () => [
-    path([{ to: [-12, 27] }, { to: [0, 0] }, { to: [12, 27] }], SEEN),
+    path(route('M -12 27 L 0 0 L 12 27'), SEEN),
     halfEllipse([0, 27], 12, 3.8, 1, SEEN),
     halfEllipse([0, 27], 12, 3.8, -1, HIDDEN),
   ],

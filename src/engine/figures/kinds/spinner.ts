@@ -1,6 +1,6 @@
 // A spinner: a disc of equal sectors with an arrow at its middle; sectors with the same word have the same grey.
 import type { FigureSpec } from '../figure.js';
-import { fitSize, label, labelHeight } from '../label.js';
+import { label, labelHeight, labelWidth } from '../label.js';
 import {
   BOLD_MM,
   circle,
@@ -17,7 +17,9 @@ import { countOf } from '../words.js';
 import { sector } from './fraction-circle.js';
 
 const RADIUS_MM = 20;
-const LABEL_RADIUS_MM = 13.4;
+const HUB_MM = 5.5;
+const LARGEST_MM = 4.8;
+const SMALLEST_MM = 2.4;
 const GREYS = ['#ffffff', '#d2d2d2', '#b0b0b0', '#ededed', '#c2c2c2', '#e0e0e0'] as const;
 const CENTRE: Point = [0, 0];
 
@@ -25,9 +27,8 @@ export function drawSpinner(spec: Extract<FigureSpec, { kind: 'spinner' }>): Ske
   const { sectors } = spec;
   const words = [...new Set(sectors)];
   const share = 360 / Math.max(sectors.length, 1);
-  const radius = sectors.length === 1 ? 11 : sectors.length === 2 ? 12 : LABEL_RADIUS_MM;
-  const chord = sectors.length <= 2 ? 26 : 2 * (radius - 1) * Math.sin((share / 2) * (Math.PI / 180)) - 1;
-  const size = Math.min(...words.map((word) => fitSize(word, Math.min(chord, 15), 4.6, 2.6)), 4.6);
+  const places = sectors.map((word, index) => placeLabel(word, (index + 0.5) * share, share / 2));
+  const size = Math.min(LARGEST_MM, ...places.map((place) => place.size));
   const marks: Mark[] = [];
   sectors.forEach((word, index) => {
     const grey = GREYS[words.indexOf(word) % GREYS.length] ?? GREYS[0];
@@ -38,17 +39,13 @@ export function drawSpinner(spec: Extract<FigureSpec, { kind: 'spinner' }>): Ske
   }
   marks.push(circle(CENTRE, RADIUS_MM, { widthMm: BOLD_MM, part: 'rim' }));
   sectors.forEach((word, index) => {
-    const at = polar(
-      CENTRE,
-      Math.min(radius, RADIUS_MM - 2 - labelHeight(word, size) / 2),
-      (index + 0.5) * share,
-    );
-    marks.push(...label(word, at, size));
+    const radius = places[index]?.radius ?? 0;
+    marks.push(...label(word, polar(CENTRE, radius, (index + 0.5) * share), size));
   });
   // The arrow rests on the first cut, so that it does not seem to choose a sector.
-  marks.push(line(polar(CENTRE, -3.4, 0), polar(CENTRE, 5, 0), { widthMm: 0.9, roundCap: true }));
+  marks.push(line(polar(CENTRE, -3, 0), polar(CENTRE, 4.4, 0), { widthMm: 0.9, roundCap: true }));
   marks.push(
-    polygon([polar(CENTRE, 7.4, 0), polar(CENTRE, 4.8, 22), polar(CENTRE, 4.8, -22)], {
+    polygon([polar(CENTRE, 6.4, 0), polar(CENTRE, 3.9, 22), polar(CENTRE, 3.9, -22)], {
       fill: INK,
       stroke: 'none',
     }),
@@ -60,4 +57,46 @@ export function drawSpinner(spec: Extract<FigureSpec, { kind: 'spinner' }>): Ske
     marks,
     alt: `A spinner with ${countOf(sectors.length, 'sector')}${sectors.length > 1 ? ' of equal size' : ''}, ${told}.`,
   };
+}
+
+/** The largest letter size, and the distance from the middle, at which a word keeps clear of its sector's edges. */
+function placeLabel(word: string, degrees: number, half: number): { radius: number; size: number } {
+  for (let size = LARGEST_MM; size > SMALLEST_MM; size -= 0.2) {
+    for (const radius of [13, 12.5, 13.5, 12, 14, 11.5, 14.5, 11, 15, 15.5, 10.5, 10]) {
+      if (
+        isClear(
+          polar(CENTRE, radius, degrees),
+          labelWidth(word, size) / 2,
+          labelHeight(word, size) / 2,
+          degrees,
+          half,
+        )
+      ) {
+        return { radius, size };
+      }
+    }
+  }
+  return { radius: 14, size: SMALLEST_MM };
+}
+
+function isClear(
+  [x, y]: Point,
+  halfWidth: number,
+  halfHeight: number,
+  degrees: number,
+  half: number,
+): boolean {
+  const corners: Point[] = [
+    [x - halfWidth, y - halfHeight],
+    [x + halfWidth, y - halfHeight],
+    [x - halfWidth, y + halfHeight],
+    [x + halfWidth, y + halfHeight],
+  ];
+  return corners.every(([cornerX, cornerY]) => {
+    const out = Math.hypot(cornerX, cornerY);
+    const turned = (Math.atan2(cornerX, -cornerY) * 180) / Math.PI - degrees;
+    const off = Math.abs(((turned + 540) % 360) - 180);
+    const toEdge = half > 90 ? out : out * Math.sin(((half - off) * Math.PI) / 180);
+    return out > HUB_MM && out < RADIUS_MM - 1 && toEdge > 1;
+  });
 }

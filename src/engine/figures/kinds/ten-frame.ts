@@ -1,7 +1,7 @@
 // Ten-frames: two rows of five boxes, filled from the top left; a second sort of counter follows the first.
 import type { FigureSpec } from '../figure.js';
 import { BOLD_MM, circle, INK, LINE_MM, line, type Mark, rect, type Sketch } from '../svg.js';
-import { capital, countOf, listOf } from '../words.js';
+import { capital, countInWords, countOf, listOf } from '../words.js';
 
 const BOX_MM = 7.4;
 const GAP_MM = 4;
@@ -41,7 +41,7 @@ export function drawTenFrame(spec: Extract<FigureSpec, { kind: 'ten-frame' }>): 
     const name = frames === 1 ? '' : `frame ${frame + 1}, `;
     told.push(`${capital(`${name}top row`)}: ${rows[0]}; bottom row: ${rows[1]}.`);
   }
-  const opening = frames === 1 ? 'A ten-frame.' : `${capital(countOf(frames, 'ten-frame'))}.`;
+  const opening = frames === 1 ? 'A ten-frame.' : `${capital(countInWords(frames, 'ten-frame'))}.`;
   return { marks, alt: `${opening} ${told.join(' ')}` };
 }
 
