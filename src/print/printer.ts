@@ -77,7 +77,9 @@ export class Printer {
   async #workHere({ task, request }: PrinterJob): Promise<void> {
     try {
       if (!this.#press) this.#press = new (await import('./press.js')).Press();
-      this.#settle({ result: task === 'print' ? this.#press.print(request) : this.#press.preview(request) });
+      this.#settle({
+        result: await (task === 'print' ? this.#press.print(request) : this.#press.preview(request)),
+      });
     } catch (fault) {
       this.#settle({ fault: fault instanceof Error ? (fault.stack ?? fault.message) : String(fault) });
     }

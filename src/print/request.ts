@@ -63,7 +63,9 @@ export interface PrintError {
   readonly hint: string;
 }
 
-export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: PrintError };
+export type Result<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly error: PrintError };
 
 /** A finished PDF. `warnings` are plain sentences for the teacher: a name the typeface cannot print, a text that had to shrink. */
 export interface PrintedBoard {
@@ -75,10 +77,16 @@ export interface PrintedBoard {
 /** The same pages as SVG, one string a page; figures are inlined, so that the page's own fonts apply. */
 export interface PreviewedBoard {
   readonly pages: readonly string[];
+  /** Whether the print has more pages than the preview shows (40). */
+  readonly isCut: boolean;
   readonly warnings: readonly string[];
 }
 
 /** A refusal in the shape that callers hand on to people. */
-export function refuse(code: string, message: string, hint: string): { readonly ok: false; readonly error: PrintError } {
+export function refuse(
+  code: string,
+  message: string,
+  hint: string,
+): { readonly ok: false; readonly error: PrintError } {
   return { ok: false, error: { code, message, hint } };
 }

@@ -2,16 +2,17 @@
 import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
 import { NodeCompiler, type NodeError, type NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
-import { andikaFaces } from './fonts/andika.js';
 
 const templates = fileURLToPath(new URL('./templates/', import.meta.url));
 
 /** Sets page data with the templates. One job at a time; {@link Typesetter.forget} after each keeps memory level. */
 export class Typesetter {
-  readonly #compiler = NodeCompiler.create({
-    workspace: templates,
-    fontArgs: [{ fontBlobs: [...andikaFaces()] }],
-  });
+  readonly #compiler: NodeCompiler;
+
+  /** `faces` are TrueType files; no other face is asked for by the templates. */
+  constructor(faces: readonly Buffer[]) {
+    this.#compiler = NodeCompiler.create({ workspace: templates, fontArgs: [{ fontBlobs: [...faces] }] });
+  }
 
   /** The tagged PDF/UA-1 of the page data, and its number of pages. Throws when a template warns or fails: that is a bug. */
   pdf(data: object): { pdf: Uint8Array; pages: number } {

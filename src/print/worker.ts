@@ -8,9 +8,9 @@ if (!port) throw new Error('worker.ts runs as a worker thread');
 
 const press = new Press();
 
-port.on('message', ({ task, request }: PrinterJob) => {
+port.on('message', async ({ task, request }: PrinterJob) => {
   try {
-    const result = task === 'print' ? press.print(request) : press.preview(request);
+    const result = task === 'print' ? await press.print(request) : await press.preview(request);
     const buffers = result.ok && 'pdf' in result.value ? [result.value.pdf.buffer as ArrayBuffer] : [];
     port.postMessage({ result }, buffers);
   } catch (fault) {

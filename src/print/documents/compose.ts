@@ -1,9 +1,19 @@
 // A print request -> the page data of all its parts, or a plain refusal.
-import { DOCUMENTS, PAPERS, type PrintRequest, refuse, type Result } from '../request.js';
-import type { PartData } from './page-data.js';
+import type { Coverage } from '../fonts/coverage.js';
+import { isSlipId } from '../qr.js';
+import { DOCUMENTS, type DocumentKind, PAPERS, type PrintRequest, refuse, type Result } from '../request.js';
+import { printableText } from '../text/printable.js';
+import type { Composer } from './composer.js';
+import { keyParts } from './key.js';
+import { NamePrinter } from './names.js';
+import { dateInWords, MOST_PAGES_A_PART, type PartData } from './page-data.js';
 import { posterParts } from './poster.js';
+import { practiceParts } from './practice.js';
+import { reliefParts } from './relief.js';
+import { sheetParts } from './sheet.js';
+import { slipParts } from './slips.js';
 
-/** Everything the templates read, in print order. */
+/** What the templates read at one go. */
 export interface PageData {
   readonly title: string;
   readonly lang: string;
@@ -12,11 +22,13 @@ export interface PageData {
 }
 
 export interface Composed {
-  readonly data: PageData;
-  readonly warnings: readonly string[];
+  /** The job in pieces of at most about {@link MOST_PAGES_A_PART} pages, in print order; made one by one as they are taken. */
+  readonly pieces: Iterable<PageData>;
+  /** Plain sentences for the teacher; complete once all pieces were taken. */
+  readonly warnings: () => readonly string[];
 }
 
-const TITLES = {
+const TITLES: Record<DocumentKind, string> = {
   poster: 'Wall poster',
   sheet: 'Dry-wipe sheet',
   slips: 'Slips',
@@ -24,22 +36,112 @@ const TITLES = {
   relief: 'For the relief teacher',
   practice: 'Practice sheet',
   kit: 'Warm-up kit',
-} as const;
+};
 
-/** The page data of a request. Refuses an unknown document or paper, and a document without a board. */
-export function composePages(request: PrintRequest): Result<Composed> {
-  if (!DOCUMENTS.includes(request.document))
-    return refuse('print.document', `There is no document called “${request.document}”.`, `Choose one of: ${DOCUMENTS.join(', ')}.`);
-  if (!PAPERS.includes(request.paper))
-    return refuse('print.paper', `There is no paper called “${request.paper}”.`, `Choose one of: ${PAPERS.join(', ')}.`);
-  const first = request.boards[0];
-  if (!first) return refuse('print.empty', 'There is no board to print.', 'Make a board first, then print it.');
+const BUILDERS: Record<Exclude<DocumentKind, 'kit'>, (composer: Composer) => Generator<PartData>> = {
+  poster: posterParts,
+  sheet: sheetParts,
+  slips: slipParts,
+  key: keyParts,
+  relief: reliefParts,
+  practice: practiceParts,
+};
+
+const KIT = ['poster', 'sheet', 'slips', 'key', 'relief'] as const;
+
+const MOST_COPIES = 200;
+
+/**
+ * The page data of a request. Refuses an unknown document, paper or date, too many copies, a slip id that does not fit
+ * its code, and a document with nothing on it.
+ */
+export function composePages(request: PrintRequest, covers: Coverage): Result<Composed> {
+  const refusal = checkRequest(request);
+  if (refusal) return refusal;
+  const names = new NamePrinter(covers);
   const [lang, region] = request.options.locale.split('-') as [string, string];
-  return {
-    ok: true,
-    value: {
-      data: { title: `${TITLES[request.document]}: ${first.number}`, lang, region, parts: posterParts(request) },
-      warnings: [],
-    },
+  const number = request.boards[0]?.number;
+  const head = {
+    title: number ? `${TITLES[request.document]}: ${number}` : TITLES[request.document],
+    lang,
+    region,
   };
+  return { ok: true, value: { pieces: pieces(), warnings: () => names.warnings() } };
+
+  function* pieces(): Generator<PageData> {
+    let parts: PartData[] = [];
+    let pages = 0;
+    for (const part of allParts(request, names)) {
+      if (parts.length > 0 && pages + part.pages > MOST_PAGES_A_PART) {
+        yield printable({ ...head, parts }, covers);
+        parts = [];
+        pages = 0;
+      }
+      parts.push(part);
+      pages += part.pages;
+    }
+    yield printable({ ...head, parts }, covers);
+  }
+}
+
+function* allParts(request: PrintRequest, names: NamePrinter): Generator<PartData> {
+  if (request.document !== 'kit') yield* BUILDERS[request.document]({ request, names });
+  else
+    for (const document of KIT) yield* BUILDERS[document]({ request: kitRequest(request, document), names });
+}
+
+/** Only the poster of a kit is printed on A3. */
+function kitRequest(request: PrintRequest, document: (typeof KIT)[number]): PrintRequest {
+  return request.paper === 'A3' && document !== 'poster' ? { ...request, paper: 'A4' } : request;
+}
+
+function checkRequest(
+  request: PrintRequest,
+): { ok: false; error: { code: string; message: string; hint: string } } | null {
+  const { document, paper, boards, questions, options } = request;
+  if (!DOCUMENTS.includes(document))
+    return refuse(
+      'print.document',
+      `There is no document called \u201c${document}\u201d.`,
+      `Choose one of: ${DOCUMENTS.join(', ')}.`,
+    );
+  if (!PAPERS.includes(paper))
+    return refuse(
+      'print.paper',
+      `There is no paper called \u201c${paper}\u201d.`,
+      `Choose one of: ${PAPERS.join(', ')}.`,
+    );
+  if (boards.length === 0 && !(document === 'practice' && questions?.length))
+    return refuse('print.empty', 'There is no board to print.', 'Make a board first, then print it.');
+  if (options.date !== undefined && dateInWords(options) === '')
+    return refuse(
+      'print.date',
+      `The date \u201c${options.date}\u201d cannot be read.`,
+      'Write it as year-month-day, like 2026-11-25.',
+    );
+  const copies = options.copies ?? 1;
+  if (!Number.isInteger(copies) || copies < 1 || copies > MOST_COPIES)
+    return refuse(
+      'print.copies',
+      `${copies} copies cannot be printed in one go.`,
+      `Ask for 1 to ${MOST_COPIES} copies.`,
+    );
+  const wrongId = options.slips?.find((slip) => !isSlipId(slip.id));
+  if (wrongId)
+    return refuse(
+      'print.slip-id',
+      `The slip code \u201c${wrongId.id}\u201d does not fit its square code.`,
+      'Use 1 to 20 capital letters and digits.',
+    );
+  if (options.slips?.length === 0)
+    return refuse('print.slips', 'There are no children to print slips for.', 'Choose at least one child.');
+  return null;
+}
+
+/** The same data with every text in characters that the typeface has. */
+function printable<T>(data: T, covers: Coverage): T {
+  if (typeof data === 'string') return printableText(data, covers) as T;
+  if (Array.isArray(data)) return data.map((item) => printable(item, covers)) as T;
+  if (data === null || typeof data !== 'object') return data;
+  return Object.fromEntries(Object.entries(data).map(([key, value]) => [key, printable(value, covers)])) as T;
 }

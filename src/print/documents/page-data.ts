@@ -1,9 +1,13 @@
 // The JSON that the templates read: what stands on a page, with every measure that must be exact already decided.
-import type { FigureSpec } from '#engine/figures/figure.js';
 import type { Board } from '#engine/activities/board/board.js';
+import { drawFigure } from '#engine/figures/draw.js';
+import type { FigureSpec } from '#engine/figures/figure.js';
+import type { LocaleId } from '#engine/numbers/locale.js';
+import type { Question } from '#engine/questions/question.js';
 import { paperSize } from '../paper.js';
-import type { PaperId, PrintOptions, PrintRequest } from '../request.js';
-import { textPieces, type TextPiece } from '../text/rich-text.js';
+import type { PaperId, PrintOptions } from '../request.js';
+import { type TextPiece, textPieces } from '../text/rich-text.js';
+import { type AnswerForm, answerForm } from './answer-form.js';
 
 export interface FigureData {
   readonly svg: string;
@@ -12,13 +16,28 @@ export interface FigureData {
   readonly alt: string;
 }
 
+/** One rung or loose question as the templates set it. */
+export interface QuestionData {
+  readonly n: number;
+  readonly text: readonly TextPiece[];
+  /** Long texts are set a little smaller than sums. */
+  readonly long: boolean;
+  readonly figure: FigureData | null;
+  readonly answer: readonly TextPiece[];
+  readonly form: AnswerForm;
+}
+
 /** Fields that every part has; the rest belongs to its template. */
 export interface PartData {
   readonly kind: string;
+  /** How many pages the part makes, or about how many; long jobs are cut by it. */
+  readonly pages: number;
   readonly paper: { readonly width: number; readonly height: number };
-  readonly foot: string;
   readonly [field: string]: unknown;
 }
+
+/** Parts of more pages than this are cut, so that typesetting stays within its memory. */
+export const MOST_PAGES_A_PART = 48;
 
 /** Everyone is meant to reach this rung: a line is drawn below it (common practice: the first 5 of 12). */
 export const MINIMUM_RUNG = 5;
@@ -30,8 +49,10 @@ export function paperData(paper: PaperId): PartData['paper'] {
 }
 
 /** The drawn figure, or null when there is none. */
-export function figureData(_spec: FigureSpec | null): FigureData | null {
-  return null;
+export function figureData(spec: FigureSpec | null, locale: LocaleId): FigureData | null {
+  if (!spec) return null;
+  const { svg, widthMm, heightMm, alt } = drawFigure(spec, { locale });
+  return { svg, width: widthMm, height: heightMm, alt };
 }
 
 /** "Years 4 and 5", "Year 3", "Foundation and Year 1". */
@@ -51,13 +72,32 @@ export function sideInWords(board: Board): string {
   return board.side === 'front' ? 'easier side' : 'harder side';
 }
 
-/** The line at the foot from which the page can be made again. */
-export function footLine(board: Board, request: PrintRequest): string {
-  const date = dateInWords(request.options);
-  return [`${board.number}`, yearsInWords(board.years), sideInWords(board), `seed ${board.seed}`, ...(date ? [date] : [])].join('  \u00b7  ');
+/** The line at the foot from which the page can be made again: number, years, side, seed and date. */
+export function footLine(board: Board, options: PrintOptions): string {
+  const parts = [
+    board.number,
+    yearsInWords(board.years),
+    sideInWords(board),
+    `seed ${board.seed}`,
+    dateInWords(options),
+  ];
+  return parts.filter(Boolean).join('  \u00b7  ');
 }
 
-const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
 
 /** "25 November 2026" (or "November 25, 2026" in the US) for the request's date; empty without one. */
 export function dateInWords(options: PrintOptions): string {
@@ -68,11 +108,21 @@ export function dateInWords(options: PrintOptions): string {
   return options.locale === 'en-US' ? `${month} ${day}, ${match[1]}` : `${day} ${month} ${match[1]}`;
 }
 
-/** The board's rungs with their text in pieces and their figures drawn. */
-export function rungsData(board: Board): readonly { n: number; text: readonly TextPiece[]; figure: FigureData | null }[] {
-  return board.rungs.map((rung) => ({
-    n: rung.rung,
-    text: textPieces(rung.question.text),
-    figure: figureData(rung.question.figure),
-  }));
+const LONG_TEXT = 52;
+
+/** A question, numbered. */
+export function questionData(question: Question, n: number, locale: LocaleId): QuestionData {
+  return {
+    n,
+    text: textPieces(question.text),
+    long: question.text.length > LONG_TEXT,
+    figure: figureData(question.figure, locale),
+    answer: textPieces(question.answer.text),
+    form: answerForm(question),
+  };
+}
+
+/** The board's rungs, easiest first. */
+export function rungsData(board: Board): readonly QuestionData[] {
+  return board.rungs.map((rung) => questionData(rung.question, rung.rung, board.locale));
 }

@@ -7,5 +7,8 @@ const folder = dirname(createRequire(import.meta.url).resolve('@expo-google-font
 
 /** The regular and bold faces as TrueType bytes, in that order. */
 export function andikaFaces(): readonly [regular: Buffer, bold: Buffer] {
-  return [readFileSync(join(folder, 'Andika_400Regular.ttf')), readFileSync(join(folder, 'Andika_700Bold.ttf'))];
+  return [
+    readFileSync(join(folder, 'Andika_400Regular.ttf')),
+    readFileSync(join(folder, 'Andika_700Bold.ttf')),
+  ];
 }

@@ -14,8 +14,9 @@ export function coverageOf(face: Uint8Array): Coverage {
     if (isUnicode) readRanges(view, cmap + view.getUint32(record + 4), ranges);
   }
   if (ranges.length === 0) throw new RangeError('the typeface file has no Unicode character map');
-  ranges.sort((a, b) => a[0] - b[0]);
-  return (codePoint) => ranges.some(([first, last]) => codePoint >= first && codePoint <= last);
+  const codes = new Set<number>();
+  for (const [first, last] of ranges) for (let code = first; code <= last; code++) codes.add(code);
+  return (codePoint) => codes.has(codePoint);
 }
 
 function tableOffset(view: DataView, tag: string): number {

@@ -9,6 +9,8 @@ export type TextPiece =
 const NBSP = '\u00a0';
 const FRACTION = /(?<![\d./,\p{L}])(?:(\d{1,3})[ \u00a0])?(\d{1,4})\/(\d{1,4})(?![\d/]|\.\d)/gu;
 const GAP = /_{2,}|[\u25a1\u25a2\u2610]/gu;
+/** A space between a number and its unit. */
+const UNIT = /(?<=\d) (?=(?:mm|cm|m|km|g|kg|mL|ml|L|l|h|min|s|am|pm|tens|ones)\b)/gu;
 /** Longest sum, in characters, that is always kept on one line. */
 const LONGEST_GLUED = 22;
 
@@ -38,10 +40,18 @@ function pushWords(pieces: TextPiece[], words: string): void {
 
 /** Keeps short sums whole, lets long ones break after an operator only, and keeps the last two words of a sentence together. */
 function glue(text: string): string {
-  const sums = text.replace(/[^ ]+(?: [+\u2212\u00d7\u00f7=<>] [^ ]+)+/gu, (sum) =>
-    sum.length <= LONGEST_GLUED ? sum.replaceAll(' ', NBSP) : sum.replace(/ (?=[+\u2212\u00d7\u00f7=<>] )/gu, NBSP),
+  const measures = text.replace(/(?<=\d) (?=\d{3}(?!\d))/gu, NBSP).replace(UNIT, NBSP);
+  const sums = measures.replace(/[^ ]+(?: [+\u2212\u00d7\u00f7=<>] [^ ]+)+/gu, (sum) =>
+    sum.length <= LONGEST_GLUED
+      ? sum.replaceAll(' ', NBSP)
+      : sum.replace(/ (?=[+\u2212\u00d7\u00f7=<>] )/gu, NBSP),
   );
-  const lastSpace = sums.lastIndexOf(' ');
-  const endsShort = sums.length > 24 && sums.length - lastSpace <= 10;
-  return endsShort ? sums.slice(0, lastSpace) + NBSP + sums.slice(lastSpace + 1) : sums;
+  return keepLastWords(sums);
+}
+
+/** The same text with its last two words kept on one line, when the last is short. */
+export function keepLastWords(text: string): string {
+  const lastSpace = text.lastIndexOf(' ');
+  const endsShort = text.length > 24 && text.length - lastSpace <= 10;
+  return endsShort ? text.slice(0, lastSpace) + NBSP + text.slice(lastSpace + 1) : text;
 }
