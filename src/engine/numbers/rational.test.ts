@@ -106,6 +106,9 @@ describe('exact arithmetic', () => {
       ),
       { numRuns: 3000 },
     );
+    const most = Number.MAX_SAFE_INTEGER;
+    // Neighbours whose cross products are the same floating-point number.
+    expect(compare(rational(most - 1, most - 2), rational(most, most - 1))).toBeGreaterThan(0);
     expect(() => rational(2 ** 53)).toThrow(RangeError);
     expect(() => rational(0.5)).toThrow(RangeError);
     expect(() => rational(1, 0)).toThrow(RangeError);

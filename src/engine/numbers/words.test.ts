@@ -183,6 +183,8 @@ describe('words that a child or a teacher types', () => {
     'zero thousand',
     'twenty eleven',
     'one thousand one thousand',
+    'one million and one thousand',
+    'two thousand and three hundred',
     'one and five quarters',
     'point',
     'five point twelve',
