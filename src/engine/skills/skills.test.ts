@@ -8,19 +8,19 @@ import { type DayNumber, parseDayNumber } from '../numbers/day-number.js';
 import { LOCALES, localeOf } from '../numbers/locale.js';
 import { answersEqual } from '../questions/equivalence.js';
 import { generateQuestions, questionsAbout } from '../questions/generate.js';
-import { misconceptionOf } from '../questions/misconceptions.js';
+import { MISCONCEPTIONS, misconceptionOf } from '../questions/misconceptions.js';
 import type { Question } from '../questions/question.js';
 import { Rng } from '../random/rng.js';
 import { SKILLS, skillById, skillIndex } from './map.js';
 import type { Skill } from './skill.js';
 
 const math: MathJsInstance = create(all, { number: 'Fraction' });
-// Square roots leave the fractions; 64 digits are exact for the perfect squares that questions use.
+// Square roots and rounding to places are not defined on fractions; 64 digits are exact for what questions use.
 const decimalMath: MathJsInstance = create(all, { number: 'BigNumber' });
 
 /** The exact value of an expression as "n" or "n/d", by mathjs in fractions. */
 function valueByMathjs(expression: string): string {
-  const judge = expression.includes('sqrt') ? decimalMath : math;
+  const judge = /sqrt|round\([^()]*,/.test(expression) ? decimalMath : math;
   const fraction = math.fraction(String(judge.evaluate(expression)));
   return fraction.toFraction().replace(/^-0$/, '0');
 }
@@ -247,6 +247,25 @@ describe('questions', () => {
           .size < 2,
     );
     expect(thin.length / computed.length, thin.map((skill) => skill.id).join(', ')).toBeLessThanOrEqual(0.15);
+  });
+});
+
+describe('misconceptions', () => {
+  it('read after "It looks as if the child ", help in one sentence and name a source', () => {
+    for (const [id, { does, help, source }] of Object.entries(MISCONCEPTIONS)) {
+      expect(does, id).toMatch(/^[a-z].*[^.?!]$/);
+      expect(help, id).toMatch(/^[A-Z].*[.?]$/);
+      expect(source, id).toMatch(/\S/);
+    }
+  });
+
+  it('are each proposed by some question', () => {
+    const used = new Set(
+      SKILLS.flatMap((skill) =>
+        sampleOf(skill).flatMap(({ slips }) => slips.map((slip) => slip.misconception)),
+      ),
+    );
+    expect(Object.keys(MISCONCEPTIONS).filter((id) => !used.has(id))).toEqual([]);
   });
 });
 

@@ -1,5 +1,12 @@
 // Column addition as children do it wrongly: what happens to the carry, and to numbers of unequal length.
 
+/** The lowest place in which either number has a digit other than 0: 100 for 1500 and 300. 1 when both are 0. */
+export function smallestPlace(a: number, b: number): number {
+  let place = 1;
+  while ((a > 0 || b > 0) && a % (place * 10) === 0 && b % (place * 10) === 0) place *= 10;
+  return place;
+}
+
 /** Number of carries in a + b, column by column from the right. */
 export function carriesOf(a: number, b: number): number {
   let carries = 0;

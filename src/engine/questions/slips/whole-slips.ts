@@ -17,3 +17,19 @@ export function wholeSlips(
   }
   return out;
 }
+
+/** The first `most` slips that differ from the right answer and from one another. */
+export function tellingSlips(
+  right: number,
+  wrong: readonly (readonly [MisconceptionId, number | null])[],
+  locale: Locale,
+  most: number,
+): DraftSlip[] {
+  const seen = new Set<number | null>([right, null]);
+  const telling = wrong.filter(([, value]) => {
+    if (seen.has(value) || (value !== null && value < 0)) return false;
+    seen.add(value);
+    return true;
+  });
+  return wholeSlips(telling.slice(0, most), locale);
+}

@@ -14,6 +14,8 @@ export function subtractSteps(a: number, b: number, say: SayWhole): string[] {
   if (b < 10) {
     const toTen = a % 10;
     if (a <= 10) return [`Start at ${say(a)} and count back ${say(b)}: ${say(a - b)}`];
+    if (toTen === 0 && b > 7)
+      return [`${say(a)} − 10 = ${say(a - 10)}`, `${say(a - 10)} + ${10 - b} = ${say(a - b)}`];
     if (toTen === 0 || b <= toTen) return [whole];
     return [`${say(a)} − ${toTen} = ${say(a - toTen)}`, `${say(a - toTen)} − ${b - toTen} = ${say(a - b)}`];
   }

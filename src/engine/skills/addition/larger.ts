@@ -6,6 +6,7 @@ import { carriesOf } from '../../questions/slips/column-addition.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { addSteps, countUpSteps } from '../../questions/strategies/adding.js';
 import { subtractSteps } from '../../questions/strategies/subtracting.js';
+import type { Rng } from '../../random/rng.js';
 import { lastUnit, partOf, partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
@@ -68,7 +69,8 @@ const toThousand = templateOf<readonly [a: number, whole: number]>({
       slips: wholeSlips(
         [
           ['complement.extra-ten', a % 10 === 0 ? b + 100 : b + 110],
-          ['complement.extra-ten', b + 10],
+          ['complement.extra-ten', a % 10 === 0 ? null : b + 10],
+          ['fact.one-out', b - (a % 10 === 0 ? 10 : 1)],
           ['missing.adds-all', whole + a],
         ],
         locale,
@@ -84,14 +86,22 @@ const ROUND_NAMES: readonly (readonly [unit: number, name: string])[] = [
   [1000, 'thousand'],
 ];
 
+/** A number to estimate with: not itself a multiple of the unit, a few units large. */
+function unroundNumber(unit: number, rng: Rng): number {
+  return unit * rng.int(1, 9) + (unit / 10) * rng.int(1, 9) + (unit > 10 ? rng.int(1, 9) : 0);
+}
+
 const estimate = templateOf<readonly [a: number, b: number, unit: number]>({
   id: 'estimate',
-  free: (rng) =>
-    rng.chance(0.5) ? [rng.int(12, 98), rng.int(12, 98), 10] : [rng.int(120, 980), rng.int(120, 980), 100],
+  free: (rng) => {
+    const unit = rng.pick([10, 100]);
+    return [unroundNumber(unit, rng), unroundNumber(unit, rng), unit];
+  },
   on: onWhole(11, 9900, (n, rng) => {
-    if (n < 100) return [n, rng.int(12, 98), 10];
-    if (n < 1000) return rng.chance(0.5) ? [n, rng.int(120, 980), 100] : [n, rng.int(120, 480), 10];
-    return rng.chance(0.5) ? [n, rng.int(1100, 9800), 1000] : [n, rng.int(1100, 4800), 100];
+    const units = [10, 100, 1000].filter((unit) => n > unit && n < 100 * unit && n % unit !== 0);
+    if (units.length === 0) return null;
+    const unit = rng.pick(units);
+    return [n, unroundNumber(unit, rng), unit];
   }),
   draft: ([a, b, unit], { locale }) => {
     const say = (n: number) => formatWhole(n, locale);
@@ -125,13 +135,22 @@ const estimate = templateOf<readonly [a: number, b: number, unit: number]>({
   },
 });
 
+/** Equal steps would lead back to the start and tell the answer away. */
+function differentSteps(
+  start: number,
+  off: number,
+  on: number,
+): readonly [a: number, off: number, on: number] {
+  return [start, off, on === off ? on + 1 : on];
+}
+
 const busStory = templateOf<readonly [a: number, off: number, on: number]>({
   id: 'two-step',
   free: (rng) => {
     const a = rng.int(24, 68);
-    return [a, rng.int(7, a - 10), rng.int(6, 29)];
+    return differentSteps(a, rng.int(7, a - 10), rng.int(6, 29));
   },
-  on: onWhole(15, 400, (n, rng) => [n, rng.int(5, Math.min(n - 8, 38)), rng.int(4, 29)]),
+  on: onWhole(15, 400, (n, rng) => differentSteps(n, rng.int(5, Math.min(n - 8, 38)), rng.int(4, 29))),
   draft: ([a, off, on], { locale, rng }) => {
     const say = (n: number) => formatWhole(n, locale);
     const left = a - off;

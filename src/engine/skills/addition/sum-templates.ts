@@ -11,8 +11,9 @@ import {
   addLeftAligned,
   addWritingCarries,
   carriesOf,
+  smallestPlace,
 } from '../../questions/slips/column-addition.js';
-import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import { tellingSlips } from '../../questions/slips/whole-slips.js';
 import { addSteps, countUpSteps, roundJustAbove } from '../../questions/strategies/adding.js';
 import { countables, countOf, storyName } from '../story.js';
 import { onWhole, templateOf } from '../template-of.js';
@@ -48,17 +49,19 @@ function sumFeatures(spec: SumSpec, a: number, b: number): Features {
 /** Typical wrong sums of a + b, most telling first. */
 export function sumSlips(a: number, b: number): (readonly [MisconceptionId, number | null])[] {
   const total = a + b;
+  const unit = smallestPlace(a, b);
   const round = b > 8 ? roundJustAbove(b) : null;
   return [
     ['carry.dropped', addDroppingCarries(a, b)],
     ['place.misaligned', Math.min(a, b) < 10 && Math.max(a, b) < 100 ? addLeftAligned(a, b) : null],
-    ['carry.written', total < 1000 ? addWritingCarries(a, b) : null],
+    ['carry.written', a < 100 && b < 100 ? addWritingCarries(a, b) : null],
     ['compensate.wrong-way', round === null ? null : a + round + (round - b)],
     ['compensate.forgotten', round === null ? null : a + round],
-    ['carry.extra', carriesOf(a, b) === 0 && b >= 10 ? total + 10 : null],
+    ['carry.extra', carriesOf(a, b) === 0 && b >= 10 ? total + 10 * unit : null],
     ['operation.swapped', Math.abs(a - b)],
-    ['count.off-by-one', total - 1],
-    ['fact.one-out', total + 1],
+    ['count.off-by-one', Math.min(a, b) < 10 ? total - 1 : null],
+    ['fact.one-out', total + unit],
+    ['fact.one-out', total - unit],
   ];
 }
 
@@ -78,7 +81,7 @@ export function bareSum(spec: SumSpec): Template {
         expression: `${first} + ${second}`,
         features: sumFeatures(spec, a, b),
         strategy: addSteps(first, second, say),
-        slips: wholeSlips(sumSlips(a, b), locale).slice(0, 4),
+        slips: tellingSlips(a + b, sumSlips(a, b), locale, 4),
         usesNumber: `adds ${say(b)} to ${say(a)}`,
         ...(figure ? { figure } : {}),
       };
@@ -95,25 +98,27 @@ export function missingAddend(spec: SumSpec): Template {
     draft: ([a, b], { locale, rng }) => {
       const say = (n: number) => formatWhole(n, locale);
       const whole = a + b;
-      const steps =
-        a + b <= 10 || b < 10 - (a % 10)
-          ? [`${say(a)} + ${say(b)} = ${say(whole)}`]
-          : countUpSteps(a, whole, say);
+      const inTens = b % 10 === 0 && b < 100;
+      const direct = inTens || a + b <= 10 || b < 10 - (a % 10);
+      const steps = direct ? [`${say(a)} + ${say(b)} = ${say(whole)}`] : countUpSteps(a, whole, say);
       return {
         text: rng.chance(0.7) ? `${say(a)} + ? = ${say(whole)}` : `? + ${say(a)} = ${say(whole)}`,
         answer: wholeAnswer(b, locale),
         expression: `${whole} - ${a}`,
         features: { ...sumFeatures(spec, a, b), unknownInside: true },
-        strategy: [`Count up from ${say(a)} to ${say(whole)}`, ...steps],
-        slips: wholeSlips(
+        strategy: [`Count up${inTens ? ' in tens' : ''} from ${say(a)} to ${say(whole)}`, ...steps],
+        slips: tellingSlips(
+          b,
           [
             ['missing.adds-all', whole + a],
-            ['complement.extra-ten', a % 10 !== 0 && whole >= 20 ? b + 10 : null],
-            ['count.off-by-one', b + 1],
-            ['fact.one-out', b - 1],
+            ['complement.extra-ten', a % 10 !== 0 && b % 10 !== 0 && whole >= 20 ? b + 10 : null],
+            ['place.wrong-step', b % 10 === 0 ? b / 10 : null],
+            ['fact.one-out', b + smallestPlace(a, b)],
+            ['fact.one-out', b - smallestPlace(a, b)],
           ],
           locale,
-        ).slice(0, 3),
+          3,
+        ),
         figure: { kind: 'part-whole', whole: say(whole), parts: [say(a), '?'] },
         usesNumber: `finds what makes ${say(a)} up to ${say(whole)}`,
       };
@@ -161,7 +166,7 @@ export function storySum(spec: SumSpec): Template {
         expression: `${a} + ${b}`,
         features: { ...sumFeatures(spec, a, b), story: true },
         strategy: addSteps(a, b, say),
-        slips: wholeSlips([['operation.swapped', Math.abs(a - b)], ...sumSlips(a, b)], locale).slice(0, 4),
+        slips: tellingSlips(a + b, [['operation.swapped', Math.abs(a - b)], ...sumSlips(a, b)], locale, 4),
         figure: { kind: 'bar-model', whole: '?', parts: [say(a), say(b)] },
         usesNumber: `adds ${say(b)} to ${say(a)} in a story`,
       };

@@ -407,7 +407,7 @@ const order = templateOf<readonly [n: number, b: number, c: number, form: OrderF
         expression: `${n} + ${b} * ${c}`,
         value: n + product,
         first: `${b} × ${c} = ${product}`,
-        then: `${say(n)} + ${product} = ${say(n + product)}`,
+        second: `${say(n)} + ${product} = ${say(n + product)}`,
         wrong: (n + b) * c,
       },
       'b*c+n': {
@@ -415,7 +415,7 @@ const order = templateOf<readonly [n: number, b: number, c: number, form: OrderF
         expression: `${b} * ${c} + ${n}`,
         value: n + product,
         first: `${b} × ${c} = ${product}`,
-        then: `${product} + ${say(n)} = ${say(n + product)}`,
+        second: `${product} + ${say(n)} = ${say(n + product)}`,
         wrong: b * (c + n),
       },
       'n-b*c': {
@@ -423,7 +423,7 @@ const order = templateOf<readonly [n: number, b: number, c: number, form: OrderF
         expression: `${n} - ${b} * ${c}`,
         value: n - product,
         first: `${b} × ${c} = ${product}`,
-        then: `${say(n)} − ${product} = ${say(n - product)}`,
+        second: `${say(n)} − ${product} = ${say(n - product)}`,
         wrong: (n - b) * c,
       },
       '(n+b)*c': {
@@ -431,7 +431,7 @@ const order = templateOf<readonly [n: number, b: number, c: number, form: OrderF
         expression: `(${n} + ${b}) * ${c}`,
         value: (n + b) * c,
         first: `${say(n)} + ${b} = ${say(n + b)}`,
-        then: `${say(n + b)} × ${c} = ${say((n + b) * c)}`,
+        second: `${say(n + b)} × ${c} = ${say((n + b) * c)}`,
         wrong: n + product,
       },
       'b*n-c': {
@@ -439,7 +439,7 @@ const order = templateOf<readonly [n: number, b: number, c: number, form: OrderF
         expression: `${b} * ${n} - ${c}`,
         value: b * n - c,
         first: `${b} × ${say(n)} = ${say(b * n)}`,
-        then: `${say(b * n)} − ${c} = ${say(b * n - c)}`,
+        second: `${say(b * n)} − ${c} = ${say(b * n - c)}`,
         wrong: b * (n - c),
       },
       'n+b/c': {
@@ -447,7 +447,7 @@ const order = templateOf<readonly [n: number, b: number, c: number, form: OrderF
         expression: `${n} + ${product} / ${c}`,
         value: n + b,
         first: `${product} ÷ ${c} = ${b}`,
-        then: `${say(n)} + ${b} = ${say(n + b)}`,
+        second: `${say(n)} + ${b} = ${say(n + b)}`,
         wrong: (n + product) / c,
       },
     } as const;
@@ -469,7 +469,7 @@ const order = templateOf<readonly [n: number, b: number, c: number, form: OrderF
         brackets
           ? `Brackets first: ${plan.first}`
           : `${form === 'n+b/c' ? 'Division' : 'Multiplication'} first: ${plan.first}`,
-        plan.then,
+        plan.second,
       ],
       slips: wholeSlips(
         [

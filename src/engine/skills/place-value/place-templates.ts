@@ -37,6 +37,12 @@ export function placeName(place: number): string {
   return PLACE_NAMES[place]?.[0] ?? '';
 }
 
+/** "3 hundreds, 2 tens and 5 ones" */
+function listOf(phrases: readonly string[]): string {
+  const last = phrases.at(-1) ?? '';
+  return phrases.length < 2 ? last : `${phrases.slice(0, -1).join(', ')} and ${last}`;
+}
+
 function baseTen(n: number): FigureSpec | null {
   if (n > 999) return null;
   return { kind: 'base-ten', hundreds: Math.floor(n / 100), tens: Math.floor(n / 10) % 10, ones: n % 10 };
@@ -130,9 +136,7 @@ export function howMany(range: NumberRange): Template {
         features: { size: single ? 0 : 1, adjust: single ? -0.2 : count > 99 ? 0.4 : 0 },
         strategy: single
           ? [
-              `${say(n)} is ${placeParts(n)
-                .map((part) => placeCount(Number(String(part)[0]), 10 ** (String(part).length - 1)))
-                .join(', ')}`,
+              `${say(n)} is ${listOf(placeParts(n).map((part) => placeCount(Number(String(part)[0]), 10 ** (String(part).length - 1))))}`,
             ]
           : [
               `Cover the digits after the ${many}: ${say(count)} is left`,
@@ -178,7 +182,7 @@ export function compose(range: NumberRange): Template {
       const phrases = told.map(({ count, place }) => placeCount(count, place));
       const hasGap = parts.length < String(n).replace(/0+$/, '').length || (n % 10 === 0 && n > 99);
       return {
-        text: `What number is ${phrases.slice(0, -1).join(', ')} and ${phrases.at(-1) ?? ''}?`,
+        text: `What number is ${listOf(phrases)}?`,
         answer: wholeAnswer(n, locale),
         expression: told.map(({ count, place }) => `${count} * ${place}`).join(' + '),
         features: { size: parts.length > 2 ? 0.5 : 0, unlike: hasGap, adjust: inOrder ? -0.2 : 0.3 },
@@ -352,7 +356,9 @@ export function greatestOrLeast(range: NumberRange, limit: number): Template {
         expression: `${greatest ? 'max' : 'min'}(${numbers.join(', ')})`,
         features: { fewChoices: true, size: two ? 0 : 0.7, adjust: greatest ? 0 : 0.1 },
         strategy: [
-          `Compare the largest places first, then the next`,
+          high > 20
+            ? 'Compare the largest places first, then the next'
+            : 'On the number line, greater numbers come later',
           `In order, least first: ${sorted.map(say).join(', ')}`,
         ],
         slips: wholeSlips(

@@ -116,7 +116,7 @@ const wholeFromPart = partTemplates(
       },
       strategy: [
         `Only the whole part changes: ${t(whole)} − ${t(k)} = ${t(whole - k)}`,
-        `${t(whole - k)} + ${t(partOf(value))} = ${t(left)}`,
+        k === whole ? `Only ${t(left)} is left` : `${t(whole - k)} + ${t(partOf(value))} = ${t(left)}`,
       ],
       slips: [
         ['exact.point-ignored', pointIgnored(value, k, unit)],
@@ -150,8 +150,8 @@ const partFromWhole = partTemplates('from-whole', ({ value, form, text, expr, rn
     strategy:
       floor(value) === 0
         ? [
-            `1 whole less ${text} leaves ${t(subtract(rational(1), value))}`,
-            `${t(from)} − ${text} = ${t(left)}`,
+            `${t(1)} − ${text} = ${t(subtract(rational(1), value))}`,
+            ...(from > 1 ? [`${t(from - 1)} + ${t(subtract(rational(1), value))} = ${t(left)}`] : []),
           ]
         : [
             `${t(from)} − ${t(floor(value))} = ${t(afterWhole)}`,

@@ -5,8 +5,9 @@ import { wholeAnswer } from '../../questions/answer.js';
 import type { Features } from '../../questions/difficulty.js';
 import type { Template } from '../../questions/draft.js';
 import type { MisconceptionId } from '../../questions/misconceptions.js';
+import { smallestPlace } from '../../questions/slips/column-addition.js';
 import { borrowsOf, columnSubtract } from '../../questions/slips/column-subtraction.js';
-import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import { tellingSlips, wholeSlips } from '../../questions/slips/whole-slips.js';
 import { addSteps, countUpSteps, roundJustAbove } from '../../questions/strategies/adding.js';
 import { subtractSteps } from '../../questions/strategies/subtracting.js';
 import type { Rng } from '../../random/rng.js';
@@ -44,6 +45,7 @@ function takeFeatures(spec: TakeSpec, a: number, b: number): Features {
 /** Typical wrong differences for a − b, most telling first. */
 export function takeSlips(a: number, b: number): (readonly [MisconceptionId, number | null])[] {
   const round = b > 8 ? roundJustAbove(b) : null;
+  const unit = smallestPlace(a, b);
   const borrows = borrowsOf(a, b).borrows;
   const columns = a >= 20 && borrows > 0;
   return [
@@ -55,10 +57,11 @@ export function takeSlips(a: number, b: number): (readonly [MisconceptionId, num
     ['borrow.zero-minus-n-is-zero', columns ? columnSubtract(a, b, 'zero-minus-n-is-zero') : null],
     ['compensate.wrong-way', round === null || round > a ? null : a - round - (round - b)],
     ['compensate.forgotten', round === null || round > a ? null : a - round],
-    ['borrow.needless', borrows === 0 && b >= 10 && a - b >= 10 ? a - b - 10 : null],
+    ['borrow.needless', borrows === 0 && b >= 10 && a - b >= 10 * unit ? a - b - 10 * unit : null],
     ['operation.swapped', a + b],
-    ['count.off-by-one', a - b + 1],
-    ['fact.one-out', a - b - 1],
+    ['count.off-by-one', b < 10 ? a - b + 1 : null],
+    ['fact.one-out', a - b - unit],
+    ['fact.one-out', a - b + unit],
   ];
 }
 
@@ -77,7 +80,7 @@ export function bareTake(spec: TakeSpec): Template {
         expression: `${a} - ${b}`,
         features: takeFeatures(spec, a, b),
         strategy: subtractSteps(a, b, say),
-        slips: wholeSlips(takeSlips(a, b), locale).slice(0, 6),
+        slips: tellingSlips(a - b, takeSlips(a, b), locale, 6),
         usesNumber: `takes ${say(b)} from ${say(a)}`,
         ...(figure ? { figure } : {}),
       };
@@ -109,8 +112,8 @@ export function missingTake(spec: TakeSpec): Template {
             slips: wholeSlips(
               [
                 ['missing.same-operation', Math.abs(left - b)],
-                ['fact.one-out', a - 1],
-                ['fact.one-out', a + 1],
+                ['fact.one-out', a - smallestPlace(a, b)],
+                ['fact.one-out', a + smallestPlace(a, b)],
               ],
               locale,
             ),
@@ -121,13 +124,19 @@ export function missingTake(spec: TakeSpec): Template {
             expression: `${a} - ${left}`,
             strategy: [
               `What lies between ${say(left)} and ${say(a)}?`,
-              ...(left === 0 ? [`${say(a)} − ${say(b)} = 0`] : countUpSteps(left, a, say)),
+              ...(left === 0 || (b % 10 === 0 && b < 100)
+                ? [`${say(a)} − ${say(b)} = ${say(left)}`]
+                : countUpSteps(left, a, say)),
             ],
             slips: wholeSlips(
               [
                 ['missing.adds-all', a + left],
-                ['count.off-by-one', b + 1],
-                ['borrow.smaller-from-larger', columnSubtract(a, left, 'smaller-from-larger')],
+                [
+                  'borrow.smaller-from-larger',
+                  a >= 20 ? columnSubtract(a, left, 'smaller-from-larger') : null,
+                ],
+                ['count.off-by-one', b < 10 ? b + 1 : null],
+                ['fact.one-out', b + smallestPlace(a, b)],
               ],
               locale,
             ),
@@ -179,7 +188,7 @@ export function storyTake(spec: TakeSpec): Template {
         expression: `${a} - ${b}`,
         features: { ...takeFeatures(spec, a, b), story: true },
         strategy: subtractSteps(a, b, say),
-        slips: wholeSlips([['operation.swapped', a + b], ...takeSlips(a, b)], locale).slice(0, 5),
+        slips: tellingSlips(a - b, [['operation.swapped', a + b], ...takeSlips(a, b)], locale, 5),
         figure: { kind: 'bar-model', whole: say(a), parts: [say(b), '?'] },
         usesNumber: `takes ${say(b)} from ${say(a)} in a story`,
       };
@@ -207,7 +216,10 @@ export function compareTake(spec: TakeSpec): Template {
         answer: wholeAnswer(a - b, locale),
         expression: `${a} - ${b}`,
         features: { ...takeFeatures(spec, a, b), story },
-        strategy: b === 0 ? [`${say(a)} − 0 = ${say(a)}`] : countUpSteps(b, a, say),
+        strategy:
+          b === 0 || ((a - b) % 10 === 0 && a - b < 100)
+            ? [`${say(a)} − ${say(b)} = ${say(a - b)}`]
+            : countUpSteps(b, a, say),
         slips: wholeSlips(
           [
             ['difference.adds', a + b],
