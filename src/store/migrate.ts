@@ -3,7 +3,7 @@ import { sql } from 'drizzle-orm';
 import { expectedFailure } from './errors.js';
 import { MIGRATIONS, type Migration } from './migrations.js';
 import { type Result, refuse, succeed } from './result.js';
-import type { Database } from './session.js';
+import type { RunTransaction } from './session.js';
 
 /** Any fixed number does; all Afterbell programs on one database must use the same. */
 const MIGRATION_LOCK = 46_801_125;
@@ -31,11 +31,11 @@ export function rowsOf<T>(result: unknown): readonly T[] {
  * Refuses with `schema.newer` when the database has a step that this program does not know.
  */
 export async function migrate(
-  database: Database,
+  runTransaction: RunTransaction,
   migrations: readonly Migration[] = MIGRATIONS,
 ): Promise<Result<number>> {
   try {
-    return await database.transaction(async (tx): Promise<Result<number>> => {
+    return await runTransaction('write', async (tx): Promise<Result<number>> => {
       await tx.execute(sql`select pg_advisory_xact_lock(${MIGRATION_LOCK})`);
       await tx.execute(sql`create table if not exists afterbell_schema
         (position integer primary key, name text not null, hash text not null)`);

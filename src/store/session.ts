@@ -5,9 +5,17 @@ import type { PgDatabase, PgQueryResultHKT } from 'drizzle-orm/pg-core';
 import { expectedFailure, STORE_CLOSED } from './errors.js';
 import type { Result } from './result.js';
 
-export type Database = PgDatabase<PgQueryResultHKT, Record<string, never>>;
-/** A running transaction; shares its query methods with Database. */
-export type Transaction = Pick<Database, 'select' | 'insert' | 'update' | 'delete' | 'execute'>;
+/** A running transaction: Drizzle's query methods, the same on both databases. */
+export type Transaction = Pick<
+  PgDatabase<PgQueryResultHKT, Record<string, never>>,
+  'select' | 'insert' | 'update' | 'delete' | 'execute'
+>;
+
+/** Runs `work` in a transaction of an open database: committed on return, rolled back on a throw, which is thrown on. */
+export type RunTransaction = <T>(kind: 'read' | 'write', work: (tx: Transaction) => Promise<T>) => Promise<T>;
+
+/** How a reading transaction begins; it sees one moment, also over several queries. */
+export const READ_TRANSACTION = { accessMode: 'read only', isolationLevel: 'repeatable read' } as const;
 
 export interface Session {
   readonly school: string;
@@ -42,7 +50,7 @@ class RolledBack extends Error {
 }
 
 /** A session of one school on an open database. */
-export function makeSession(database: Database, school: string): Session {
+export function makeSession(runTransaction: RunTransaction, school: string): Session {
   let commits = 0;
   let ended = false;
   const running = new Set<Promise<unknown>>();
@@ -53,18 +61,14 @@ export function makeSession(database: Database, school: string): Session {
   ): Promise<Result<T>> {
     if (ended) return { ok: false, error: STORE_CLOSED };
     try {
-      const value = await database.transaction(
-        async (tx) => {
-          await tx.execute(
-            sql`select set_config('afterbell.school', ${school}, true), set_config('timezone', 'UTC', true)`,
-          );
-          const result = await work(tx as unknown as Transaction);
-          if (!result.ok) throw new RolledBack(result);
-          return result;
-        },
-        // A read sees one moment, also over several queries.
-        kind === 'read' ? { accessMode: 'read only', isolationLevel: 'repeatable read' } : undefined,
-      );
+      const value = await runTransaction(kind, async (tx) => {
+        await tx.execute(
+          sql`select set_config('afterbell.school', ${school}, true), set_config('timezone', 'UTC', true)`,
+        );
+        const result = await work(tx);
+        if (!result.ok) throw new RolledBack(result);
+        return result;
+      });
       if (kind === 'write') commits++;
       return value;
     } catch (thrown) {

@@ -20,7 +20,15 @@ function child(givenName: string, more: Partial<ChildInput> = {}): ChildInput {
 
 async function classWith(store: Store, names: readonly string[]) {
   const { id } = await must(store.classes.create({ name: 'Wattle', years: [5, 4, 4] }));
-  return { classId: id, children: await must(store.children.add(id, names.map((name) => child(name)))) };
+  return {
+    classId: id,
+    children: await must(
+      store.children.add(
+        id,
+        names.map((name) => child(name)),
+      ),
+    ),
+  };
 }
 
 const DATABASES = [
@@ -58,7 +66,12 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     const before = await must(store.settings.read());
     expect(before).toEqual({ version: 0, value: DEFAULT_SETTINGS });
     const terms = [{ name: 'Term 1', first: '2026-01-27', last: '2026-04-02' }];
-    const value = { ...DEFAULT_SETTINGS, schoolName: 'Gum Creek', terms, activities: { board: { rungs: 12 } } };
+    const value = {
+      ...DEFAULT_SETTINGS,
+      schoolName: 'Gum Creek',
+      terms,
+      activities: { board: { rungs: 12 } },
+    };
     expect(await must(store.settings.write(value, 0))).toEqual({ version: 1, value });
     expect(await must(store.settings.read())).toEqual({ version: 1, value });
     expect(await refusalOf(store.settings.write(DEFAULT_SETTINGS, 0))).toBe('conflict');
@@ -77,18 +90,33 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     ],
   ])('refuses %s', async (_, terms) => {
     const { version } = await must(store.settings.read());
-    expect(await refusalOf(store.settings.write({ ...DEFAULT_SETTINGS, terms }, version))).toBe('date.invalid');
+    expect(await refusalOf(store.settings.write({ ...DEFAULT_SETTINGS, terms }, version))).toBe(
+      'date.invalid',
+    );
   });
 
   test('keeps names in any script, with emoji and accents, as they are typed', async () => {
-    const names = ['Zoë', '李小龍', 'مريم', 'Nguyễn Thị', '👩🏽‍🚀', "O'Brien; drop table children; --", 'é', 'é', '﷽', '𝔘𝔫𝔦'];
+    const names = [
+      'Zoë',
+      '李小龍',
+      'مريم',
+      'Nguyễn Thị',
+      '👩🏽‍🚀',
+      "O'Brien; drop table children; --",
+      'é',
+      'é',
+      '﷽',
+      '𝔘𝔫𝔦',
+    ];
     const { classId } = await classWith(store, names);
     expect((await must(store.children.list(classId))).map((one) => one.givenName)).toEqual(names);
   });
 
   test('refuses text that no database holds, and keeps nothing of the batch', async () => {
     const { classId } = await classWith(store, ['Ana']);
-    expect(await refusalOf(store.children.add(classId, [child('Bo'), child('Bad\0name')]))).toBe('text.invalid');
+    expect(await refusalOf(store.children.add(classId, [child('Bo'), child('Bad\0name')]))).toBe(
+      'text.invalid',
+    );
     expect(await refusalOf(store.children.add(classId, [child('Half \uD83D')]))).toBe('text.invalid');
     expect(await refusalOf(store.classes.create({ name: '\0', years: [4] }))).toBe('text.invalid');
     expect(await refusalOf(store.classes.get('\0'))).toBe('text.invalid');
@@ -119,12 +147,18 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect((await must(store.children.list(classId))).map((one) => one.id)).toEqual([cy, ana]);
     await must(store.children.leave(bo, null));
     expect(await must(store.children.list(classId))).toHaveLength(3);
-    expect(await must(store.children.update(bo, { alias: 'B', year: 5 }))).toMatchObject({ givenName: 'Bo', alias: 'B', year: 5 });
+    expect(await must(store.children.update(bo, { alias: 'B', year: 5 }))).toMatchObject({
+      givenName: 'Bo',
+      alias: 'B',
+      year: 5,
+    });
   });
 
   test('adds to one list from two sides at once without giving a place twice', async () => {
     const { classId } = await classWith(store, []);
-    await Promise.all(['A', 'B', 'C', 'D'].map((name) => store.children.add(classId, [child(`${name}1`), child(`${name}2`)])));
+    await Promise.all(
+      ['A', 'B', 'C', 'D'].map((name) => store.children.add(classId, [child(`${name}1`), child(`${name}2`)])),
+    );
     const positions = (await must(store.children.list(classId))).map((one) => one.position);
     expect(positions).toEqual([0, 1, 2, 3, 4, 5, 6, 7]);
   });
@@ -144,14 +178,18 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     const date = '2026-11-27';
     const first = await must(store.sheets.save({ classId, date, content: sampleBoard(1) }));
     const back = await must(store.sheets.save({ classId, date, content: sampleBoard(1, 'back') }));
-    const second = await must(store.sheets.save({ classId, date, content: sampleBoard(2), supersedes: first.id }));
+    const second = await must(
+      store.sheets.save({ classId, date, content: sampleBoard(2), supersedes: first.id }),
+    );
     const current = (await must(store.sheets.current(classId, date))).map((sheet) => sheet.id);
     expect(current.sort()).toEqual([back.id, second.id].sort());
     expect(await must(store.sheets.get(first.id))).toEqual({ ...first, supersededBy: second.id });
     const again = store.sheets.save({ classId, date, content: sampleBoard(3), supersedes: first.id });
     expect(await refusalOf(again)).toBe('conflict');
     expect(await must(store.sheets.list({ classId }))).toHaveLength(2);
-    expect(await must(store.sheets.list({ classId, withSuperseded: true, from: date, to: date }))).toHaveLength(3);
+    expect(
+      await must(store.sheets.list({ classId, withSuperseded: true, from: date, to: date })),
+    ).toHaveLength(3);
     expect(await must(store.sheets.list({ classId, to: '2026-11-26' }))).toEqual([]);
   });
 
@@ -174,7 +212,9 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
   test('records marks, repeats without an event, and keeps the history', async () => {
     const { classId, children } = await classWith(store, ['Ana', 'Bo']);
     const [ana, bo] = children.map((one) => one.id) as [string, string];
-    const { id: sheetId } = await must(store.sheets.save({ classId, date: '2026-11-25', content: sampleBoard(8) }));
+    const { id: sheetId } = await must(
+      store.sheets.save({ classId, date: '2026-11-25', content: sampleBoard(8) }),
+    );
     const batch = {
       sheetId,
       token: 'page',
@@ -190,14 +230,30 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect(first).toMatchObject({ skipped: 0, sequence: 3, canUndo: true, canRedo: false });
     expect(await must(store.marks.record(batch))).toMatchObject({ changed: [], sequence: 3 });
     const marks = await must(store.marks.ofSheet(sheetId));
-    expect(marks).toContainEqual({ sheetId, childId: ana, rung: 2, state: 'wrong', text: '75', by: 'teacher', at: AT, sequence: 2 });
+    expect(marks).toContainEqual({
+      sheetId,
+      childId: ana,
+      rung: 2,
+      state: 'wrong',
+      text: '75',
+      by: 'teacher',
+      at: AT,
+      sequence: 2,
+    });
     expect(marks).toContainEqual(expect.objectContaining({ childId: bo, state: 'absent', text: '' }));
     await must(store.marks.record({ ...batch, marks: [{ childId: ana, rung: 2, state: null, text: '' }] }));
     expect(await must(store.marks.ofChild(ana))).toHaveLength(1);
     const events = await must(store.marks.events(sheetId, 2));
     expect(events.map((event) => event.sequence)).toEqual([3, 4]);
-    expect(events[1]).toMatchObject({ before: { state: 'wrong', text: '75' }, after: null, action: 'record', at: AT });
-    expect(await must(store.marks.ofClass(classId, { from: '2026-11-25', to: '2026-11-25' }))).toHaveLength(2);
+    expect(events[1]).toMatchObject({
+      before: { state: 'wrong', text: '75' },
+      after: null,
+      action: 'record',
+      at: AT,
+    });
+    expect(await must(store.marks.ofClass(classId, { from: '2026-11-25', to: '2026-11-25' }))).toHaveLength(
+      2,
+    );
     expect(await must(store.marks.ofClass(classId, { from: '2026-11-26' }))).toHaveLength(0);
   });
 
@@ -237,10 +293,14 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     let seed = 1000;
     await fc.assert(
       fc.asyncProperty(fc.array(step, { maxLength: 14 }), async (steps) => {
-        const { id: sheetId } = await must(store.sheets.save({ classId, date: null, content: sampleBoard(seed++) }));
+        const { id: sheetId } = await must(
+          store.sheets.save({ classId, date: null, content: sampleBoard(seed++) }),
+        );
         const change = { sheetId, token: 'page', by: 'teacher', at: AT };
         const shown = async () =>
-          JSON.stringify((await must(store.marks.ofSheet(sheetId))).map((m) => `${m.childId} ${m.rung} ${m.state}`).sort());
+          JSON.stringify(
+            (await must(store.marks.ofSheet(sheetId))).map((m) => `${m.childId} ${m.rung} ${m.state}`).sort(),
+          );
         // The model: every state there was, and where in that list we stand.
         let states = [await shown()];
         let at = 0;
@@ -273,7 +333,9 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     const undone = await must(store.marks.undo(mine));
     expect(undone).toMatchObject({ skipped: 1, canUndo: false, canRedo: true });
     expect(undone.changed).toEqual([{ childId, rung: 2, state: null, text: '' }]);
-    expect((await must(store.marks.ofSheet(sheetId))).map((m) => [m.rung, m.state, m.by])).toEqual([[1, 'right', 'you']]);
+    expect((await must(store.marks.ofSheet(sheetId))).map((m) => [m.rung, m.state, m.by])).toEqual([
+      [1, 'right', 'you'],
+    ]);
     expect(await refusalOf(store.marks.undo(mine))).toBe('nothing.to-undo');
     expect(await refusalOf(store.marks.redo(yours))).toBe('nothing.to-redo');
   });
@@ -299,12 +361,26 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
   test('keeps placements and the day log', async () => {
     const { classId, children } = await classWith(store, ['Ana', 'Bo']);
     const [ana, bo] = children.map((one) => one.id) as [string, string];
-    const placement = { childId: ana, level: 0.1 + 0.2, spread: 0.7, source: 'check', at: AT, detail: { asked: 9 } } as const;
+    const placement = {
+      childId: ana,
+      level: 0.1 + 0.2,
+      spread: 0.7,
+      source: 'check',
+      at: AT,
+      detail: { asked: 9 },
+    } as const;
     await must(store.placements.put({ ...placement, level: 1 }));
     await must(store.placements.put(placement));
     expect(await must(store.placements.list(classId))).toEqual([placement]);
     expect(await refusalOf(store.placements.put({ ...placement, level: Number.NaN }))).toBe('input.invalid');
-    const day = { classId, date: '2026-11-25', number: '47', activity: 'board', note: '', absent: [bo] } as const;
+    const day = {
+      classId,
+      date: '2026-11-25',
+      number: '47',
+      activity: 'board',
+      note: '',
+      absent: [bo],
+    } as const;
     await must(store.days.put({ ...day, absent: [ana, bo] }));
     await must(store.days.put(day));
     await must(store.days.put({ ...day, date: '2026-11-24', number: '$4.85', absent: [] }));
@@ -316,12 +392,18 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
   test('really deletes an erased child, and says how much that was', async () => {
     const { classId, children } = await classWith(store, ['Ana Erasable', 'Bo']);
     const [ana, bo] = children.map((one) => one.id) as [string, string];
-    const { id: sheetId } = await must(store.sheets.save({ classId, date: '2026-11-25', content: sampleBoard(12) }));
+    const { id: sheetId } = await must(
+      store.sheets.save({ classId, date: '2026-11-25', content: sampleBoard(12) }),
+    );
     await must(store.slips.issue(sheetId, [ana, bo]));
     const marks = [ana, bo].map((childId) => ({ childId, rung: 1, state: 'right' as const, text: '' }));
     await must(store.marks.record({ sheetId, token: 't', by: 'b', at: AT, marks }));
-    await must(store.placements.put({ childId: ana, level: 0, spread: 1, source: 'teacher', at: AT, detail: {} }));
-    await must(store.days.put({ classId, date: '2026-11-25', number: null, activity: null, note: '', absent: [ana] }));
+    await must(
+      store.placements.put({ childId: ana, level: 0, spread: 1, source: 'teacher', at: AT, detail: {} }),
+    );
+    await must(
+      store.days.put({ classId, date: '2026-11-25', number: null, activity: null, note: '', absent: [ana] }),
+    );
     const erased = await must(store.children.erase(ana));
     expect(erased).toEqual({ children: 1, marks: 1, markEvents: 1, slips: 1, placements: 1, absences: 1 });
     const everything = JSON.stringify(await must(store.takeSnapshot()));

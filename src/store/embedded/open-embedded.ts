@@ -6,7 +6,14 @@ import { drizzle } from 'drizzle-orm/pglite';
 import { DatabaseStopped, DISK_FULL, expectedFailure } from '../errors.js';
 import { migrate } from '../migrate.js';
 import { type Result, refuse, succeed } from '../result.js';
-import { type Database, makeSession, type OpenedDatabase, type Session } from '../session.js';
+import {
+  makeSession,
+  type OpenedDatabase,
+  READ_TRANSACTION,
+  type RunTransaction,
+  type Session,
+  type Transaction,
+} from '../session.js';
 import { EmbeddedClient } from './client.js';
 import { syncFolder, syncTree } from '../durable-write.js';
 import { checkFolder, type DataFolder, damaged, inspectFolder, markFolder, unusable } from './folder.js';
@@ -85,9 +92,14 @@ async function openOwned(
     return damaged(path);
   }
   // The driver needs only the two methods that the bridge has.
-  const database = drizzle(client as unknown as PGlite) as unknown as Database;
-  const session = makeSession(database, options.school);
-  const outcome = await migrate(database);
+  const database = drizzle(client as unknown as PGlite);
+  const runTransaction: RunTransaction = (kind, work) =>
+    database.transaction(
+      (tx) => work(tx as unknown as Transaction),
+      kind === 'read' ? READ_TRANSACTION : undefined,
+    );
+  const session = makeSession(runTransaction, options.school);
+  const outcome = await migrate(runTransaction);
   const proof = outcome.ok ? await provesToSync(client, session, options.school) : outcome;
   const refusal = !proof.ok
     ? proof

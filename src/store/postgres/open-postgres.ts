@@ -5,7 +5,7 @@ import { Pool } from 'pg';
 import { expectedFailure } from '../errors.js';
 import { migrate } from '../migrate.js';
 import { type Result, refuse, succeed } from '../result.js';
-import { type Database, makeSession, type OpenedDatabase } from '../session.js';
+import { makeSession, type OpenedDatabase, type RunTransaction, type Transaction } from '../session.js';
 
 /** The address without user and password. */
 function placeOf(databaseUrl: string): string | null {
@@ -16,6 +16,33 @@ function placeOf(databaseUrl: string): string | null {
   } catch {
     return null;
   }
+}
+
+/**
+ * Transactions on connections of the pool. The driver's own would keep a connection for ever when it breaks at the
+ * wrong moment, and hide the first error behind that of the rollback.
+ */
+function transactionsOf(pool: Pool): RunTransaction {
+  return async (kind, work) => {
+    const connection = await pool.connect();
+    const database = drizzle(connection);
+    let isBroken = false;
+    try {
+      await database.execute(
+        kind === 'read' ? sql`begin isolation level repeatable read read only` : sql`begin`,
+      );
+      const value = await work(database as unknown as Transaction);
+      await database.execute(sql`commit`);
+      return value;
+    } catch (thrown) {
+      await database.execute(sql`rollback`).catch(() => {
+        isBroken = true;
+      });
+      throw thrown;
+    } finally {
+      connection.release(isBroken);
+    }
+  };
 }
 
 /** Connects, brings the schema up to date, and makes sure that the school exists. */
@@ -36,13 +63,14 @@ export async function openPostgres(options: {
     max: 10,
     connectionTimeoutMillis: 10_000,
   });
-  // A lost idle connection is replaced by the pool; without a listener it would end the program.
+  // A lost connection is replaced by the pool; without a listener, on it too while it works, it would end the program.
   pool.on('error', () => undefined);
-  const database = drizzle(pool) as unknown as Database;
-  const session = makeSession(database, options.school);
+  pool.on('connect', (client) => client.on('error', () => undefined));
+  const runTransaction = transactionsOf(pool);
+  const session = makeSession(runTransaction, options.school);
   let opened: Result<null>;
   try {
-    const migrated = await migrate(database);
+    const migrated = await migrate(runTransaction);
     opened = migrated.ok
       ? await session.write(async (tx) => {
           await tx.execute(sql`insert into schools (school_id, openings) values (${options.school}, 1)
