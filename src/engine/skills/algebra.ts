@@ -1,6 +1,17 @@
-// Patterns and algebra: the strand's skills in teaching order.
-import { EQUATION_SKILLS } from './algebra/equations.js';
+// Patterns and algebra: the strand's skills, simple ones first.
+import { BALANCE_SKILLS } from './algebra/balance.js';
+import { LETTER_SKILLS } from './algebra/order-and-letters.js';
 import { PATTERN_SKILLS } from './algebra/patterns.js';
+import { REPEATING_SKILLS } from './algebra/repeating.js';
+import { RULE_SKILLS } from './algebra/rules.js';
+import { PART_ALGEBRA_SKILLS } from './algebra/with-parts.js';
 import type { Skill } from './skill.js';
 
-export const ALGEBRA_SKILLS: readonly Skill[] = [...PATTERN_SKILLS, ...EQUATION_SKILLS];
+export const ALGEBRA_SKILLS: readonly Skill[] = [
+  ...REPEATING_SKILLS,
+  ...PATTERN_SKILLS,
+  ...BALANCE_SKILLS,
+  ...RULE_SKILLS,
+  ...PART_ALGEBRA_SKILLS,
+  ...LETTER_SKILLS,
+];

@@ -1,6 +1,13 @@
-// Place value: the strand's skills in teaching order.
+// Place value: the strand's skills, simple ones first.
 import { FIRST_PLACE_SKILLS } from './place-value/first-numbers.js';
 import { LARGER_PLACE_SKILLS } from './place-value/larger-numbers.js';
+import { PART_PLACE_SKILLS } from './place-value/parts-among-wholes.js';
+import { ROUNDING_SKILLS } from './place-value/rounding.js';
 import type { Skill } from './skill.js';
 
-export const PLACE_VALUE_SKILLS: readonly Skill[] = [...FIRST_PLACE_SKILLS, ...LARGER_PLACE_SKILLS];
+export const PLACE_VALUE_SKILLS: readonly Skill[] = [
+  ...FIRST_PLACE_SKILLS,
+  ...LARGER_PLACE_SKILLS,
+  ...PART_PLACE_SKILLS,
+  ...ROUNDING_SKILLS,
+];

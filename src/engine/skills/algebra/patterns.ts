@@ -1,106 +1,10 @@
-// Patterns: repeating ones, skip counts, constant steps, and terms further on or back.
+// Patterns of whole numbers: skip counts, constant steps, and terms further on or back.
 import { formatWhole } from '../../numbers/format.js';
-import { add, multiply, rational, subtract } from '../../numbers/rational.js';
-import { wholeAnswer, wordAnswer } from '../../questions/answer.js';
+import { wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import type { Rng } from '../../random/rng.js';
-import { lastUnit, partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
-
-const CORES = ['AB', 'AB', 'AAB', 'ABB', 'ABC'] as const;
-type Core = (typeof CORES)[number];
-const SHAPE_WORDS = ['circle', 'square', 'triangle', 'star', 'heart'] as const;
-const COLOUR_WORDS = ['red', 'blue', 'green', 'yellow'] as const;
-
-interface Repeating {
-  readonly core: Core;
-  readonly words: readonly string[];
-  /** Items shown, always more than one and a half repeats. */
-  readonly shown: number;
-}
-
-function repeatingItems({ core, words, shown }: Repeating): string[] {
-  return Array.from(
-    { length: shown + 1 },
-    (_, i) => words['ABC'.indexOf(core[i % core.length] ?? 'A')] ?? '',
-  );
-}
-
-function chooseRepeating(words: readonly string[], rng: Rng): Repeating {
-  const core = rng.pick(CORES);
-  return { core, words, shown: core.length === 2 ? rng.int(4, 6) : rng.int(5, 7) };
-}
-
-const repeatingWords = templateOf<Repeating>({
-  id: 'repeat',
-  free: (rng) => chooseRepeating(rng.shuffle(rng.chance(0.5) ? SHAPE_WORDS : COLOUR_WORDS), rng),
-  draft: (chosen) => {
-    const items = repeatingItems(chosen);
-    const answer = items.at(-1) ?? '';
-    const shown = items.slice(0, -1);
-    return {
-      text: `${shown.join(', ')}: what comes next?`,
-      answer: wordAnswer(answer),
-      expression: null,
-      features: {
-        size: chosen.core.length - 2,
-        adjust: chosen.core === 'ABC' || chosen.core === 'AB' ? 0 : 0.3,
-        drawn: true,
-      },
-      strategy: [
-        `The part that repeats is: ${items.slice(0, chosen.core.length).join(', ')}`,
-        `After ${shown.at(-1) ?? ''} comes ${answer}`,
-      ],
-      slips: [
-        { misconception: 'pattern.last-again', answer: wordAnswer(shown.at(-1) ?? '') },
-        { misconception: 'pattern.starts-over', answer: wordAnswer(shown[0] ?? '') },
-        {
-          misconception: 'pattern.step-missed',
-          answer: wordAnswer(items[items.length % chosen.core.length] ?? ''),
-        },
-      ],
-      figure: { kind: 'pattern', items: [...shown, '?'] },
-    };
-  },
-});
-
-const repeatingNumbers = templateOf<Repeating & { readonly day: number }>({
-  id: 'repeat-numbers',
-  free: (rng) => ({ ...chooseRepeating(rng.shuffle(['1', '2', '3', '5', '8']), rng), day: 0 }),
-  on: onWhole(1, 20, (n, rng) => {
-    const others = rng.shuffle([1, 2, 3, 4, 5, 6, 8].filter((m) => m !== n)).map(String);
-    return { ...chooseRepeating([String(n), ...others], rng), day: n };
-  }),
-  draft: (chosen, { locale }) => {
-    const items = repeatingItems(chosen);
-    const shown = items.slice(0, -1);
-    const answer = Number(items.at(-1));
-    return {
-      text: `${shown.join(', ')}: which number comes next?`,
-      answer: wholeAnswer(answer, locale),
-      expression: null,
-      features: {
-        size: chosen.core.length - 2,
-        adjust: chosen.core === 'ABC' || chosen.core === 'AB' ? 0.1 : 0.4,
-      },
-      strategy: [
-        `The part that repeats is: ${items.slice(0, chosen.core.length).join(', ')}`,
-        `After ${shown.at(-1) ?? ''} comes ${answer}`,
-      ],
-      slips: wholeSlips(
-        [
-          ['pattern.last-again', Number(shown.at(-1))],
-          ['pattern.adds-one', Number(shown.at(-1)) + 1],
-          ['pattern.starts-over', Number(shown[0])],
-        ],
-        locale,
-      ),
-      figure: { kind: 'pattern', items: [...shown, '?'] },
-      usesNumber: `repeats a pattern with ${chosen.day}`,
-    };
-  },
-});
 
 /** Four terms with a constant step and one of them hidden. */
 interface Steps {
@@ -189,37 +93,37 @@ const skipCount = stepsTemplate(
   },
 );
 
+/** Four terms through n with one of `sizes` as the step; n itself is never the hidden one. */
+function stepsThrough(n: number, sizes: readonly number[], rng: Rng): Steps {
+  const step = rng.pick(sizes);
+  const hidden = rng.int(0, 3);
+  const down = n >= 3 * step && rng.chance(0.35);
+  const signed = down ? -step : step;
+  const fitting = [0, 1, 2, 3].filter((place) => place !== hidden && n - place * signed >= 0);
+  if (fitting.length === 0) return { start: n, step, hidden: 3, day: n };
+  return { start: n - rng.pick(fitting) * signed, step: signed, hidden, day: n };
+}
+
 const constantStep = stepsTemplate(
   'step',
-  (rng) => {
-    const step = rng.pick([3, 4, 5, 6, 20, 25, 50]);
-    const down = rng.chance(0.35);
-    const start = rng.int(2, 40) + (down ? 3 * step : 0);
-    return { start, step: down ? -step : step, hidden: rng.int(0, 3), day: 0 };
-  },
+  (rng) => stepsThrough(rng.int(8, 120), [3, 4, 5, 6, 20, 25], rng),
   2,
-  100_000,
+  900,
+  (n, rng) => stepsThrough(n, n < 100 ? [3, 4, 5, 6, 9, 20, 25] : [5, 10, 20, 25, 50, 100], rng),
+);
+
+const largeStep = stepsTemplate(
+  'large-step',
+  (rng) => stepsThrough(50 * rng.int(21, 180), [50, 100, 200, 250, 1000], rng),
+  100,
+  1_000_000,
   (n, rng) => {
-    const step =
-      n < 100
-        ? rng.pick([3, 4, 5, 6, 9, 20, 25])
-        : n < 1000
-          ? rng.pick([5, 10, 20, 25, 50, 100])
-          : rng.pick([50, 100, 200, 250, 500]);
-    const hidden = rng.int(0, 3);
-    const places = [0, 1, 2, 3].filter((place) => place !== hidden);
-    const down = n >= 3 * step && rng.chance(0.35);
-    const signed = down ? -step : step;
-    const fitting = places.filter((place) => n - place * step >= 0 || down);
-    const place = fitting.length > 0 ? rng.pick(fitting) : null;
-    return place === null
-      ? { start: n, step, hidden: 3, day: n }
-      : { start: n - place * signed, step: signed, hidden, day: n };
+    if (n < 1000) return stepsThrough(n, [9, 25, 75, 250, 1000], rng);
+    return stepsThrough(n, n < 10_000 ? [50, 100, 200, 250, 1000] : [100, 250, 500, 1000, 2000, 10_000], rng);
   },
 );
 
 const ORDINALS = [
-  'zeroth',
   'first',
   'second',
   'third',
@@ -245,7 +149,7 @@ const farTerm = templateOf<readonly [start: number, step: number, position: numb
     const jumps = position - 1;
     const value = start + jumps * step;
     return {
-      text: `A pattern starts at ${say(start)} and goes up by ${step} each time: what is its ${ORDINALS[position] ?? ''} number?`,
+      text: `A pattern starts at ${say(start)} and goes up by ${step} each time: what is its ${ORDINALS[position - 1] ?? ''} number?`,
       answer: wholeAnswer(value, locale),
       expression: `${start} + ${jumps} * ${step}`,
       features: {
@@ -254,7 +158,7 @@ const farTerm = templateOf<readonly [start: number, step: number, position: numb
         fives: step % 5 === 0,
       },
       strategy: [
-        `From the first to the ${ORDINALS[position] ?? ''} there are ${jumps} steps`,
+        `From the first to the ${ORDINALS[position - 1] ?? ''} there are ${jumps} steps`,
         `${jumps} × ${step} = ${say(jumps * step)}`,
         `${say(start)} + ${say(jumps * step)} = ${say(value)}`,
       ],
@@ -294,7 +198,7 @@ const firstTerm = templateOf<readonly [term: number, step: number, position: num
     const say = (value: number) => formatWhole(value, locale);
     const jumps = position - 1;
     const first = term - jumps * step;
-    const name = ORDINALS[position] ?? '';
+    const name = ORDINALS[position - 1] ?? '';
     return {
       text: `A pattern goes up by ${step} each time and its ${name} number is ${say(term)}: what is its first number?`,
       answer: wholeAnswer(first, locale),
@@ -323,88 +227,7 @@ const firstTerm = templateOf<readonly [term: number, step: number, position: num
   },
 });
 
-const countInParts = partTemplates(
-  'count-parts',
-  ({ value, form, text, rng, t, e }) => {
-    const unit = form === 'money' ? rational(rng.pick([5, 10, 20, 50]), 100) : lastUnit(value, form);
-    const at = (k: number) => add(value, multiply(unit, rational(k)));
-    const next = at(3);
-    return {
-      text: `What comes next: ${text}, ${t(at(1))}, ${t(at(2))}, ?`,
-      value: next,
-      expression: `${e(at(2))} + ${e(unit)}`,
-      features: {
-        rule: form !== 'fraction' && Math.floor(at(0).n / at(0).d) === Math.floor(next.n / next.d),
-        size: (form === 'fraction' ? 0.7 : 0) + (value.d > 10 ? 0.5 : 0),
-      },
-      strategy: [`Each step adds ${t(unit)}`, `${t(at(2))} + ${t(unit)} = ${t(next)}`],
-      slips: [
-        ['pattern.adds-one', add(at(2), rational(1))],
-        ['pattern.step-missed', at(4)],
-        ['pattern.last-again', at(2)],
-        [
-          'place.no-rename',
-          form === 'decimal' && next.d === 1 ? rational(Math.floor(value.n / value.d)) : null,
-        ],
-      ],
-      uses: `counts on from ${text} in equal parts`,
-    };
-  },
-  { places: 3 },
-);
-
-const stepInParts = partTemplates('part-steps', ({ value, form, text, rng, t, e }) => {
-  const unit = lastUnit(value, form);
-  const times =
-    form === 'money'
-      ? rng.pick([15, 25, 50, 75, 125])
-      : form === 'fraction'
-        ? rng.int(2, 5)
-        : rng.pick([2, 3, 4, 5, 6, 8]);
-  const step = multiply(unit, rational(times));
-  const down = value.n * step.d > 3 * step.n * value.d && rng.chance(0.4);
-  const at = (k: number) =>
-    down ? subtract(value, multiply(step, rational(k))) : add(value, multiply(step, rational(k)));
-  const hidden = rng.chance(0.6) ? 3 : 2;
-  const shown = [text, t(at(1)), hidden === 2 ? '?' : t(at(2)), hidden === 3 ? '?' : t(at(3))];
-  const answer = at(hidden);
-  const sign = down ? '−' : '+';
-  return {
-    text: hidden === 3 ? `What comes next: ${shown.join(', ')}` : `What is missing: ${shown.join(', ')}`,
-    value: answer,
-    expression: `${e(at(hidden - 1))} ${down ? '-' : '+'} ${e(step)}`,
-    features: {
-      size:
-        (down ? 0.7 : 0) +
-        (hidden === 2 ? 0.4 : 0) +
-        (form === 'fraction' ? 0.6 : 0) +
-        (value.d > 10 && form === 'decimal' ? 0.4 : 0),
-    },
-    strategy: [
-      `Each step ${down ? 'takes' : 'adds'} ${t(step)}`,
-      `${t(at(hidden - 1))} ${sign} ${t(step)} = ${t(answer)}`,
-    ],
-    slips: [
-      ['pattern.wrong-way', down ? add(at(hidden - 1), step) : subtract(at(hidden - 1), step)],
-      ['pattern.adds-one', down ? null : add(at(hidden - 1), rational(1))],
-      ['pattern.last-again', at(hidden - 1)],
-      ['fact.one-out', add(answer, unit)],
-    ],
-    uses: `continues a pattern from ${text}`,
-  };
-});
-
 export const PATTERN_SKILLS: readonly Skill[] = [
-  {
-    id: 'alg.repeat',
-    title: 'Continue a repeating pattern',
-    year: 0,
-    fluentYear: 1,
-    strand: 'algebra',
-    prerequisites: ['place.next.20'],
-    codes: { ac9: ['AC9MFA01', 'AC9M1A02'], england: [], ccss: [] },
-    templates: [repeatingWords, repeatingNumbers],
-  },
   {
     id: 'alg.skip',
     title: 'Skip count in twos, fives and tens',
@@ -428,14 +251,14 @@ export const PATTERN_SKILLS: readonly Skill[] = [
     templates: [constantStep],
   },
   {
-    id: 'alg.count-parts',
-    title: 'Count on in decimal and fraction parts',
+    id: 'alg.step.large',
+    title: 'Patterns of larger numbers with a constant step',
     year: 4,
     fluentYear: 5,
     strand: 'algebra',
-    prerequisites: ['alg.step', 'place.part-neighbours'],
-    codes: { ac9: ['AC9M4N04', 'AC9M4N01'], england: ['NC-Y4-fractions-2'], ccss: ['4.NF.B.3a'] },
-    templates: countInParts,
+    prerequisites: ['alg.step', 'place.thousands'],
+    codes: { ac9: ['AC9M4N09'], england: ['NC-Y4-place-1', 'NC-Y5-place-2'], ccss: ['4.OA.C.5'] },
+    templates: [largeStep],
   },
   {
     id: 'alg.terms',
@@ -447,15 +270,5 @@ export const PATTERN_SKILLS: readonly Skill[] = [
     codes: { ac9: ['AC9M4N09'], england: ['NC-Y6-algebra-2'], ccss: ['4.OA.C.5'] },
     shift: 0.3,
     templates: [farTerm, firstTerm],
-  },
-  {
-    id: 'alg.part-steps',
-    title: 'Patterns that step in decimals, fractions or cents',
-    year: 5,
-    fluentYear: 6,
-    strand: 'algebra',
-    prerequisites: ['alg.count-parts'],
-    codes: { ac9: ['AC9M6A01'], england: ['NC-Y6-algebra-2'], ccss: ['5.NBT.B.7'] },
-    templates: stepInParts,
   },
 ];

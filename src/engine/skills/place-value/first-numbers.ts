@@ -4,15 +4,8 @@ import { choiceAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
-import {
-  compose,
-  digitWorth,
-  greatestOrLeast,
-  howMany,
-  moreOrLess,
-  type NumberRange,
-  restOf,
-} from './place-templates.js';
+import { compose, digitWorth, howMany, type NumberRange, restOf } from './place-templates.js';
+import { greatestOrLeast, moreOrLess } from './step-and-order.js';
 
 const TO_20: NumberRange = { free: (rng) => rng.int(2, 19), from: 1, to: 19 };
 const TO_100: NumberRange = { free: (rng) => rng.int(11, 99), from: 11, to: 99 };
@@ -104,7 +97,7 @@ const sumParity = templateOf<readonly [a: number, b: number]>({
 const nextTen = templateOf<readonly [n: number, up: boolean]>({
   id: 'next-ten',
   free: (rng) => [rng.int(12, 98), rng.chance(0.6)],
-  on: onWhole(11, 9999, (n, rng) => [n, rng.chance(0.6)]),
+  on: onWhole(11, 999, (n, rng) => [n, rng.chance(0.6)]),
   draft: ([n, up], { locale }) => {
     const say = (value: number) => formatWhole(value, locale);
     const ten = up ? 10 * (Math.floor(n / 10) + 1) : 10 * (Math.ceil(n / 10) - 1);

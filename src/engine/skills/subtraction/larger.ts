@@ -1,9 +1,7 @@
-// Subtraction from three digits on: round numbers and adjusting, borrowing across zeros, parts of a whole, below zero.
+// Subtraction from three digits on: round numbers and adjusting, borrowing across zeros, below zero.
 import { formatWhole } from '../../numbers/format.js';
-import { add, floor, type Rational, rational, subtract } from '../../numbers/rational.js';
 import { wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
-import { lastUnit, partOf, partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
 import { bareTake, compareTake, missingTake, storyTake, type TakeSpec } from './take-templates.js';
@@ -91,80 +89,6 @@ const LARGE: TakeSpec = {
   plainBorrows: 1,
   size: (a, b) => (b % 1000 === 0 ? 0 : 0.7) + (a % 1000 === 0 ? 0 : 0.4) + (a % 100 === 0 ? 0 : 0.6),
 };
-
-const wholeFromPart = partTemplates(
-  'minus-whole',
-  ({ value, form, text, expr, rng, t, e }) => {
-    const whole = floor(value);
-    const k = rng.int(1, Math.min(9, whole));
-    const left = subtract(value, rational(k));
-    const unit = lastUnit(value, form);
-    const story = form === 'money' && rng.chance(0.4);
-    return {
-      text: story
-        ? `You have ${text} and spend ${t(k)}: how much is left?`
-        : rng.chance(0.6)
-          ? `${text} − ${t(k)}`
-          : `What is ${t(k)} less than ${text}?`,
-      value: left,
-      expression: `${expr} - ${e(k)}`,
-      features: {
-        rule: k === 1,
-        size: k === whole ? 0.5 : k > 4 ? 0.5 : 0,
-        story,
-        adjust: form === 'money' ? -0.4 : 0,
-      },
-      strategy: [
-        `Only the whole part changes: ${t(whole)} − ${t(k)} = ${t(whole - k)}`,
-        k === whole ? `Only ${t(left)} is left` : `${t(whole - k)} + ${t(partOf(value))} = ${t(left)}`,
-      ],
-      slips: [
-        ['exact.point-ignored', pointIgnored(value, k, unit)],
-        ['operation.swapped', add(value, rational(k))],
-        ['exact.part-kept', whole === k ? null : rational(whole - k)],
-      ],
-      uses: `takes ${t(k)} from ${text}`,
-    };
-  },
-  { from: 1, places: 3 },
-);
-
-function pointIgnored(value: Rational, k: number, unit: Rational): Rational {
-  return subtract(value, rational(k * unit.n, unit.d));
-}
-
-const partFromWhole = partTemplates('from-whole', ({ value, form, text, expr, rng, t, e }) => {
-  const next = floor(value) + 1;
-  const from = rng.pick([next, next + 1, 10 * Math.ceil(next / 10), 10 * Math.ceil(next / 10) + 10]);
-  const left = subtract(rational(from), value);
-  const afterWhole = from - floor(value);
-  return {
-    text: `${t(from)} − ${text}`,
-    value: left,
-    expression: `${e(from)} - ${expr}`,
-    features: {
-      size: (from === next ? 0 : 0.8) + (from >= 20 ? 0.4 : 0),
-      rule: from === 1,
-      adjust: (value.d > 10 && form === 'decimal' ? 0.5 : 0) + (form === 'money' ? -0.2 : 0),
-    },
-    strategy:
-      floor(value) === 0
-        ? [
-            `${t(1)} − ${text} = ${t(subtract(rational(1), value))}`,
-            ...(from > 1 ? [`${t(from - 1)} + ${t(subtract(rational(1), value))} = ${t(left)}`] : []),
-          ]
-        : [
-            `${t(from)} − ${t(floor(value))} = ${t(afterWhole)}`,
-            `${t(afterWhole)} − ${t(partOf(value))} = ${t(left)}`,
-          ],
-    slips: [
-      ['exact.one-too-many', add(left, rational(1))],
-      ['exact.part-kept', add(rational(afterWhole), partOf(value))],
-      ['fact.one-out', add(left, lastUnit(value, form))],
-    ],
-    uses: `takes ${text} from ${t(from)}`,
-  };
-});
 
 const belowZero = templateOf<readonly [a: number, b: number]>({
   id: 'below-zero',
@@ -265,28 +189,6 @@ export const LARGER_TAKE_SKILLS: readonly Skill[] = [
     codes: { ac9: ['AC9M4N06'], england: ['NC-Y4-addsub-1'], ccss: ['4.NBT.B.4'] },
     shift: 0.3,
     templates: [bareTake(FOUR_DIGIT), storyTake(FOUR_DIGIT)],
-  },
-  {
-    id: 'sub.whole-from-part',
-    title: 'Take a whole number from a decimal, a mixed number or an amount of money',
-    year: 4,
-    fluentYear: 5,
-    strand: 'subtraction',
-    prerequisites: ['add.whole-to-part', 'sub.within20'],
-    codes: { ac9: ['AC9M4N01', 'AC9M4N04'], england: ['NC-Y4-fractions-10'], ccss: ['4.NF.B.3c'] },
-    shift: 0.1,
-    templates: wholeFromPart,
-  },
-  {
-    id: 'sub.part-from-whole',
-    title: 'Take a decimal, a fraction or an amount of money from a whole',
-    year: 5,
-    fluentYear: 6,
-    strand: 'subtraction',
-    prerequisites: ['add.make-whole', 'sub.whole-from-part'],
-    codes: { ac9: ['AC9M5N09', 'AC9M6N04'], england: ['5NF-2', 'NC-Y5-fractions-10'], ccss: ['5.NBT.B.7'] },
-    shift: 0.2,
-    templates: partFromWhole,
   },
   {
     id: 'sub.large',

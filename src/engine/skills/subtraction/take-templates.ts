@@ -95,7 +95,9 @@ export function missingTake(spec: TakeSpec): Template {
     free: (rng) => [...spec.free(rng), rng.chance(0.35)],
     on: onWhole(spec.from, spec.to, (n, rng) => {
       const take = spec.on(n, rng);
-      if (take === null || !rng.chance(0.35)) return take === null ? null : [...take, false];
+      if (take === null) return null;
+      // The day's number must be seen: when it is what is taken away, it moves to what is left.
+      if (!rng.chance(0.35)) return [take[0], take[1] === n ? take[0] - n : take[1], false];
       // The unknown stands first, so the day's number becomes what is left.
       const [a, b] = take;
       return a === n ? [n + b, b, true] : [a, b, true];
@@ -163,7 +165,7 @@ function takeStory(a: number, b: number, say: (n: number) => string, rng: Rng): 
     const things = countables(a, rng);
     return rng.pick([
       `${name} has ${countOf(a, things, say(a))} and gives away ${say(b)}: how many ${things} are left?`,
-      `There are ${countOf(a, things, say(a))} in a jar and ${say(b)} are used: how many ${things} are left?`,
+      `There are ${countOf(a, things, say(a))} in a box and ${say(b)} are used: how many ${things} are left?`,
       `${name} needs ${countOf(a, things, say(a))} and has ${say(b)}: how many more ${things} are needed?`,
     ]);
   }
