@@ -1,4 +1,5 @@
 // Starts the app in the browser.
+import './app/zod-setup.js';
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';

@@ -1,0 +1,64 @@
+// Answers one by one, each with the thinking that leads to it.
+import type { Board, Rung } from '#engine/activities/board/board.js';
+import { strategyFigure } from '#engine/figures/strategy.js';
+import { FigureView } from '../parts/figure-view.js';
+import { MathText } from '../parts/math-text.js';
+import styles from './display.module.css';
+
+interface Props {
+  readonly boards: readonly Board[];
+  readonly rung: number;
+  readonly isShown: boolean;
+}
+
+export function RevealPage({ boards, rung, isShown }: Props) {
+  return (
+    <div className={styles.reveal}>
+      {boards.map((board) => {
+        const found = board.rungs.find((one) => one.rung === rung);
+        return found ? (
+          <Revealed key={board.years.join()} rung={found} isShown={isShown} isBeside={boards.length > 1} />
+        ) : null;
+      })}
+    </div>
+  );
+}
+
+function Revealed({
+  rung,
+  isShown,
+  isBeside,
+}: {
+  readonly rung: Rung;
+  readonly isShown: boolean;
+  readonly isBeside: boolean;
+}) {
+  const { question } = rung;
+  const drawn = strategyFigure(question);
+  return (
+    <section className={styles.revealed} aria-live="polite">
+      <p className={styles.asked}>
+        <span className={styles.place}>{rung.rung}</span>
+        <span>
+          <MathText text={question.text} />
+        </span>
+      </p>
+      {question.figure && <FigureView figure={question.figure} scale={isBeside ? 5 : 7} />}
+      {isShown && (
+        <>
+          <p className={styles.answer}>
+            <MathText text={question.answer.text} />
+          </p>
+          <ol className={styles.steps}>
+            {question.strategy.map((step) => (
+              <li key={step}>
+                <MathText text={step} />
+              </li>
+            ))}
+          </ol>
+          {drawn && <FigureView figure={drawn} scale={isBeside ? 6 : 9} />}
+        </>
+      )}
+    </section>
+  );
+}
