@@ -110,7 +110,8 @@ function checkQuestion(question: Question): void {
     for (const form of question.accepts)
       expect(answersEqual(slip, { text: form, value: null }), `${where}: slip ${slip.text}`).toBe(false);
   }
-  expect(Math.abs(question.difficulty), where).toBeLessThanOrEqual(4);
+  // 4 is where difficulties are cut off: a question there has features that ran away.
+  expect(Math.abs(question.difficulty), where).toBeLessThan(4);
 }
 
 describe('the map', () => {

@@ -39,12 +39,14 @@ const LARGE: SumSpec = {
 const toThousand = templateOf<readonly [a: number, whole: number]>({
   id: 'to-1000',
   free: (rng) => [rng.chance(0.4) ? 10 * rng.int(11, 98) : rng.int(105, 985), 1000],
-  on: onWhole(15, 9985, (n, rng) =>
-    n % 1000 === 0
+  on: onWhole(15, 99_985, (n, rng) =>
+    n % (n < 10_000 ? 1000 : 10_000) === 0
       ? null
       : [
           n,
-          n < 1000 && n > 99 ? 1000 : n < 100 ? rng.pick([200, 300, 500, 1000]) : 1000 * Math.ceil(n / 1000),
+          n < 100
+            ? rng.pick([200, 300, 500, 1000])
+            : (n < 10_000 ? 1000 : 10_000) * Math.ceil(n / (n < 10_000 ? 1000 : 10_000)),
         ],
   ),
   draft: ([a, whole], { locale, rng }) => {
@@ -59,7 +61,7 @@ const toThousand = templateOf<readonly [a: number, whole: number]>({
       answer: wholeAnswer(b, locale),
       expression: `${whole} - ${a}`,
       features: {
-        rule: a % 100 === 0,
+        rule: a % 100 === 0 && whole <= 1000,
         size: a % 10 === 0 ? 0 : a % 5 === 0 ? 0.7 : 1.2,
         adjust: a > 1000 ? 0.2 : 0,
       },
@@ -95,7 +97,7 @@ const estimate = templateOf<readonly [a: number, b: number, unit: number]>({
     const unit = rng.pick([10, 100]);
     return [unroundNumber(unit, rng), unroundNumber(unit, rng), unit];
   },
-  on: onWhole(11, 9900, (n, rng) => {
+  on: onWhole(11, 99_000, (n, rng) => {
     const units = [10, 100, 1000].filter((unit) => n > unit && n < 100 * unit && n % unit !== 0);
     if (units.length === 0) return null;
     const unit = rng.pick(units);
@@ -185,7 +187,7 @@ const busStory = templateOf<readonly [a: number, off: number, on: number]>({
 export const LARGER_ADDITION_SKILLS: readonly Skill[] = [
   {
     id: 'add.to1000',
-    title: 'Make up to a thousand',
+    title: 'Make up to a thousand or ten thousand',
     year: 4,
     fluentYear: 5,
     strand: 'addition',

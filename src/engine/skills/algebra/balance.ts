@@ -97,7 +97,7 @@ const balance = (
         answer: wholeAnswer(answer, locale),
         expression: `${a} + ${b} - ${c}`,
         features: {
-          size: Math.max(0, (change - plainSize) / 6) + (a > 99 ? 0.5 : 0),
+          size: Math.min(1.2, Math.max(0, (change - plainSize) / 6)) + (a > 99 ? 0.5 : 0),
           tie: c === b,
           rule: c === b,
           carries: carriesOf(a, b) > 0 ? 0.5 : 0,
@@ -153,7 +153,7 @@ const largeBalance = balance(
     return [a, rng.int(15, 68), c];
   },
   12,
-  9000,
+  99_999,
   (n, rng) => {
     const unit = n < 100 ? 10 : n < 1000 ? 50 : 500;
     const b = n < 100 ? rng.int(15, 68) : n < 1000 ? rng.int(55, 180) : 10 * rng.int(55, 180);

@@ -14,8 +14,8 @@ type OrderForm = (typeof ORDER_FORMS)[number];
 const order = templateOf<readonly [n: number, b: number, c: number, form: OrderForm]>({
   id: 'order',
   free: (rng) => [rng.int(12, 40), rng.int(2, 6), rng.int(2, 5), rng.pick(ORDER_FORMS)],
-  on: onWhole(3, 5000, (n, rng) => {
-    const b = rng.int(2, n < 100 ? 9 : 5);
+  on: onWhole(3, 300_000, (n, rng) => {
+    const b = rng.int(2, n < 100 ? 9 : 5) * (n < 5000 ? 1 : n < 50_000 ? 100 : 1000);
     const c = rng.int(2, 5);
     const form = rng.pick(ORDER_FORMS);
     if (form === '(n+b)*c')
@@ -28,51 +28,51 @@ const order = templateOf<readonly [n: number, b: number, c: number, form: OrderF
     const product = b * c;
     const plans = {
       'n+b*c': {
-        text: `${say(n)} + ${b} × ${c}`,
+        text: `${say(n)} + ${say(b)} × ${c}`,
         expression: `${n} + ${b} * ${c}`,
         value: n + product,
-        first: `${b} × ${c} = ${product}`,
-        second: `${say(n)} + ${product} = ${say(n + product)}`,
+        first: `${say(b)} × ${c} = ${say(product)}`,
+        second: `${say(n)} + ${say(product)} = ${say(n + product)}`,
         wrong: (n + b) * c,
       },
       'b*c+n': {
-        text: `${b} × ${c} + ${say(n)}`,
+        text: `${say(b)} × ${c} + ${say(n)}`,
         expression: `${b} * ${c} + ${n}`,
         value: n + product,
-        first: `${b} × ${c} = ${product}`,
-        second: `${product} + ${say(n)} = ${say(n + product)}`,
+        first: `${say(b)} × ${c} = ${say(product)}`,
+        second: `${say(product)} + ${say(n)} = ${say(n + product)}`,
         wrong: b * (c + n),
       },
       'n-b*c': {
-        text: `${say(n)} − ${b} × ${c}`,
+        text: `${say(n)} − ${say(b)} × ${c}`,
         expression: `${n} - ${b} * ${c}`,
         value: n - product,
-        first: `${b} × ${c} = ${product}`,
-        second: `${say(n)} − ${product} = ${say(n - product)}`,
+        first: `${say(b)} × ${c} = ${say(product)}`,
+        second: `${say(n)} − ${say(product)} = ${say(n - product)}`,
         wrong: (n - b) * c,
       },
       '(n+b)*c': {
-        text: `(${say(n)} + ${b}) × ${c}`,
+        text: `(${say(n)} + ${say(b)}) × ${c}`,
         expression: `(${n} + ${b}) * ${c}`,
         value: (n + b) * c,
-        first: `${say(n)} + ${b} = ${say(n + b)}`,
+        first: `${say(n)} + ${say(b)} = ${say(n + b)}`,
         second: `${say(n + b)} × ${c} = ${say((n + b) * c)}`,
         wrong: n + product,
       },
       'b*n-c': {
-        text: `${b} × ${say(n)} − ${c}`,
+        text: `${say(b)} × ${say(n)} − ${c}`,
         expression: `${b} * ${n} - ${c}`,
         value: b * n - c,
-        first: `${b} × ${say(n)} = ${say(b * n)}`,
+        first: `${say(b)} × ${say(n)} = ${say(b * n)}`,
         second: `${say(b * n)} − ${c} = ${say(b * n - c)}`,
         wrong: b * (n - c),
       },
       'n+b/c': {
-        text: `${say(n)} + ${product} ÷ ${c}`,
+        text: `${say(n)} + ${say(product)} ÷ ${c}`,
         expression: `${n} + ${product} / ${c}`,
         value: n + b,
-        first: `${product} ÷ ${c} = ${b}`,
-        second: `${say(n)} + ${b} = ${say(n + b)}`,
+        first: `${say(product)} ÷ ${c} = ${say(b)}`,
+        second: `${say(n)} + ${say(b)} = ${say(n + b)}`,
         wrong: (n + product) / c,
       },
     } as const;
@@ -164,9 +164,9 @@ const equation = templateOf<readonly [result: number, factor: number, plus: numb
 const substitute = templateOf<readonly [n: number, factor: number, plus: number]>({
   id: 'substitute',
   free: (rng) => [rng.int(3, 15), rng.int(2, 6), rng.pick([-1, 1]) * rng.int(1, 9)],
-  on: onWhole(2, 5000, (n, rng) => [
+  on: onWhole(2, 300_000, (n, rng) => [
     n,
-    n < 13 ? rng.int(2, 9) : rng.pick([2, 3, 4, 5, 10]),
+    n < 13 ? rng.int(2, 9) : n < 5000 ? rng.pick([2, 3, 4, 5, 10]) : rng.pick([2, 10]),
     n < 6 ? rng.int(1, 9) : rng.pick([-1, 1]) * rng.int(1, 9),
   ]),
   draft: ([n, factor, plus], { locale }) => {

@@ -11,8 +11,9 @@ import { onWhole, templateOf } from '../template-of.js';
 const thinkOne = templateOf<readonly [result: number, change: number]>({
   id: 'think-one',
   free: (rng) => [rng.int(20, 90), rng.pick([-1, 1]) * rng.int(6, 25)],
-  on: onWhole(9, 9999, (n, rng) => {
-    const size = n < 40 ? rng.int(3, 8) : n < 1000 ? rng.int(6, 29) : 10 * rng.int(6, 29);
+  on: onWhole(9, 99_999, (n, rng) => {
+    const size =
+      n < 40 ? rng.int(3, 8) : n < 1000 ? rng.int(6, 29) : (n < 10_000 ? 10 : 100) * rng.int(6, 29);
     return [n, rng.pick([-1, 1]) * size];
   }),
   draft: ([result, change], { locale, rng }) => {

@@ -93,11 +93,13 @@ const halfway = templateOf<readonly [low: number, high: number]>({
     const low = rng.int(6, 90);
     return [low, low + 2 * rng.int(2, 20)];
   },
-  on: onWhole(2, 20_000, (n, rng) => {
+  on: onWhole(2, 900_000, (n, rng) => {
     const gap =
       n < 1000
         ? rng.pick([2, 4, 6, 8, 10, 12, 20, 30, 50, 100])
-        : rng.pick([10, 20, 50, 100, 200, 500, 1000]);
+        : n < 20_000
+          ? rng.pick([10, 20, 50, 100, 200, 500, 1000])
+          : rng.pick([500, 1000, 2000, 5000, 10_000, 50_000]);
     return n > gap + 5 && rng.chance(0.35) ? [n - gap, n] : [n, n + gap];
   }),
   draft: ([low, high], { locale }) => {

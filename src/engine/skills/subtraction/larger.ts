@@ -102,10 +102,11 @@ const belowZero = templateOf<readonly [a: number, b: number]>({
   }),
   draft: ([a, b], { locale, rng }) => {
     const say = (n: number) => formatWhole(n, locale);
+    const scale = locale.id === 'en-US' ? '°F' : '°C';
     const weather = b <= 30 && rng.chance(0.4);
     return {
       text: weather
-        ? `It is ${a} °C and gets ${b} degrees colder: what is the temperature now, in °C?`
+        ? `It is ${a} ${scale} and gets ${b} degrees colder: what is the temperature now, in ${scale}?`
         : `${say(a)} − ${say(b)}`,
       answer: wholeAnswer(a - b, locale),
       expression: `${a} - ${b}`,

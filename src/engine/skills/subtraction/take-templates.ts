@@ -169,10 +169,16 @@ function takeStory(a: number, b: number, say: (n: number) => string, rng: Rng): 
       `${name} needs ${countOf(a, things, say(a))} and has ${say(b)}: how many more ${things} are needed?`,
     ]);
   }
+  if (a <= 20_000)
+    return rng.pick([
+      `A ${a > 2000 ? 'stadium' : 'hall'} has ${say(a)} seats and ${say(b)} are taken: how many seats are free?`,
+      `${name} wants to walk ${say(a)} steps and has walked ${say(b)}: how many steps are left?`,
+      `A farm has ${say(a)} apples and sells ${say(b)}: how many apples are left?`,
+    ]);
   return rng.pick([
-    `A hall has ${say(a)} seats and ${say(b)} are taken: how many seats are free?`,
-    `${name} wants to walk ${say(a)} steps and has walked ${say(b)}: how many steps are left?`,
     `A farm has ${say(a)} apples and sells ${say(b)}: how many apples are left?`,
+    `A city has ${say(a)} people and ${say(b)} of them live south of the river: how many live north of it?`,
+    `A book fair prints ${say(a)} tickets and sells ${say(b)}: how many tickets are left?`,
   ]);
 }
 
