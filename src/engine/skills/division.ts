@@ -1,3 +1,11 @@
+// Division: sharing, halves, facts, remainders and derived work.
+import { DERIVED_DIVISION_SKILLS } from './division/beyond-facts.js';
+import { DIVISION_FACT_SKILLS } from './division/facts.js';
+import { SHARING_SKILLS } from './division/sharing-and-halves.js';
 import type { Skill } from './skill.js';
 
-export const DIVISION_SKILLS: readonly Skill[] = [];
+export const DIVISION_SKILLS: readonly Skill[] = [
+  ...SHARING_SKILLS,
+  ...DIVISION_FACT_SKILLS,
+  ...DERIVED_DIVISION_SKILLS,
+];

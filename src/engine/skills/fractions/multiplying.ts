@@ -1,0 +1,342 @@
+// Multiplying and dividing fractions.
+import { add, compare, divide, floor, multiply, rational, subtract } from '../../numbers/rational.js';
+import { multiplyBoth, writtenValue } from '../../questions/slips/fraction-operations.js';
+import { numericTemplate } from '../sketch.js';
+import type { Skill } from '../skill.js';
+import { isProper, isSmallFraction, properFraction } from './naming.js';
+
+export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
+  {
+    id: 'frac.double',
+    title: 'Double a fraction or a mixed number',
+    year: 4,
+    fluentYear: 5,
+    strand: 'fractions',
+    prerequisites: ['frac.add.like'],
+    codes: { ac9: ['AC9M4N04'], england: ['NC-Y4-fractions-4', '4F-3'], ccss: ['4.NF.B.4b'] },
+    templates: [
+      numericTemplate({
+        id: 'double',
+        kinds: ['fraction'],
+        free: (rng) => properFraction(rng),
+        suits: (value) => value.d <= 24 && value.n <= 50 * value.d,
+        make: (x) => {
+          const answer = multiply(x.value, rational(2));
+          const whole = floor(x.value);
+          return {
+            text: x.pick([`Double ${x.text}`, `2 × ${x.text}`, `${x.text} + ${x.text}`]),
+            value: answer,
+            expression: `2 * ${x.expr}`,
+            features: {
+              tie: true,
+              extraSteps: (whole > 0 ? 1 : 0) + (answer.n % answer.d !== 0 && (x.n % x.d) * 2 > x.d ? 1 : 0),
+              adjust: x.n * 2 < x.d ? -0.2 : 0,
+            },
+            strategy: [
+              ...(whole > 0 ? [`2 × ${whole} = ${2 * whole}`] : []),
+              `2 × ${x.n % x.d}/${x.d} = ${2 * (x.n % x.d)}/${x.d}`,
+              `2 × ${x.text} = ${x.t(answer)}`,
+            ],
+            slips: [
+              ['fractions.multiplies-both', x.value],
+              [
+                'fractions.add-tops-bottoms',
+                whole > 0 ? add(rational(2 * whole), subtract(x.value, rational(whole))) : null,
+              ],
+              ['fractions.bottom-only', rational(x.n, 2 * x.d)],
+              ['times.as-plus', add(x.value, rational(2))],
+            ],
+            uses: `doubles ${x.text}`,
+          };
+        },
+      }),
+    ],
+  },
+  {
+    id: 'frac.half',
+    title: 'Halve a fraction or a mixed number',
+    year: 5,
+    fluentYear: 6,
+    strand: 'fractions',
+    prerequisites: ['frac.equal', 'frac.half-quarter-of'],
+    codes: { ac9: ['AC9M5N05'], england: ['NC-Y6-fractions-5'], ccss: ['5.NF.B.4'] },
+    templates: [
+      numericTemplate({
+        id: 'half',
+        kinds: ['fraction'],
+        free: (rng) => properFraction(rng, [2, 3, 4, 5, 6]),
+        suits: (value) => value.d <= 12 && value.n <= 50 * value.d,
+        make: (x) => {
+          const answer = divide(x.value, rational(2));
+          const even = x.n % 2 === 0;
+          return {
+            text: x.pick([`Half of ${x.text}`, `${x.text} ÷ 2`, `1/2 of ${x.text}`]),
+            value: answer,
+            expression: `${x.expr} / 2`,
+            features: { extraSteps: x.n > x.d ? 1 : 0, adjust: even ? -0.6 : 0.2 },
+            strategy: even
+              ? [`${x.n} ÷ 2 = ${x.n / 2}`, `${x.n}/${x.d} ÷ 2 = ${x.n / 2}/${x.d}`]
+              : [`${x.n}/${x.d} = ${2 * x.n}/${2 * x.d}`, `${2 * x.n}/${2 * x.d} ÷ 2 = ${x.n}/${2 * x.d}`],
+            slips: [
+              ['fractions.divides-wrong-way', multiply(x.value, rational(2))],
+              ['fractions.multiplies-both', x.value],
+              ['fractions.whole-ignored', x.n > x.d ? divide(rational(x.n % x.d, x.d), rational(2)) : null],
+              ['fractions.bottom-only', x.d % 2 === 0 && even ? rational(x.n / 2, x.d / 2) : null],
+            ],
+            uses: `halves ${x.text}`,
+          };
+        },
+      }),
+    ],
+  },
+  {
+    id: 'frac.times-whole',
+    title: 'Multiply a fraction by a whole number',
+    year: 5,
+    fluentYear: 6,
+    strand: 'fractions',
+    prerequisites: ['frac.mixed', 'frac.double'],
+    codes: { ac9: ['AC9M6N07'], england: ['NC-Y5-fractions-5'], ccss: ['4.NF.B.4', '4.NF.B.4b'] },
+    templates: [
+      numericTemplate({
+        id: 'times',
+        kinds: ['fraction'],
+        free: (rng) => properFraction(rng, [2, 3, 4, 5, 8]),
+        suits: isSmallFraction,
+        make: (x) => {
+          const k = x.rng.int(3, 8);
+          const answer = multiply(x.value, rational(k));
+          const story = x.rng.chance(0.25);
+          return {
+            text: story
+              ? `One cake needs ${x.text} of a cup of sugar. How many cups do ${k} cakes need?`.replace(
+                  x.n > x.d ? ' of a cup of sugar' : '\u0000',
+                  ' cups of sugar',
+                )
+              : x.rng.chance(0.5)
+                ? `${k} × ${x.text}`
+                : `${x.text} × ${k}`,
+            value: answer,
+            expression: `${k} * ${x.expr}`,
+            features: {
+              story,
+              extraSteps: (answer.d === 1 ? 0 : 1) + (x.n > x.d ? 1 : 0),
+              size: k > 5 ? 0.5 : 0,
+              adjust: x.n === 1 ? -0.6 : k === x.d ? -0.5 : 0,
+            },
+            strategy: [
+              `${k} × ${x.n} = ${k * x.n}`,
+              `${k} × ${x.n}/${x.d} = ${k * x.n}/${x.d}`,
+              ...(`${k * x.n}/${x.d}` === x.t(answer) ? [] : [`${k * x.n}/${x.d} = ${x.t(answer)}`]),
+            ],
+            slips: [
+              ['fractions.multiplies-both', writtenValue(multiplyBoth({ top: x.n, bottom: x.d }, k))],
+              ['fractions.bottom-only', rational(x.n, x.d * k)],
+              ['fractions.whole-ignored', x.n > x.d ? multiply(rational(x.n % x.d, x.d), rational(k)) : null],
+              ['times.as-plus', add(x.value, rational(k))],
+            ],
+            uses: `makes ${k} lots of ${x.text}`,
+          };
+        },
+      }),
+    ],
+  },
+  {
+    id: 'frac.times-fraction',
+    title: 'A fraction of a fraction',
+    year: 6,
+    fluentYear: 6,
+    strand: 'fractions',
+    prerequisites: ['frac.half', 'frac.times-whole'],
+    codes: { ac9: ['AC9M6N07'], england: ['NC-Y6-fractions-4'], ccss: ['5.NF.B.4'] },
+    // Common practice.
+    shift: 0.5,
+    templates: [
+      numericTemplate({
+        id: 'product',
+        kinds: ['fraction'],
+        free: (rng) => properFraction(rng, [2, 3, 4, 5]),
+        suits: isSmallFraction,
+        make: (x) => {
+          const other = x.rng.chance(0.2) && x.n < x.d ? x.value : properFraction(x.rng, [2, 3, 4, 5]);
+          const answer = multiply(x.value, other);
+          const written = `${x.n * other.n}/${x.d * other.d}`;
+          const sum = add(x.value, other);
+          return {
+            text: x.rng.chance(0.6) ? `${x.t(other)} of ${x.text}` : `${x.text} × ${x.t(other)}`,
+            value: answer,
+            expression: `${x.expr} * ${x.e(other)}`,
+            features: {
+              unlike: true,
+              extraSteps: (x.n > x.d ? 1 : 0) + (other.n > 1 && x.n > 1 ? 1 : 0),
+              adjust: other.n === 1 && x.n === 1 ? -0.8 : 0,
+              size: x.d * other.d > 30 ? 0.5 : 0,
+            },
+            strategy: [
+              `${x.n} × ${other.n} = ${x.n * other.n}`,
+              `${x.d} × ${other.d} = ${x.d * other.d}`,
+              ...(written === x.t(answer) ? [] : [`${written} = ${x.t(answer)}`]),
+            ],
+            slips: [
+              ['fractions.add-tops-bottoms', rational(x.n + other.n, x.d + other.d)],
+              ['times.as-plus', sum],
+              ['fractions.bottom-only', rational(x.n * other.n, Math.max(x.d, other.d))],
+              ['fractions.whole-ignored', x.n > x.d ? multiply(rational(x.n % x.d, x.d), other) : null],
+            ],
+            uses: `finds a fraction of ${x.text}`,
+          };
+        },
+      }),
+    ],
+  },
+  {
+    id: 'frac.divide-by-whole',
+    title: 'Divide a fraction by a whole number',
+    year: 6,
+    fluentYear: 6,
+    strand: 'fractions',
+    prerequisites: ['frac.half'],
+    codes: { ac9: ['AC9M6N05'], england: ['NC-Y6-fractions-5'], ccss: ['5.NF.B.7a'] },
+    // Common practice.
+    shift: 0.5,
+    templates: [
+      numericTemplate({
+        id: 'share',
+        kinds: ['fraction'],
+        free: (rng) => properFraction(rng, [2, 3, 4, 5, 6]),
+        suits: isSmallFraction,
+        make: (x) => {
+          const k = x.rng.int(3, 6);
+          const answer = divide(x.value, rational(k));
+          const exactTop = x.n % k === 0;
+          const story = x.rng.chance(0.3);
+          return {
+            text: story
+              ? `${k} children share ${x.text} of a loaf equally. What fraction of a loaf does each child get?`.replace(
+                  x.n > x.d ? ' of a loaf equally' : '\u0000',
+                  ' loaves equally',
+                )
+              : `${x.text} ÷ ${k}`,
+            value: answer,
+            expression: `${x.expr} / ${k}`,
+            features: {
+              story,
+              extraSteps: x.n > x.d ? 1 : 0,
+              adjust: exactTop ? -0.6 : 0.2,
+              size: x.d * k > 20 ? 0.5 : 0,
+            },
+            strategy: exactTop
+              ? [`${x.n} ÷ ${k} = ${x.n / k}`, `${x.n}/${x.d} ÷ ${k} = ${x.n / k}/${x.d}`]
+              : [`${x.d} × ${k} = ${x.d * k}`, `${x.n}/${x.d} ÷ ${k} = ${x.n}/${x.d * k}`],
+            slips: [
+              ['fractions.divides-wrong-way', multiply(x.value, rational(k))],
+              ['fractions.multiplies-both', x.value],
+              ['fractions.whole-ignored', x.n > x.d ? divide(rational(x.n % x.d, x.d), rational(k)) : null],
+              ['divide.as-minus', compare(x.value, rational(k)) > 0 ? subtract(x.value, rational(k)) : null],
+              ['fractions.not-renamed', rational(x.n, x.d + k)],
+            ],
+            uses: `shares ${x.text} among ${k}`,
+          };
+        },
+      }),
+    ],
+  },
+  {
+    id: 'frac.divide-by-fraction',
+    title: 'How many of a fraction fit: divide by a fraction',
+    year: 6,
+    fluentYear: 6,
+    strand: 'fractions',
+    prerequisites: ['frac.mixed', 'frac.times-fraction'],
+    codes: { ac9: ['AC9M6N09'], england: ['6AS/MD-2'], ccss: ['5.NF.B.7b', '6.NS.A.1'] },
+    // Common practice.
+    shift: 0.9,
+    templates: [
+      numericTemplate({
+        id: 'by-unit',
+        kinds: ['fraction', 'whole'],
+        freeForm: 'whole',
+        free: (rng) => rng.int(2, 9),
+        suits: (value, form) => (form === 'whole' ? value.n >= 2 && value.n <= 120 : isSmallFraction(value)),
+        make: (x) => {
+          const d = x.form === 'whole' ? x.pick([2, 3, 4, 5, 10]) : x.pick([x.d, x.d, 2 * x.d, 2, 4]);
+          const unit = rational(1, d);
+          const answer = divide(x.value, unit);
+          if (answer.d !== 1 || d > 24) return null;
+          return {
+            text: x.rng.chance(0.5) ? `${x.text} ÷ 1/${d}` : `How many pieces of 1/${d} fit into ${x.text}?`,
+            value: answer,
+            form: 'whole',
+            expression: `${x.expr} / (1/${d})`,
+            features: {
+              extraSteps: (x.n > x.d && x.d > 1 ? 1 : 0) + (d !== x.d && x.d > 1 ? 1 : 0),
+              size: x.d === 1 && x.n > 12 ? 1 : 0,
+              adjust: x.form === 'fraction' && d === x.d && x.n < x.d ? -0.8 : 0,
+            },
+            strategy: [`1 ÷ 1/${d} = ${d}`, `${x.text} × ${d} = ${x.t(answer, 'whole')}`],
+            slips: [
+              ['fractions.divides-as-times', x.n % (x.d * d) === 0 ? x.n / x.d / d : multiply(x.value, unit)],
+              ['fractions.whole-ignored', x.n > x.d && x.d > 1 ? (x.n % x.d) * (d / x.d) : null],
+              ['fractions.top-for-bottom', d],
+            ],
+            uses: `fits pieces into ${x.text}`,
+          };
+        },
+      }),
+      numericTemplate({
+        id: 'by-fraction',
+        kinds: ['fraction'],
+        free: (rng) => properFraction(rng, [2, 3, 4, 5, 6]),
+        suits: isSmallFraction,
+        make: (x) => {
+          const related = [2, 3, 4, 5, 8].filter((d) => x.d % d === 0 || d % x.d === 0);
+          if (related.length === 0) return null;
+          const other = properFraction(x.rng, related);
+          const answer = divide(x.value, other);
+          if (other.n === 1) return null;
+          const common = Math.max(x.d, other.d);
+          const [a, b] = [(x.n * common) / x.d, (other.n * common) / other.d];
+          if (!Number.isInteger(a) || !Number.isInteger(b)) return null;
+          return {
+            text: `${x.text} ÷ ${x.t(other)}`,
+            value: answer,
+            expression: `${x.expr} / ${x.e(other)}`,
+            features: { unlike: true, extraSteps: (answer.d === 1 ? 0 : 1) + (x.n > x.d ? 1 : 0) },
+            strategy: [`${a}/${common} ÷ ${b}/${common} = ${a} ÷ ${b}`, `${a} ÷ ${b} = ${x.t(answer)}`],
+            slips: [
+              ['fractions.divides-as-times', multiply(x.value, other)],
+              ['fractions.divides-wrong-way', divide(other, x.value)],
+            ],
+            uses: `divides ${x.text} by a fraction`,
+          };
+        },
+      }),
+      numericTemplate({
+        id: 'into-whole',
+        kinds: ['fraction'],
+        free: (rng) => properFraction(rng, [3, 4, 5]),
+        suits: (value) => isProper(value) && value.d <= 12,
+        make: (x) => {
+          const k = x.rng.int(1, 4);
+          const whole = x.n * k;
+          return {
+            text: x.rng.chance(0.5)
+              ? `${whole} ÷ ${x.text}`
+              : `How many pieces of ${x.text} fit into ${whole}?`,
+            value: x.d * k,
+            form: 'whole',
+            expression: `${whole} / ${x.expr}`,
+            features: { extraSteps: x.n > 1 ? 1 : 0, size: x.d > 5 ? 0.5 : 0 },
+            strategy: [`${whole} = ${whole * x.d}/${x.d}`, `${whole * x.d} ÷ ${x.n} = ${x.d * k}`],
+            slips: [
+              ['fractions.divides-as-times', (whole * x.n) % x.d === 0 ? (whole * x.n) / x.d : null],
+              ['fractions.takes-top', whole * x.d],
+              ['fractions.one-part-only', k],
+            ],
+            uses: `counts how many ${x.text} fit`,
+          };
+        },
+      }),
+    ],
+  },
+];

@@ -1,0 +1,306 @@
+// First multiplication: equal groups, skip counts, doubles, and times zero and one.
+import { add, multiply, rational } from '../../numbers/rational.js';
+import type { Sketch, Subject } from '../sketch.js';
+import { numericTemplate, wholeWithin } from '../sketch.js';
+import type { Skill } from '../skill.js';
+import { storyName } from '../story.js';
+
+const TWO = rational(2);
+
+/** Doubling any quantity; wholes of two or more digits are split into tens and ones. */
+function double(x: Subject, features: Sketch['features']): Sketch {
+  const answer = multiply(x.value, TWO);
+  const asked = x.pick(['Double', '2 ×', 'plus'] as const);
+  const text =
+    asked === 'Double' ? `Double ${x.text}` : asked === '2 ×' ? `2 × ${x.text}` : `${x.text} + ${x.text}`;
+  const leading = x.d === 1 ? 10 ** (String(x.n).length - 1) : 1;
+  const big = x.d === 1 ? x.n - (x.n % leading) : Math.floor(x.n / x.d);
+  const small = add(x.value, rational(-big));
+  const splits = big > 0 && small.n > 0;
+  return {
+    text,
+    value: answer,
+    expression: `2 * ${x.expr}`,
+    features,
+    strategy: splits
+      ? [
+          `2 × ${x.t(big)} = ${x.t(2 * big)}`,
+          `2 × ${x.t(small)} = ${x.t(multiply(small, TWO))}`,
+          `${x.t(2 * big)} + ${x.t(multiply(small, TWO))} = ${x.t(answer)}`,
+        ]
+      : [`${x.text} + ${x.text} = ${x.t(answer)}`],
+    slips: [
+      ['times.as-plus', add(x.value, TWO)],
+      ['times.tens-only', splits ? add(rational(2 * big), small) : null],
+      [
+        'times.step-forgotten',
+        splits && x.d === 1 && small.n * 2 >= leading ? 2 * big + ((2 * small.n) % leading) : null,
+      ],
+      ['times.neighbour', multiply(x.value, rational(3))],
+    ],
+    uses: `doubles ${x.text}`,
+  };
+}
+
+function carriesWhenDoubled(n: number): number {
+  return [...String(n)].slice(1).filter((digit) => Number(digit) >= 5).length;
+}
+
+export const GROUP_SKILLS: readonly Skill[] = [
+  {
+    id: 'mult.groups',
+    title: 'Count equal groups',
+    year: 1,
+    fluentYear: 2,
+    strand: 'multiplication',
+    prerequisites: [],
+    codes: {
+      ac9: ['AC9M1N03', 'AC9M1N06', 'AC9M2N05'],
+      england: ['NC-Y1-multdiv-1', '1NF-2', '2MD-1'],
+      ccss: ['2.OA.C.4', '3.OA.A.1'],
+    },
+    templates: [
+      numericTemplate({
+        id: 'groups',
+        kinds: ['whole'],
+        free: (rng) => rng.int(2, 6),
+        suits: wholeWithin(2, 12),
+        make: (x) => {
+          const groups = x.rng.int(2, x.n <= 5 ? 5 : 3);
+          const total = groups * x.n;
+          return {
+            text: `${groups} groups of ${x.text}`,
+            value: total,
+            expression: `${groups} * ${x.n}`,
+            features: { size: groups === 2 ? 0 : (groups + x.n) / 5, fives: x.n === 5, rule: x.n === 10 },
+            strategy: [`${Array.from({ length: groups }, () => x.n).join(' + ')} = ${total}`],
+            slips: [
+              ['times.as-plus', groups + x.n],
+              ['times.neighbour', total - x.n],
+              ['times.neighbour', total + x.n],
+            ],
+            uses: `makes groups of ${x.text}`,
+            figure: total <= 36 ? { kind: 'array', rows: groups, columns: x.n } : undefined,
+          };
+        },
+      }),
+      numericTemplate({
+        id: 'groups-story',
+        kinds: ['whole'],
+        free: (rng) => rng.pick([2, 5, 10, 3]),
+        suits: wholeWithin(2, 10),
+        make: (x) => {
+          const groups = x.rng.int(2, 4);
+          const total = groups * x.n;
+          const [box, thing] = x.pick([
+            ['plates', 'strawberries'],
+            ['jars', 'buttons'],
+            ['nests', 'twigs'],
+            ['pots', 'seeds'],
+            ['shelves', 'books'],
+          ] as const);
+          return {
+            text: `There are ${groups} ${box} with ${x.text} ${thing} on each. How many ${thing} are there?`.replace(
+              /(jars|nests|pots) with (.*) on each/,
+              '$1 with $2 in each',
+            ),
+            value: total,
+            expression: `${groups} * ${x.n}`,
+            features: {
+              story: true,
+              size: groups === 2 ? 0 : (groups + x.n) / 5,
+              fives: x.n === 5,
+              rule: x.n === 10,
+            },
+            strategy: [`${Array.from({ length: groups }, () => x.n).join(' + ')} = ${total}`],
+            slips: [
+              ['times.as-plus', groups + x.n],
+              ['times.neighbour', total - x.n],
+            ],
+            uses: `counts ${groups} groups of ${x.text}`,
+          };
+        },
+      }),
+    ],
+  },
+  {
+    id: 'mult.double.small',
+    title: 'Double numbers to 20',
+    year: 1,
+    fluentYear: 2,
+    strand: 'multiplication',
+    prerequisites: ['mult.groups'],
+    codes: { ac9: ['AC9M1N03', 'AC9M2A03'], england: ['NC-Y1-addsub-2', '1AS-1'], ccss: ['2.OA.C.3'] },
+    templates: [
+      numericTemplate({
+        id: 'double',
+        kinds: ['whole'],
+        free: (rng) => rng.int(2, 20),
+        suits: wholeWithin(1, 20),
+        make: (x) =>
+          double(x, {
+            tie: true,
+            size: x.n <= 5 ? 0 : x.n <= 10 ? 1 : 2,
+            rule: x.n === 10 || x.n === 1,
+            carries: x.n > 10 ? carriesWhenDoubled(x.n) : 0,
+          }),
+      }),
+      numericTemplate({
+        id: 'half-inside',
+        kinds: ['whole'],
+        free: (rng) => 2 * rng.int(2, 10),
+        suits: (value) => value.d === 1 && value.n % 2 === 0 && value.n >= 2 && value.n <= 40,
+        make: (x) => ({
+          text: `Double ? = ${x.text}`,
+          value: x.n / 2,
+          expression: `${x.n} / 2`,
+          features: { unknownInside: true, size: x.n / 12 },
+          strategy: [`${x.n / 2} + ${x.n / 2} = ${x.n}`],
+          slips: [
+            ['divide.not-undone', 2 * x.n],
+            ['divide.as-minus', x.n - 2],
+          ],
+          uses: `finds what doubles to ${x.text}`,
+        }),
+      }),
+    ],
+  },
+  {
+    id: 'mult.double.2d',
+    title: 'Double two-digit numbers',
+    year: 2,
+    fluentYear: 3,
+    strand: 'multiplication',
+    prerequisites: ['mult.double.small'],
+    codes: { ac9: ['AC9M2N05', 'AC9M2A03'], england: ['NC-Y2-multdiv-4', '2MD-1'], ccss: ['2.NBT.B.5'] },
+    templates: [
+      numericTemplate({
+        id: 'double',
+        kinds: ['whole'],
+        free: (rng) => rng.int(21, 99),
+        suits: wholeWithin(21, 99),
+        make: (x) =>
+          double(x, { carries: carriesWhenDoubled(x.n), size: x.n >= 50 ? 1 : 0, rule: x.n % 10 === 0 }),
+      }),
+      numericTemplate({
+        id: 'double-story',
+        kinds: ['whole'],
+        free: (rng) => rng.int(12, 60),
+        suits: wholeWithin(12, 99),
+        make: (x) => {
+          const name = storyName(x.rng);
+          const sketch = double(x, {
+            story: true,
+            carries: carriesWhenDoubled(x.n),
+            size: x.n >= 50 ? 1 : 0,
+          });
+          const told = x.pick([
+            `${name} has read ${x.text} pages of a book. The whole book is twice as long. How many pages has it?`,
+            `${name} skips ${x.text} times and then ${x.text} times more. How many skips is that?`,
+            `A small box holds ${x.text} pencils and a big box holds double that. How many pencils does the big box hold?`,
+          ]);
+          return { ...sketch, text: told };
+        },
+      }),
+    ],
+  },
+  {
+    id: 'mult.double.large',
+    title: 'Double three- and four-digit numbers and amounts of money',
+    year: 3,
+    fluentYear: 4,
+    strand: 'multiplication',
+    prerequisites: ['mult.double.2d'],
+    codes: { ac9: ['AC9M3N04', 'AC9M3N06'], england: ['NC-Y3-multdiv-2'], ccss: ['3.OA.B.5'] },
+    templates: [
+      numericTemplate({
+        id: 'double',
+        kinds: ['whole'],
+        free: (rng) => (rng.chance(0.5) ? rng.int(101, 999) : 50 * rng.int(3, 90)),
+        suits: wholeWithin(100, 9999),
+        make: (x) =>
+          double(x, {
+            carries: carriesWhenDoubled(x.n),
+            size: x.n >= 1000 && x.n % 100 !== 0 ? 2 : x.n >= 1000 ? 1 : 0,
+            rule: x.n % 100 === 0,
+          }),
+      }),
+      numericTemplate({
+        id: 'double-money',
+        kinds: ['money'],
+        free: (rng) => rational(5 * rng.int(13, 199), 100),
+        suits: (value) => value.n <= 200 * value.d,
+        make: (x) => ({
+          ...double(x, {
+            carries: (x.d === 1 ? 0 : 1) + (x.value.n * 2 >= x.value.d * 20 ? 1 : 0),
+            size: x.n > 20 * x.d ? 1 : 0,
+          }),
+          text: x.pick([
+            `Double ${x.text}`,
+            `2 × ${x.text}`,
+            `One movie ticket costs ${x.text}. What do 2 tickets cost?`,
+          ]),
+        }),
+      }),
+    ],
+  },
+  {
+    id: 'mult.zero-one',
+    title: 'Multiply by zero and one',
+    year: 3,
+    fluentYear: 4,
+    strand: 'multiplication',
+    prerequisites: ['mult.groups'],
+    codes: { ac9: ['AC9M3N04'], england: ['NC-Y4-multdiv-2'], ccss: ['3.OA.B.5', '3.OA.C.7'] },
+    templates: [
+      numericTemplate({
+        id: 'by-one-or-zero',
+        kinds: ['whole', 'decimal', 'money', 'fraction'],
+        free: (rng) => rng.int(3, 120),
+        suits: () => true,
+        make: (x) => {
+          const by = x.rng.int(0, 1);
+          const after = x.rng.chance(0.5);
+          return {
+            text: after ? `${x.text} × ${by}` : `${by} × ${x.text}`,
+            value: by === 0 ? 0 : x.value,
+            expression: after ? `${x.expr} * ${by}` : `${by} * ${x.expr}`,
+            // A rule that holds for every number alike: easier still than a table fact with a rule.
+            features: { rule: true, adjust: (by === 1 ? -0.8 : -0.3) + (after ? 0 : 0.1) },
+            strategy: [by === 0 ? `No lots of ${x.text} is nothing` : `One lot of ${x.text} is ${x.text}`],
+            slips:
+              by === 0
+                ? [
+                    ['times.zero-keeps', x.value],
+                    ['times.one-adds', 1],
+                  ]
+                : [
+                    ['times.one-adds', add(x.value, rational(1))],
+                    ['times.zero-keeps', 0],
+                  ],
+            uses: `multiplies ${x.text} by ${by}`,
+          };
+        },
+      }),
+      numericTemplate({
+        id: 'which-factor',
+        kinds: ['whole', 'decimal', 'money', 'fraction'],
+        free: (rng) => rng.int(3, 120),
+        suits: () => true,
+        make: (x) => ({
+          text: `${x.text} × ? = ${x.text}`,
+          value: 1,
+          form: 'whole',
+          expression: `${x.expr} / ${x.expr}`,
+          features: { rule: true, unknownInside: true, adjust: -0.6 },
+          strategy: [`${x.text} × 1 = ${x.text}`],
+          slips: [
+            ['times.zero-keeps', 0],
+            ['times.as-plus', x.d === 1 ? x.n : null],
+          ],
+          uses: `finds what leaves ${x.text} as it is`,
+        }),
+      }),
+    ],
+  },
+];
