@@ -23,14 +23,25 @@ function sampleQuestion(a: number, b: number): Question {
 
 /** A board that asks for seed + 1, seed + 2, …; different seeds give different boards. */
 export function sampleBoard(seed: number, side: 'front' | 'back' = 'front'): Board {
-  const rungs = Array.from({ length: 12 }, (_, i): Rung => ({
-    rung: i + 1,
-    question: sampleQuestion(seed, i + 1),
-    target: 0.9,
-    predicted: 0.9,
-    commonDifficulty: 2,
-    why: 'A sample.',
-  }));
-  const proof = { objective: 0, candidates: 12, strands: 1, worstMiss: 0, missedRungs: [], reviewsDue: [], reviewsPlaced: [] };
+  const rungs = Array.from(
+    { length: 12 },
+    (_, i): Rung => ({
+      rung: i + 1,
+      question: sampleQuestion(seed, i + 1),
+      target: 0.9,
+      predicted: 0.9,
+      commonDifficulty: 2,
+      why: 'A sample.',
+    }),
+  );
+  const proof = {
+    objective: 0,
+    candidates: 12,
+    strands: 1,
+    worstMiss: 0,
+    missedRungs: [],
+    reviewsDue: [],
+    reviewsPlaced: [],
+  };
   return { kind: 'board', seed, number: String(seed), years: [4, 5], side, locale: 'en-AU', rungs, proof };
 }

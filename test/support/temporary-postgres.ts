@@ -18,7 +18,10 @@ export function findPostgres(): string | null {
   const base = '/usr/lib/postgresql';
   if (!existsSync(base)) return null;
   const versions = readdirSync(base).sort((a, b) => Number(b) - Number(a));
-  return versions.map((version) => join(base, version, 'bin')).find((bin) => existsSync(join(bin, 'initdb'))) ?? null;
+  return (
+    versions.map((version) => join(base, version, 'bin')).find((bin) => existsSync(join(bin, 'initdb'))) ??
+    null
+  );
 }
 
 /**
@@ -26,7 +29,8 @@ export function findPostgres(): string | null {
  */
 export function hasPostgres(): boolean {
   if (findPostgres() !== null) return true;
-  if (process.env['CI']) throw new Error('CI is set, but PostgreSQL is not installed. Mend: apt-get install postgresql.');
+  if (process.env['CI'])
+    throw new Error('CI is set, but PostgreSQL is not installed. Mend: apt-get install postgresql.');
   console.warn('Skipped: tests against a PostgreSQL server. Mend: apt-get install postgresql.');
   return false;
 }
@@ -51,8 +55,14 @@ export async function startPostgres(): Promise<TemporaryPostgres> {
   const data = join(folder, 'data');
   const run = (program: string, args: readonly string[], input?: string) => {
     const command = join(bin, program);
-    const [file, all] = isRoot ? ['runuser', ['-u', 'postgres', '--', command, ...args]] : [command, [...args]];
-    execFileSync(file, all, { stdio: [input === undefined ? 'ignore' : 'pipe', 'ignore', 'pipe'], cwd: folder, input });
+    const [file, all] = isRoot
+      ? ['runuser', ['-u', 'postgres', '--', command, ...args]]
+      : [command, [...args]];
+    execFileSync(file, all, {
+      stdio: [input === undefined ? 'ignore' : 'pipe', 'ignore', 'pipe'],
+      cwd: folder,
+      input,
+    });
   };
   if (isRoot) execFileSync('chown', ['postgres', folder]);
   chmodSync(folder, 0o700);
@@ -63,7 +73,11 @@ export async function startPostgres(): Promise<TemporaryPostgres> {
   return {
     url: (database, user = 'postgres') => `postgres://${user}@127.0.0.1:${port}/${database}`,
     sql: (database, text) =>
-      run('psql', ['-h', '127.0.0.1', '-p', String(port), '-U', 'postgres', '-v', 'ON_ERROR_STOP=1', '-q', database], text),
+      run(
+        'psql',
+        ['-h', '127.0.0.1', '-p', String(port), '-U', 'postgres', '-v', 'ON_ERROR_STOP=1', '-q', database],
+        text,
+      ),
     stop() {
       run('pg_ctl', ['-D', data, '-w', '-m', 'immediate', 'stop']);
       rmSync(folder, { recursive: true, force: true });

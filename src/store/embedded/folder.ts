@@ -45,19 +45,22 @@ function corrupt(path: string, what: string): Result<never> {
 }
 
 function readMarker(path: string): Marker | null | 'unreadable' {
+  let text: string;
   try {
-    const marker = JSON.parse(readFileSync(join(path, MARKER), 'utf8')) as Partial<Marker> | null;
-    if (
-      typeof marker?.format !== 'string' ||
-      typeof marker.postgres !== 'string' ||
-      typeof marker.ready !== 'boolean'
-    ) {
-      return 'unreadable';
-    }
-    return { format: marker.format, postgres: marker.postgres, ready: marker.ready };
+    text = readFileSync(join(path, MARKER), 'utf8');
   } catch (error) {
-    return (error as NodeJS.ErrnoException).code === 'ENOENT' ? null : 'unreadable';
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return null;
+    throw error;
   }
+  try {
+    const { format, postgres, ready } = JSON.parse(text) as Partial<Marker>;
+    if (typeof format === 'string' && typeof postgres === 'string' && typeof ready === 'boolean') {
+      return { format, postgres, ready };
+    }
+  } catch {
+    // Not JSON, or not an object.
+  }
+  return 'unreadable';
 }
 
 /** Makes the folder if need be, and checks that it may be used; call before taking ownership. Creates nothing inside. */
