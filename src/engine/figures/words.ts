@@ -41,7 +41,7 @@ export function capital(words: string): string {
 
 /** How a label is said: "?" is "a question mark", no label is "empty". */
 export function spoken(words: string): string {
-  return words === '?' ? 'a question mark' : words === '' ? 'empty' : words;
+  return words === '?' ? 'a question mark' : words.trim() === '' ? 'empty' : words;
 }
 
 /** "a pencil", "an arrow". */

@@ -34,8 +34,8 @@ export function drawBarModel(spec: Extract<FigureSpec, { kind: 'bar-model' }>): 
   );
   const isEven = spec.parts.length > 1 && new Set(spec.parts).size === 1;
   const cut = isEven
-    ? `${countOf(spec.parts.length, 'equal part')}, each marked ${spoken(spec.parts[0] ?? '')}`
-    : `${countOf(spec.parts.length, 'part')}: ${listOf(spec.parts.map(spoken))}`;
+    ? `${countOf(spec.parts.length, 'equal part')}, each ${marked(spec.parts[0] ?? '')}`
+    : `${countOf(spec.parts.length, 'part')}: ${listOf(tellParts(spec.parts))}`;
   const shaded = spec.shaded ?? 0;
   const told =
     shaded === 0
@@ -47,6 +47,23 @@ export function drawBarModel(spec: Extract<FigureSpec, { kind: 'bar-model' }>): 
     marks,
     alt: `A bar. The mark for its whole length is ${spoken(spec.whole)}. It has ${cut}.${told}`,
   };
+}
+
+/** Parts in order: one by one, or counted where neighbours bear the same mark ("3 marked with a question mark"). */
+function tellParts(parts: readonly string[]): string[] {
+  const runs: { words: string; count: number }[] = [];
+  for (const words of parts) {
+    const last = runs.at(-1);
+    if (last?.words === words) last.count += 1;
+    else runs.push({ words, count: 1 });
+  }
+  if (runs.every((run) => run.count === 1)) return parts.map(spoken);
+  return runs.map((run) => `${run.count} ${marked(run.words)}`);
+}
+
+function marked(words: string): string {
+  if (words.trim() === '') return 'empty';
+  return words === '?' ? 'marked with a question mark' : `marked ${words}`;
 }
 
 function bracket(width: number): Mark {

@@ -18,7 +18,8 @@ export function drawFractionSet(spec: Extract<FigureSpec, { kind: 'fraction-set'
   const rows = Math.ceil(each / columns);
   const width = columns * PITCH_MM + RING_MM;
   const height = rows * PITCH_MM + RING_MM;
-  const perRow = groupsInRow(columns);
+  const lines = Math.ceil(groups / groupsInRow(columns));
+  const perRow = Math.ceil(groups / lines);
   const marks: Mark[] = [];
   for (let index = 0; index < total; index++) {
     const group = Math.floor(index / each);
@@ -40,12 +41,11 @@ export function drawFractionSet(spec: Extract<FigureSpec, { kind: 'fraction-set'
     );
   }
   const plain = total - Math.min(shaded, total);
-  const told = listOf(
-    [
-      shaded > 0 ? countOf(Math.min(shaded, total), 'dark counter') : '',
-      plain > 0 ? countOf(plain, 'light counter') : '',
-    ].filter(Boolean),
-  );
+  const sorts = [
+    shaded > 0 ? countOf(Math.min(shaded, total), 'dark counter') : '',
+    plain > 0 ? countOf(plain, 'light counter') : '',
+  ].filter(Boolean);
+  const told = sorts.length === 1 && shaded === 0 ? countOf(total, 'counter') : listOf(sorts);
   return {
     marks,
     alt: `A set of counters: ${told}${groups > 1 ? `, ringed in ${groups} equal groups` : ''}.`,

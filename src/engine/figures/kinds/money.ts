@@ -40,13 +40,13 @@ export function drawMoney(spec: MoneySpec): Sketch {
 
 function coin(value: number, currency: Currency): Mark[] {
   const rank = currency.coins.indexOf(value);
-  const radius = 6 + (rank < 0 ? 2 : (rank / (currency.coins.length - 1)) * 3);
+  const radius = 5.4 + (rank < 0 ? 2 : (rank / (currency.coins.length - 1)) * 2.8);
   const words = value >= 100 ? `${currency.symbol}${value / 100}` : `${value}${currency.minorSymbol}`;
   const fill = value >= 100 ? PALE : '#ffffff';
   return [
     circle([0, 0], radius, { fill, widthMm: BOLD_MM, part: 'coin' }),
     circle([0, 0], radius - 1.1, { widthMm: FINE_MM }),
-    text(words, [0, 0], fitSize(words, 2 * (radius - 1.8), 6)),
+    text(words, [0, 0], fitSize(words, 2 * (radius - 1.5), 6)),
   ];
 }
 

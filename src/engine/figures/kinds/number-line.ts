@@ -17,12 +17,14 @@ import {
   type Sketch,
 } from '../svg.js';
 import { partOfStep } from '../reading.js';
-import { capital, listOf, numberText } from '../words.js';
+import { capital, countOf, listOf, numberText } from '../words.js';
 
 export type NumberLineSpec = Extract<FigureSpec, { kind: 'number-line' }>;
 
 const WIDTH_MM = 72;
 const OVERHANG_MM = 4;
+/** Room beside the label of a jump that lies under another's arc. */
+const NESTED_GAP_MM = 16;
 const TINY = 1e-6;
 
 export function drawNumberLine(spec: NumberLineSpec, locale: Locale): Sketch {
@@ -97,12 +99,17 @@ function spaced(
       (labels.includes(value) ? labelWidth(name(value)) : 0);
     return {
       size: value - before,
-      least: Math.max(5, halves / 2 + 2, jump ? labelWidth(jump.label) + 1.5 : 0),
+      least: Math.max(
+        5,
+        halves / 2 + 2,
+        jump ? labelWidth(jump.label) + (isNested(jump, jumps) ? NESTED_GAP_MM : 1.5) : 0,
+      ),
     };
   });
   const least = gaps.reduce((sum, gap) => sum + gap.least, 0);
   const size = gaps.reduce((sum, gap) => sum + gap.size, 0) || 1;
-  const spare = Math.max(0, WIDTH_MM - least);
+  // One or two short jumps need no more than part of the width.
+  const spare = Math.max(0, Math.min(WIDTH_MM, 36 * gaps.length) - least);
   const positions = new Map<number, number>([[sorted[0] ?? 0, 0]]);
   let x = 0;
   gaps.forEach((gap, index) => {
@@ -133,7 +140,11 @@ function jumpMarks(jumps: NonNullable<NumberLineSpec['jumps']>, place: (value: n
   return ordered.flatMap((jump) => {
     const from = place(jump.from);
     const to = place(jump.to);
-    const height = Math.min(11, 4.5 + Math.abs(to - from) * 0.16);
+    const height = isNested(jump, jumps)
+      ? 2.6
+      : jumps.some((other) => isInside(other, jump))
+        ? 14
+        : Math.min(11, 4.5 + Math.abs(to - from) * 0.16);
     const lean = (to - from) * 0.18;
     const rise = (-height * 4) / 3 - 0.6;
     const control: Point = [to - lean, rise];
@@ -149,11 +160,24 @@ function jumpMarks(jumps: NonNullable<NumberLineSpec['jumps']>, place: (value: n
     );
     const width = labelWidth(jump.label);
     const middle = (from + to) / 2;
-    const row = freeRow(rowEnds, middle - width / 2, middle + width / 2, 0.8);
+    const row = isNested(jump, jumps) ? 0 : freeRow(rowEnds, middle - width / 2, middle + width / 2, 0.8);
     const bottom = boxOf([arc]).top - 0.9;
     const words = label(jump.label, [middle, bottom - labelHeight(jump.label) / 2 - row * LABEL_MM]);
     return [arc, head(tip, along), ...words];
   });
+}
+
+type Jump = NonNullable<NumberLineSpec['jumps']>[number];
+
+/** Whether a jump lies within the reach of another, as a step back after too long a jump does. */
+function isNested(jump: Jump, jumps: readonly Jump[]): boolean {
+  return jumps.some((other) => isInside(jump, other));
+}
+
+function isInside(inner: Jump, outer: Jump): boolean {
+  const [low, high] = [Math.min(outer.from, outer.to), Math.max(outer.from, outer.to)];
+  const [from, to] = [Math.min(inner.from, inner.to), Math.max(inner.from, inner.to)];
+  return from >= low && to <= high && to - from < high - low;
 }
 
 // The first row in which the stretch is free; rows fill from left to right.
@@ -205,16 +229,15 @@ function describe(
   const isAt = (value: number) => labels.some((one) => Math.abs(one - value) < TINY);
   const where = (value: number) => {
     if (isAt(value)) return name(value);
+    if (ticks.length === 0) return 'a place without a number';
     const before = labels.findLast((one) => one < value);
-    const count = before === undefined ? 0 : (value - before) / spec.step;
-    if (ticks.length === 0 || before === undefined) return 'a place without a number';
+    const start = before === undefined ? 'the left end' : name(before);
+    const count = (value - (before ?? spec.from)) / spec.step;
     const whole = Math.floor(count + TINY);
-    const steps = whole === 1 ? '1 mark' : `${whole} marks`;
-    if (Math.abs(count - whole) < TINY) return `the place ${steps} after ${name(before)}`;
-    const part = partOfStep(count - whole);
-    return whole === 0
-      ? `${part} after ${name(before)}`
-      : `${part} beyond the place ${steps} after ${name(before)}`;
+    const over = count - whole;
+    const at = whole === 0 ? start : `the place ${countOf(whole, 'mark')} after ${start}`;
+    if (over < TINY) return at;
+    return `${partOfStep(over)} ${whole === 0 ? 'after' : 'beyond'} ${at}`;
   };
   const parts = [
     ticks.length === 0

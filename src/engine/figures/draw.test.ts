@@ -1,0 +1,132 @@
+// Every kind of figure: its picture as last looked at, and what must hold for any valid specification.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { SAMPLES, validSpecs } from '../../../test/figures/figure-specs.js';
+import { extentOf, numberOf, readSvg } from '../../../test/figures/read-svg.js';
+import { LOCALES } from '../numbers/locale.js';
+import { drawFigure, FIGURE_KINDS } from './draw.js';
+
+describe('golden pictures', () => {
+  it('cover every kind', () => {
+    expect(new Set(Object.values(SAMPLES).map((spec) => spec.kind))).toEqual(new Set(FIGURE_KINDS));
+  });
+
+  for (const [name, spec] of Object.entries(SAMPLES)) {
+    it(name, async () => {
+      const { svg } = drawFigure(spec);
+      await expect(svg).toMatchFileSnapshot(`../../../test/golden/figures/${name}.svg`);
+    });
+  }
+
+  it('stay within the size of a place on a page', () => {
+    for (const [name, spec] of Object.entries(SAMPLES)) {
+      const { widthMm, heightMm } = drawFigure(spec);
+      expect(widthMm, name).toBeLessThanOrEqual(90);
+      expect(heightMm, name).toBeLessThanOrEqual(50);
+    }
+  });
+});
+
+// Nouns that alternative texts count: none may follow 1 in the plural or another number in the singular.
+const COUNTED =
+  'part|counter|row|dot|mark|square|sector|disc|line|stick|stroke|bundle|step|cube|coin|note|bill|circle|bar|frame|cat';
+const WRONG_PLURAL = new RegExp(`(?<![$£.,/\\d])\\b(?:1|one) (?:[a-z]+ )?(?:${COUNTED}|boxe)s\\b`);
+const WRONG_SINGULAR = new RegExp(
+  `(?<![$£.,/\\d])\\b(?:0|[2-9]|\\d\\d+|two|three|four) (?:shaded |plain |dark |light |small |single |equal |empty )?(?:${COUNTED}|box)\\b(?! of)`,
+);
+
+describe.each(FIGURE_KINDS)('any %s', (kind) => {
+  it('is well-formed, inside its own page, unnamed and told in words', () => {
+    fc.assert(
+      fc.property(validSpecs(kind), fc.constantFrom(...LOCALES), (spec, locale) => {
+        const { svg, widthMm, heightMm, alt } = drawFigure(spec, { locale });
+        const { root, children } = readSvg(svg);
+        expect(root.attributes['viewBox']).toBe(`0 0 ${widthMm} ${heightMm}`);
+        expect(root.attributes['width']).toBe(`${widthMm}mm`);
+        expect(root.attributes['height']).toBe(`${heightMm}mm`);
+        expect(root.attributes['aria-label']).toBe(alt);
+        expect(svg).not.toMatch(/NaN|undefined|Infinity|\bid=|class=|style=|currentColor|\d\.\d{4}|e-\d/);
+        expect(children.length).toBeGreaterThan(0);
+        for (const element of children) {
+          const { left, top, right, bottom } = extentOf(element);
+          const reach = [left, top, widthMm - right, heightMm - bottom];
+          expect(Math.min(...reach), JSON.stringify(element)).toBeGreaterThanOrEqual(0);
+          if (element.attributes['stroke'])
+            expect(numberOf(element, 'stroke-width')).toBeGreaterThanOrEqual(0.2);
+          if (element.name === 'text') expect(element.attributes['font-family']).toBe('Andika');
+        }
+        expect(alt).toMatch(/^[A-Z0-9][^]*\.$/);
+        expect(alt).not.toMatch(/NaN|undefined|Infinity|null|  |\.\./);
+        expect(alt).not.toMatch(WRONG_PLURAL);
+        expect(alt).not.toMatch(WRONG_SINGULAR);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+describe('alternative texts', () => {
+  it('tell a clock by its hands, not by its time', () => {
+    expect(drawFigure({ kind: 'clock', minutes: 465 }).alt).toBe(
+      'A clock. The short hand points between 7 and 8; the long hand points at 9.',
+    );
+    expect(drawFigure({ kind: 'clock', minutes: 31 }).alt).toBe(
+      'A clock. The short hand points between 12 and 1; the long hand points 1 small mark past 6.',
+    );
+  });
+
+  it('count money in words with the right plural', () => {
+    expect(drawFigure({ kind: 'money', currency: 'AUD', coins: [20, 20, 200], notes: [5] }).alt).toBe(
+      'Money: one $5 note, two 20-cent coins and one $2 coin.',
+    );
+    expect(drawFigure({ kind: 'money', currency: 'USD', coins: [], notes: [1, 1] }).alt).toBe(
+      'Money: two $1 bills.',
+    );
+  });
+
+  it('never name the shape or solid that is drawn', () => {
+    const names =
+      /triangle|rectangle|rhombus|parallelogram|trapezi|kite|gon|oval|cube|cuboid|cylinder|cone|sphere|pyramid|prism/i;
+    for (const kind of ['shape', 'solid'] as const) {
+      fc.assert(
+        fc.property(validSpecs(kind), (spec) => {
+          const alt = drawFigure(spec).alt.replace(/flat triangles?|flat rectangles?/g, '');
+          expect(alt).not.toMatch(names);
+        }),
+      );
+    }
+  });
+
+  it('point on a scale by counting marks from the last number', () => {
+    const spec = {
+      kind: 'scale',
+      form: 'jug',
+      from: 0,
+      to: 500,
+      step: 50,
+      labelEvery: 100,
+      unit: 'mL',
+    } as const;
+    expect(drawFigure({ ...spec, value: 350 }).alt).toContain('up to 1 small mark past 300.');
+    expect(drawFigure({ ...spec, value: 375 }).alt).toContain(
+      'half a step beyond the mark 1 small mark past 300.',
+    );
+  });
+
+  it('follow the locale', () => {
+    const angle = { kind: 'angle', degrees: 60 } as const;
+    expect(drawFigure(angle, { locale: 'en-US' }).alt).toContain('counterclockwise');
+    expect(drawFigure(angle).alt).toContain('anticlockwise');
+    const line = { kind: 'number-line', from: 0, to: 20000, step: 10000 } as const;
+    expect(drawFigure(line, { locale: 'en-GB' }).svg).toContain('>20,000<');
+    expect(drawFigure(line).svg).toContain('>20\u00a0000<');
+  });
+});
+
+describe('labels', () => {
+  it('are escaped, and characters that XML forbids are dropped', () => {
+    const { svg } = drawFigure({ kind: 'pattern', items: ['a<b&"c"\u0007'] });
+    expect(svg).toContain('>a&lt;b&amp;&quot;c&quot;<');
+    expect(() => readSvg(svg)).not.toThrow();
+  });
+});

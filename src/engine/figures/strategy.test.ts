@@ -1,0 +1,164 @@
+// The drawn strategy must agree with the question: the jumps, dots and parts are added up again here.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { AnswerKind } from '../questions/question.js';
+import { drawFigure } from './draw.js';
+import type { FigureSpec } from './figure.js';
+import { strategyFigure } from './strategy.js';
+
+function figureFor(
+  expression: string | null,
+  value: number | string,
+  strategy: string[] = [],
+  kind: AnswerKind = 'number',
+) {
+  return strategyFigure({
+    expression,
+    strategy,
+    answer: { kind, text: String(value), value: String(value) },
+  });
+}
+
+function lineOf(figure: FigureSpec | null) {
+  if (figure?.kind !== 'number-line') throw new Error(`a number line was expected, not ${figure?.kind}`);
+  const jumps = figure.jumps ?? [];
+  const stops = [jumps[0]?.from, ...jumps.map((jump) => jump.to)];
+  return { figure, jumps, stops };
+}
+
+describe('addition and subtraction', () => {
+  it('jump by tens, then ones, when the steps do not say otherwise', () => {
+    expect(lineOf(figureFor('47 + 38', 85)).stops).toEqual([47, 77, 85]);
+    expect(lineOf(figureFor('63 - 29', 34)).stops).toEqual([63, 43, 34]);
+    expect(lineOf(figureFor('8 + 5', 13)).stops).toEqual([8, 10, 13]);
+    expect(lineOf(figureFor('12 - 7', 5)).stops).toEqual([12, 10, 5]);
+    expect(lineOf(figureFor('52 - 48', 4)).stops).toEqual([48, 50, 52]);
+  });
+
+  it('follow the worked steps when they lead from one number to the next', () => {
+    expect(lineOf(figureFor('89 + 39', 128, ['89 + 40 = 129', '129 \u2212 1 = 128'])).stops).toEqual([
+      89, 129, 128,
+    ]);
+    expect(lineOf(figureFor('100 - 77', 23, ['77 + 3 = 80', '80 + 20 = 100', '3 + 20 = 23'])).stops).toEqual([
+      77, 80, 100,
+    ]);
+    expect(lineOf(figureFor('65 - 45', 20, ['65 \u2212 20 = 45'])).stops).toEqual([65, 45]);
+  });
+
+  it('ignore steps that are false, decimal or lead elsewhere', () => {
+    expect(lineOf(figureFor('47 + 38', 85, ['47 + 38 = 86'])).stops).toEqual([47, 77, 85]);
+    expect(lineOf(figureFor('47 + 38', 85, ['40 + 30 = 70', '7 + 8 = 15', '70 + 15 = 85'])).stops).toEqual([
+      47, 77, 85,
+    ]);
+    expect(lineOf(figureFor('47 + 38', 85, ['0.47 + 38 = 85', '47 + 3 = 50'])).stops).toEqual([47, 77, 85]);
+  });
+
+  it('always land right, with every label telling its jump and every stop written', () => {
+    const operand = fc.integer({ min: 1, max: 999 });
+    fc.assert(
+      fc.property(operand, operand, fc.boolean(), (one, other, adds) => {
+        const [a, b] = adds ? [one, other] : [one + other, other];
+        fc.pre(a < 1000);
+        const value = adds ? a + b : a - b;
+        const { figure, jumps, stops } = lineOf(figureFor(`${a} ${adds ? '+' : '-'} ${b}`, value));
+        const moved = jumps.reduce((sum, jump) => sum + Number(jump.label.replace('\u2212', '-')), 0);
+        const [start, end] = [stops[0] ?? 0, stops.at(-1) ?? 0];
+        expect(start + moved).toBe(end);
+        if (adds) expect([Math.max(a, b), a + b]).toEqual([start, end]);
+        else
+          expect([
+            [a, value],
+            [b, a],
+          ]).toContainEqual([start, end]);
+        jumps.forEach((jump, index) => {
+          expect(jump.from).toBe(stops[index]);
+          expect(jump.to - jump.from).toBe(Number(jump.label.replace('\u2212', '-')));
+        });
+        expect(new Set(figure.labels)).toEqual(new Set(stops));
+        expect(drawFigure(figure).svg).not.toContain('NaN');
+      }),
+    );
+  });
+});
+
+describe('products', () => {
+  it('are arrays, split where a fact is known', () => {
+    expect(figureFor('7 * 8', 56)).toEqual({ kind: 'array', rows: 7, columns: 8, splitAfterColumn: 5 });
+    expect(figureFor('4 * 3', 12)).toEqual({ kind: 'array', rows: 4, columns: 3 });
+    expect(figureFor('6 * 12', 72)).toEqual({ kind: 'array', rows: 6, columns: 12, splitAfterColumn: 10 });
+  });
+
+  it('split as the worked steps do, turning the array if need be', () => {
+    expect(figureFor('7 * 8', 56, ['5 × 8 = 40', '2 × 8 = 16', '40 + 16 = 56'])).toEqual({
+      kind: 'array',
+      rows: 8,
+      columns: 7,
+      splitAfterColumn: 5,
+    });
+    expect(figureFor('6 * 4', 24, ['6 × 2 = 12', '12 + 12 = 24'])).toEqual({
+      kind: 'array',
+      rows: 6,
+      columns: 4,
+      splitAfterColumn: 2,
+    });
+  });
+
+  it('double and halve larger numbers as a bar in two', () => {
+    expect(figureFor('2 * 47', 94)).toEqual({ kind: 'bar-model', whole: '94', parts: ['47', '47'] });
+    expect(figureFor('86 / 2', 43)).toEqual({ kind: 'bar-model', whole: '86', parts: ['43', '43'] });
+  });
+});
+
+describe('fractions of a number', () => {
+  it('are bars in equal parts with the wanted ones shaded', () => {
+    const expected = { kind: 'bar-model', whole: '20', parts: ['5', '5', '5', '5'], shaded: 3 };
+    expect(figureFor('3/4 * 20', 15)).toEqual(expected);
+    expect(figureFor('(3/4) * 20', 15)).toEqual(expected);
+    expect(figureFor('20 * (3/4)', 15)).toEqual(expected);
+    expect(figureFor('75/100 * 20', 15)).toEqual(expected);
+  });
+
+  it('add up to the whole and to the answer', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 2, max: 12 }),
+        fc.integer({ min: 1, max: 12 }),
+        fc.integer({ min: 1, max: 40 }),
+        (parts, top, each) => {
+          fc.pre(top <= parts);
+          const figure = figureFor(`${top}/${parts} * ${parts * each}`, top * each);
+          if (figure?.kind !== 'bar-model') throw new Error('a bar was expected');
+          const sizes = figure.parts.map(Number);
+          expect(sizes.reduce((sum, size) => sum + size, 0)).toBe(Number(figure.whole));
+          expect(sizes.slice(0, figure.shaded).reduce((sum, size) => sum + size, 0)).toBe(top * each);
+        },
+      ),
+    );
+  });
+});
+
+describe('no drawing', () => {
+  it.each([
+    ['no expression', null, 4],
+    ['a sum of three', '4 + 5 + 6', 15],
+    ['a decimal', '4.5 + 2', '13/2'],
+    ['a number over 999', '1200 + 5', 1205],
+    ['nothing to add', '47 + 0', 47],
+    ['a result below zero', '5 - 9', -4],
+    ['a fraction that does not come out whole', '2/3 * 20', '40/3'],
+    ['a division other than halving', '56 / 7', 8],
+    ['an unbracketed chain', '20 * 3/4', 15],
+    ['a product too large for dots', '13 * 14', 182],
+  ])('for %s', (_, expression, value) => {
+    expect(figureFor(expression, value)).toBeNull();
+  });
+
+  it('for times of day and money, whose numbers are not counted on a line', () => {
+    expect(figureFor('465 + 30', 495, [], 'time')).toBeNull();
+    expect(figureFor('5 + 3', 8, [], 'money')).toBeNull();
+  });
+
+  it('when the expression does not give the answer', () => {
+    expect(figureFor('47 + 38', 75)).toBeNull();
+  });
+});
