@@ -1,0 +1,29 @@
+// Which school years a class has.
+import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import styles from './choice-row.module.css';
+
+const YEARS = [0, 1, 2, 3, 4, 5, 6];
+
+interface Props {
+  readonly years: readonly number[];
+  readonly onChange: (years: number[]) => void;
+}
+
+export function YearPicker({ years, onChange }: Props) {
+  return (
+    <ToggleButtonGroup
+      aria-label="Year levels"
+      className={styles.row ?? ''}
+      selectionMode="multiple"
+      disallowEmptySelection
+      selectedKeys={years.map(String)}
+      onSelectionChange={(keys) => onChange([...keys].map(Number).sort((a, b) => a - b))}
+    >
+      {YEARS.map((year) => (
+        <ToggleButton key={year} id={String(year)} className={styles.choice ?? ''}>
+          {year === 0 ? 'Foundation' : `Year ${year}`}
+        </ToggleButton>
+      ))}
+    </ToggleButtonGroup>
+  );
+}
