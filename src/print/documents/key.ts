@@ -16,7 +16,7 @@ export function* keyParts({ request }: Composer): Generator<PartData> {
       pages: 2 * pair.length,
       paper: paperData(request.paper),
       foot: footLine(pair[0] as Board, options),
-      heading: `Answers: ${[...new Set(pair.map((board) => board.number))].join(' and ')}`,
+      heading: textPieces(`Answers: ${[...new Set(pair.map((board) => board.number))].join(' and ')}`),
       lead: 'Other ways of writing the same answer are right too. A typical wrong answer is a reason to ask \u201chow did you get there?\u201d, not a verdict.',
       size: options.largePrint ? 13 : 9.5,
       boards: pair.map((board) => ({

@@ -19,6 +19,8 @@ const OVERLAP_MM = 10;
 /** Unprinted edge of a tile; holds the trim marks. Most printers cannot print the outer 4 to 5 mm. */
 const EDGE_MM = 10;
 
+const GLUING = `Trim at the marks, lay it over the ${OVERLAP_MM} mm overlap, glue.`;
+
 /** One poster a board. */
 export function* posterParts({ request }: Composer): Generator<PartData> {
   for (const board of request.boards) yield posterPart(board, request);
@@ -53,7 +55,7 @@ function tiling(paper: PaperId, count: 2 | 4): object {
     overlap: OVERLAP_MM,
     notes: names.map(
       (name, i) =>
-        `${name}, ${i + 1} of ${count}: print at 100 %, trim at the marks, lay the ${OVERLAP_MM} mm overlap on the sheet before and glue`,
+        `Sheet ${i + 1} of ${count}, ${name}. Print at 100 %. ${i === 0 ? 'Keep whole; glue the others on.' : GLUING}`,
     ),
   };
 }

@@ -2,6 +2,7 @@
 import type { Board } from '#engine/activities/board/board.js';
 import { localeOf } from '#engine/numbers/locale.js';
 import type { PrintOptions } from '../request.js';
+import { keepLastWords, textPieces } from '../text/rich-text.js';
 import type { Composer } from './composer.js';
 import {
   dateInWords,
@@ -25,16 +26,19 @@ export function* reliefParts({ request }: Composer): Generator<PartData> {
       paper: paperData(request.paper),
       foot: footLine(board, options),
       size: options.largePrint ? 14 : 12.5,
-      heading: `The ${localeOf(options.locale).spelling.maths} warm-up: ${board.number}`,
+      heading: textPieces(`The ${localeOf(options.locale).spelling.maths} warm-up: ${board.number}`),
       lead: leadLine(board, options),
       stepsTitle: 'How it runs',
-      steps: stepsFor(board, options.minutes ?? USUAL_MINUTES),
+      steps: stepsFor(board, options.minutes ?? USUAL_MINUTES).map((step) => ({
+        ...step,
+        how: textPieces(step.how),
+      })),
       earlyTitle: 'For a child who is done early',
       early: [
         `Write three questions of your own with the answer ${board.number}: an easy one, a middle one, a hard one.`,
         'Choose one question from the board and find a second way to do it.',
         'If the class has two-sided sheets: turn over.',
-      ],
+      ].map((line) => textPieces(line)),
       cautionTitle: 'Please keep it calm',
       caution:
         'Children never race each other here. Do not call out or write up anyone\u2019s time, score or place. A child who freezes does questions 1 to 5 and may stop there. If a child gets upset about maths, note it for the class teacher.'.replace(
@@ -52,7 +56,9 @@ function leadLine(board: Board, options: PrintOptions): string {
   const about = [options.className, yearsInWords(board.years), dateInWords(options)]
     .filter(Boolean)
     .join(', ');
-  return `${about}. ${board.rungs.length} questions on one number, from very easy to hard. You need the board (on the wall or the screen) and the children\u2019s books or sheets; nothing else.`;
+  return keepLastWords(
+    `${about}. ${board.rungs.length} questions on one number, from very easy to hard. You need the board (on the wall or the screen) and the children\u2019s books or sheets; nothing else.`,
+  );
 }
 
 interface Step {

@@ -50,6 +50,7 @@ export function* slipParts({ request, names }: Composer): Generator<PartData> {
   function slipData(slip: SlipRequest | null): object {
     return {
       name: slip?.name ? names.one(slip.name) : null,
+      id: slip?.id ?? '',
       board: Math.min(slip?.board ?? 0, boards.length - 1),
       qr: slip ? qrSvg(slip.id) : null,
       alt: slip ? `Code ${slip.id}` : '',

@@ -60,22 +60,25 @@ function usedDefinitions(body: string, definitions: ReadonlyMap<string, string>)
 }
 
 const IMAGE =
-  /<image transform="([^"]*)" xlink:href="data:image\/svg\+xml;base64,([^"]*)" width="([^"]*)" height="([^"]*)" preserveAspectRatio="none"\/>/g;
+  /<image(?: transform="([^"]*)")? xlink:href="data:image\/svg\+xml;base64,([^"]*)" width="([^"]*)" height="([^"]*)" preserveAspectRatio="none"\/>/g;
 
 /** A browser gives an SVG inside <image> no fonts of the page, so each such picture becomes part of the page itself. */
 function inlineFigures(body: string): string {
   let count = 0;
-  return body.replace(IMAGE, (_whole, transform: string, data: string, width: string, height: string) => {
-    const figure = Buffer.from(data, 'base64').toString('utf8');
-    const prefix = `f${count++}-`;
-    const nested = figure
-      .replace(/^<svg[^>]*>/, (open) => {
-        const kept = open.replace(/ (width|height|preserveAspectRatio)="[^"]*"/g, '');
-        return `${kept.slice(0, -1)} width="${width}" height="${height}" preserveAspectRatio="none">`;
-      })
-      .replace(/ id="([^"]+)"/g, ` id="${prefix}$1"`)
-      .replace(/url\(#([^)]+)\)/g, `url(#${prefix}$1)`)
-      .replace(/href="#([^"]+)"/g, `href="#${prefix}$1"`);
-    return `<g transform="${transform}">${nested}</g>`;
-  });
+  return body.replace(
+    IMAGE,
+    (_whole, transform: string | undefined, data: string, width: string, height: string) => {
+      const figure = Buffer.from(data, 'base64').toString('utf8');
+      const prefix = `f${count++}-`;
+      const nested = figure
+        .replace(/^<svg[^>]*>/, (open) => {
+          const kept = open.replace(/ (width|height|preserveAspectRatio)="[^"]*"/g, '');
+          return `${kept.slice(0, -1)} width="${width}" height="${height}" preserveAspectRatio="none">`;
+        })
+        .replace(/ id="([^"]+)"/g, ` id="${prefix}$1"`)
+        .replace(/url\(#([^)]+)\)/g, `url(#${prefix}$1)`)
+        .replace(/href="#([^"]+)"/g, `href="#${prefix}$1"`);
+      return transform ? `<g transform="${transform}">${nested}</g>` : nested;
+    },
+  );
 }
