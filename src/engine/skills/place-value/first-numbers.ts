@@ -122,18 +122,6 @@ const nextTen = templateOf<readonly [n: number, up: boolean]>({
         ],
         locale,
       ),
-      ...(n < 1000
-        ? {
-            figure: {
-              kind: 'number-line' as const,
-              from: 10 * Math.floor((n - 1) / 10),
-              to: 10 * Math.floor((n - 1) / 10) + 20,
-              step: 1,
-              labels: [],
-              mark: n,
-            },
-          }
-        : {}),
       usesNumber: `finds the multiple of 10 just ${up ? 'after' : 'before'} ${say(n)}`,
     };
   },

@@ -61,9 +61,9 @@ function roundWhole(range: NumberRange, units: readonly number[]): Template {
         ],
         slips: wholeSlips(
           [
+            ['round.in-steps', inSteps],
             ['round.cut-off', down],
             ['round.always-up', down + unit],
-            ['round.in-steps', inSteps],
             ['round.wrong-place', n % otherUnit === 0 ? null : Math.floor(n / otherUnit + 0.5) * otherUnit],
             ['round.digit-only', rounded / unit],
           ],
@@ -165,9 +165,9 @@ const roundPart = partTemplates(
         `It is ${goesUp ? 'at least halfway, so it goes up' : 'less than halfway, so it goes down'}: ${t(rounded)}`,
       ],
       slips: [
+        ['round.in-steps', inSteps],
         ['round.cut-off', down],
         ['round.always-up', up],
-        ['round.in-steps', inSteps],
         [
           'round.wrong-place',
           tenths ? roundTo(value, rational(1)) : value.n >= 5 * value.d ? roundTo(value, rational(10)) : null,

@@ -118,7 +118,7 @@ const belowZero = templateOf<readonly [a: number, b: number]>({
       ],
       slips: wholeSlips(
         [
-          ['negative.turned-round', b - a],
+          [weather ? 'negative.sign-lost' : 'negative.turned-round', b - a],
           ['negative.zero-counted', a - b + 1],
           ['negative.zero-counted', a - b - 1],
           ['operation.swapped', a + b],
