@@ -43,10 +43,26 @@ export function startState(
     position,
     placementShift: shift,
     lead: new Float64Array(n).fill(shift),
-    covariance: general === 0 ? space.covariance : space.covariance.map((value) => value + general),
+    covariance: shiftedCovariance(space, general),
     memories: Array.from({ length: n }, () => null),
     answered: new Uint16Array(n),
   };
+}
+
+const SHIFTED = new WeakMap<SkillSpace, Map<number, Float64Array>>();
+
+/** The prior covariance with another variance of general ability; one array per variance, since states share them. */
+function shiftedCovariance(space: SkillSpace, by: number): Float64Array {
+  if (by === 0) return space.covariance;
+  let known = SHIFTED.get(space);
+  if (!known) SHIFTED.set(space, (known = new Map()));
+  let covariance = known.get(by);
+  // Placements of a whole school would fill memory: only the first few variances are kept.
+  if (!covariance) {
+    covariance = space.covariance.map((value) => value + by);
+    if (known.size < 8) known.set(by, covariance);
+  }
+  return covariance;
 }
 
 /**

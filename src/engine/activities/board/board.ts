@@ -31,6 +31,15 @@ export interface Board {
   readonly proof: BoardProof;
 }
 
+/** Rules that a board may have to loosen, because of a teacher's locks or because too little can be asked about a number. */
+export const RELAXATIONS = [
+  'a skill more than once',
+  'more than 4 rungs of one strand',
+  'fewer than 4 strands',
+  'rungs without the number of the day',
+] as const;
+export type Relaxation = (typeof RELAXATIONS)[number];
+
 /** What was computed about the board, so that another program can check it again. */
 export interface BoardProof {
   /** Value of the composer's objective (lower is better). */
@@ -44,6 +53,6 @@ export interface BoardProof {
   /** Due reviews asked for, and those that found a place. */
   readonly reviewsDue: readonly string[];
   readonly reviewsPlaced: readonly string[];
-  /** Rules that had to be loosened because too little can be asked about the number, in plain words; absent when none. */
-  readonly relaxed?: readonly string[];
+  /** Rules that this board does not keep; absent when it keeps all. */
+  readonly relaxed?: readonly Relaxation[];
 }

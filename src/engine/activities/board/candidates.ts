@@ -20,9 +20,9 @@ export interface Candidate {
   readonly predicted: number;
   /** Logits on the scale common to all years, rounded to 0.01. */
   readonly common: number;
-  readonly text: string;
-  /** Equal for equal answers. */
-  readonly answerKey: string;
+  /** Neighbours on the ladder must differ in both: the printed answer, folded, and its value (the text again for words). */
+  readonly answerText: string;
+  readonly answerValue: string;
   /** Skills with the same family feel alike to a child. */
   readonly family: string;
   /** How well the class is known at this skill: 0 (not at all) to 1. */
@@ -39,8 +39,8 @@ export interface CandidateRequest {
   readonly due: ReadonlySet<string>;
   /** Texts (folded) that must not come. */
   readonly avoid: ReadonlySet<string>;
-  /** Also questions that do not use the day's number: only for numbers about which too little can be asked. */
-  readonly withFree: boolean;
+  /** Skills that may also be asked without the day's number: only where too little can be asked about it. */
+  readonly free: ReadonlySet<string>;
 }
 
 /** All candidates, in the order of the skill map; no two have the same text. */
@@ -51,13 +51,14 @@ export function gatherCandidates(request: CandidateRequest, rng: Rng): Candidate
     if (skill.year > highest || !request.classModel.space.indexOf.has(skill.id)) continue;
     const isDue = request.due.has(skill.id);
     const about = questionsAbout(skill, request.number, rng.fork(skill.id), request.locale, TRIES);
-    const wantsFree = request.withFree || (isDue && about.length === 0);
+    const wantsFree = request.free.has(skill.id) || (isDue && about.length === 0);
     const free = wantsFree
       ? generateQuestions(skill, TRIES, rng.fork(skill.id).int(1, 1e9), request.locale)
       : [];
     for (const question of [...about, ...free]) {
-      const candidate = makeCandidate(question, request.classModel, isDue);
-      if (!out.has(candidate.text) && !request.avoid.has(candidate.text)) out.set(candidate.text, candidate);
+      if (out.has(question.text) || (request.avoid.size > 0 && request.avoid.has(foldText(question.text))))
+        continue;
+      out.set(question.text, makeCandidate(question, request.classModel, isDue));
     }
   }
   return [...out.values()];
@@ -65,13 +66,14 @@ export function gatherCandidates(request: CandidateRequest, rng: Rng): Candidate
 
 /** A question with what the composer needs to know about it. */
 export function makeCandidate(question: Question, classModel: ClassModel, isDue: boolean): Candidate {
+  const answerText = foldText(question.answer.text);
   return {
     question,
     predicted:
       Math.round(predictClass(classModel, question.skill, question.difficulty).mean * 10_000) / 10_000,
     common: Math.round(commonDifficulty(question) * 100) / 100,
-    text: foldText(question.text),
-    answerKey: question.answer.value ?? foldText(question.answer.text),
+    answerText,
+    answerValue: question.answer.value ?? answerText,
     family: question.skill.split('.').slice(0, 2).join('.'),
     known: knownShare(classModel, question.skill),
     isDue,

@@ -19,11 +19,15 @@ export interface CodedTask {
   readonly strand: Int32Array;
   readonly kind: Int32Array;
   readonly family: Int32Array;
-  readonly answer: Int32Array;
+  readonly answerText: Int32Array;
+  readonly answerValue: Int32Array;
   readonly due: Int32Array;
   readonly hasFigure: Uint8Array;
   /** rungCost of candidate c on rung r (0-based) at [r * candidates + c]. */
   readonly cost: Float64Array;
+  /** Locked rungs per strand code and per skill code: they stay, whatever the rules say, but they count. */
+  readonly lockedOfStrand: Uint8Array;
+  readonly lockedOfSkill: Uint8Array;
   /** How many different codes there are, for counting arrays. */
   readonly sizes: {
     readonly skill: number;
@@ -58,10 +62,13 @@ export function codeTask(task: LadderTask): CodedTask {
     strand: strand.code,
     kind: kind.code,
     family: family.code,
-    answer: codes(candidates, (candidate) => candidate.answerKey).code,
+    answerText: codes(candidates, (candidate) => candidate.answerText).code,
+    answerValue: codes(candidates, (candidate) => candidate.answerValue).code,
     due: Int32Array.from(candidates, (candidate) => duePlace.get(candidate.question.skill) ?? -1),
     hasFigure: Uint8Array.from(candidates, (candidate) => (candidate.question.figure ? 1 : 0)),
     cost,
+    lockedOfStrand: countLocks(task, strand),
+    lockedOfSkill: countLocks(task, skill),
     sizes: { skill: skill.size, strand: strand.size, kind: kind.size, family: family.size },
     unearned:
       WEIGHTS.strand * STRANDS_WANTED +
@@ -82,12 +89,22 @@ function codes(candidates: readonly Candidate[], key: (candidate: Candidate) => 
   return { code, size: known.size };
 }
 
+function countLocks(
+  task: LadderTask,
+  coded: { readonly code: Int32Array; readonly size: number },
+): Uint8Array {
+  const counts = new Uint8Array(coded.size);
+  for (const c of task.locked) if (c >= 0) countUp(counts, coded.code[c] as number);
+  return counts;
+}
+
 /** True when candidate `upper` may stand on the rung after `lower`. */
 export function mayFollow(coded: CodedTask, lower: number, upper: number): boolean {
   return (
     (coded.predicted[upper] as number) <= (coded.predicted[lower] as number) &&
     (coded.common[upper] as number) >= (coded.common[lower] as number) &&
-    coded.answer[upper] !== coded.answer[lower]
+    coded.answerText[upper] !== coded.answerText[lower] &&
+    coded.answerValue[upper] !== coded.answerValue[lower]
   );
 }
 
@@ -126,9 +143,11 @@ export function ladderEvaluator(coded: CodedTask): (ladder: Int32Array) => numbe
       cost += coded.cost[r * n + c] as number;
       const timesSkill = countUp(used.skill, coded.skill[c] as number);
       const timesStrand = countUp(used.strand, coded.strand[c] as number);
-      const isLocked = coded.task.locked[r] !== -1;
-      if (!isLocked && (timesSkill >= rules.mostPerSkill || timesStrand >= rules.mostPerStrand))
+      const strand = coded.strand[c] as number;
+      const skill = coded.skill[c] as number;
+      if (timesStrand >= Math.max(rules.mostPerStrand, coded.lockedOfStrand[strand] as number))
         return Infinity;
+      if (timesSkill >= Math.max(rules.mostPerSkill, coded.lockedOfSkill[skill] as number)) return Infinity;
       if (timesStrand === 0 && ++strands <= STRANDS_WANTED) cost -= WEIGHTS.strand;
       if (countUp(used.kind, coded.kind[c] as number) === 0 && ++kinds <= ANSWER_KINDS_WANTED)
         cost -= WEIGHTS.answerKind;

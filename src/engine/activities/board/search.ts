@@ -3,13 +3,13 @@ import { type CodedTask, codeTask, ladderEvaluator, mayFollow } from './ladder.j
 import { ANSWER_KINDS_WANTED, dueWeight, type LadderTask, STRANDS_WANTED, WEIGHTS } from './objective.js';
 
 /** Partial ladders kept per rung, and how many of them may end in the same candidate. */
-const BEAM = 80;
-const BEAM_PER_CANDIDATE = 3;
+const BEAM = 40;
+const BEAM_PER_CANDIDATE = 2;
 /** Candidates looked at per rung, the cheapest ones; and in exchanges of two rungs. */
-const BREADTH = 70;
-const BREADTH_IN_PAIRS = 14;
+const BREADTH = 50;
+const BREADTH_IN_PAIRS = 10;
 /** Full ladders from the beam that are improved by exchanges. */
-const FINALISTS = 4;
+const FINALISTS = 2;
 
 export interface FoundLadder {
   /** Index of the candidate on each rung, easiest first. */
@@ -25,7 +25,7 @@ export function searchLadder(task: LadderTask): FoundLadder | null {
   let best: FoundLadder | null = null;
   for (const start of beam(coded, choices)) {
     const ladder = Int32Array.from(start);
-    const objective = improve(ladder, choices, evaluate);
+    const objective = improve(coded, ladder, choices, evaluate);
     if (objective < (best?.objective ?? Infinity)) best = { ladder: [...ladder], objective };
   }
   return best;
@@ -76,6 +76,8 @@ function boundsFromLocks(coded: CodedTask, rung: number) {
 
 interface Partial {
   readonly candidate: number;
+  /** 0-based. */
+  readonly rung: number;
   readonly before: Partial | null;
   /** Costs so far, less what has been earned of the whole-ladder terms. */
   readonly cost: number;
@@ -90,7 +92,7 @@ interface Partial {
 function beam(coded: CodedTask, choices: readonly number[][]): number[][] {
   const lastRungForDue = lastChanceForDue(coded, choices);
   let front: Partial[] = [
-    { candidate: -1, before: null, cost: 0, strands: 0, kinds: 0, hasFigure: false, served: 0 },
+    { candidate: -1, rung: -1, before: null, cost: 0, strands: 0, kinds: 0, hasFigure: false, served: 0 },
   ];
   for (let rung = 0; rung < coded.rungs; rung++) {
     const next: { partial: Partial; rank: number }[] = [];
@@ -126,17 +128,26 @@ function extend(coded: CodedTask, partial: Partial, c: number, rung: number): Pa
   if (partial.candidate >= 0 && !mayFollow(coded, partial.candidate, c)) return null;
   let timesSkill = 0;
   let timesStrand = 0;
+  let chosenOfStrand = 0;
   let isNewKind = true;
   let isNewFamily = true;
   for (let at: Partial | null = partial; at && at.candidate >= 0; at = at.before) {
     if (at.candidate === c) return null;
     if (coded.skill[at.candidate] === coded.skill[c]) timesSkill++;
-    if (coded.strand[at.candidate] === coded.strand[c]) timesStrand++;
+    if (coded.strand[at.candidate] === coded.strand[c]) {
+      timesStrand++;
+      if (locked[at.rung] === -1) chosenOfStrand++;
+    }
     if (coded.kind[at.candidate] === coded.kind[c]) isNewKind = false;
     if (coded.family[at.candidate] === coded.family[c]) isNewFamily = false;
   }
-  if (locked[rung] === -1 && (timesSkill >= rules.mostPerSkill || timesStrand >= rules.mostPerStrand))
+  const lockedOfStrand = coded.lockedOfStrand[coded.strand[c] as number] as number;
+  if (
+    locked[rung] === -1 &&
+    (timesSkill >= rules.mostPerSkill || chosenOfStrand + lockedOfStrand >= rules.mostPerStrand)
+  ) {
     return null;
+  }
   const strands = partial.strands + (timesStrand === 0 ? 1 : 0);
   if (strands + (coded.rungs - 1 - rung) < rules.leastStrands) return null;
   const kinds = partial.kinds + (isNewKind ? 1 : 0);
@@ -151,6 +162,7 @@ function extend(coded: CodedTask, partial: Partial, c: number, rung: number): Pa
   if (servesDue) cost -= dueWeight(due);
   return {
     candidate: c,
+    rung,
     before: partial,
     cost,
     strands,
@@ -189,41 +201,59 @@ function hope(coded: CodedTask, partial: Partial, rung: number, lastRungForDue: 
 
 /** Exchanges one rung, then two at a time, as long as that helps; changes `ladder` and returns its objective. */
 function improve(
+  coded: CodedTask,
   ladder: Int32Array,
   choices: readonly number[][],
   evaluate: (ladder: Int32Array) => number,
 ): number {
+  const n = coded.task.candidates.length;
+  const costAt = (rung: number) => coded.cost[rung * n + (ladder[rung] as number)] as number;
   let objective = evaluate(ladder);
-  const tryAt = (rung: number, c: number): boolean => {
+  // What the terms about the whole ladder cost now: no exchange can win more than that from them.
+  let winnable = 0;
+  const settle = (now: number) => {
+    objective = now;
+    winnable = now;
+    for (let rung = 0; rung < ladder.length; rung++) winnable -= costAt(rung);
+  };
+  settle(objective);
+  const fits = (rung: number): boolean =>
+    (rung === 0 || mayFollow(coded, ladder[rung - 1] as number, ladder[rung] as number)) &&
+    (rung === ladder.length - 1 || mayFollow(coded, ladder[rung] as number, ladder[rung + 1] as number));
+  const tryAt = (rung: number, c: number, spent: number): boolean => {
     const before = ladder[rung] as number;
+    if (c === before || (coded.cost[rung * n + c] as number) + spent >= costAt(rung) + winnable) return false;
     ladder[rung] = c;
-    const now = evaluate(ladder);
-    if (now < objective - 1e-9) {
-      objective = now;
-      return true;
+    if (fits(rung)) {
+      const now = evaluate(ladder);
+      if (now < objective - 1e-9) {
+        settle(now);
+        return true;
+      }
     }
     ladder[rung] = before;
     return false;
   };
   const single = (): boolean => {
     let helped = false;
-    choices.forEach((list, rung) => {
-      for (const c of list) if (tryAt(rung, c)) helped = true;
-    });
+    for (let rung = 0; rung < ladder.length; rung++) {
+      for (const c of choices[rung] as number[]) if (tryAt(rung, c, 0)) helped = true;
+    }
     return helped;
   };
   const pair = (): boolean => {
     for (let first = 0; first < ladder.length; first++) {
-      for (let second = first + 1; second < ladder.length; second++) {
-        const before = ladder[first] as number;
-        for (const c of (choices[first] as number[]).slice(0, BREADTH_IN_PAIRS)) {
-          ladder[first] = c;
-          for (const d of (choices[second] as number[]).slice(0, BREADTH_IN_PAIRS)) {
-            if (tryAt(second, d)) return true;
-          }
+      const before = ladder[first] as number;
+      const costBefore = costAt(first);
+      for (const c of (choices[first] as number[]).slice(0, BREADTH_IN_PAIRS)) {
+        const spent = (coded.cost[first * n + c] as number) - costBefore;
+        ladder[first] = c;
+        for (let second = first + 1; second < ladder.length; second++) {
+          for (const d of (choices[second] as number[]).slice(0, BREADTH_IN_PAIRS))
+            if (tryAt(second, d, spent)) return true;
         }
-        ladder[first] = before;
       }
+      ladder[first] = before;
     }
     return false;
   };

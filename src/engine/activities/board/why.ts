@@ -1,4 +1,6 @@
 // The sentence beside a rung: why this question stands here, in a teacher's words.
+import { yearName } from '../../curriculum/years.js';
+import type { LocaleId } from '../../numbers/locale.js';
 import type { Candidate } from './candidates.js';
 import { GREATEST_MISS } from './target-curve.js';
 
@@ -17,17 +19,18 @@ const REACH: readonly (readonly [atLeast: number, words: readonly string[]])[] =
   [0, ['One or two children may reach this', 'A summit for one or two']],
 ];
 
-/** How a year level is said: "Foundation" or "Year 3". */
-export function yearName(year: number): string {
-  return year === 0 ? 'Foundation' : `Year ${year}`;
-}
-
 /** One plain sentence for the teacher. `rung` only varies the wording. */
-export function explainRung(candidate: Candidate, target: number, rung: number, dayNumber: string): string {
+export function explainRung(
+  candidate: Candidate,
+  target: number,
+  rung: number,
+  dayNumber: string,
+  locale: LocaleId,
+): string {
   const { question, predicted, isDue } = candidate;
   const words = (REACH.find(([atLeast]) => predicted >= atLeast) ?? REACH[REACH.length - 1])?.[1] ?? [];
   const reach = words[rung % words.length] ?? '';
-  const skill = `a ${yearName(question.year)} skill`;
+  const skill = `a ${yearName(question.year, locale)} skill`;
   const does = question.usesNumber ? `it ${question.usesNumber}` : '';
   const miss = predicted - target;
   let sentence: string;
@@ -35,9 +38,11 @@ export function explainRung(candidate: Candidate, target: number, rung: number, 
   else if (isDue)
     sentence = `Brought back because it is due, though it cannot use ${dayNumber}: ${skill}; ${lowerFirst(reach)}`;
   else if (does) sentence = `${reach}: ${does}, ${skill}`;
-  else
-    sentence = `${reach}: too little can be asked about ${dayNumber}, so this is ${skill} with other numbers`;
-  if (Math.abs(miss) > GREATEST_MISS) {
+  else {
+    const howFar = predicted >= 0.5 ? 'easy' : 'hard';
+    sentence = `${reach}: nothing so ${howFar} can be asked about ${dayNumber}, so this is ${skill} with other numbers`;
+  }
+  if (Math.abs(miss) > GREATEST_MISS + 1e-9) {
     sentence += miss < 0 ? '; nothing easier fitted this rung' : '; nothing harder fitted this rung';
   }
   return `${sentence}.`;
