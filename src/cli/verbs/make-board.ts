@@ -1,6 +1,7 @@
 // afterbell make board
 import { type Board, type BoardSide } from '#engine/activities/board/board.js';
-import { type BoardRequest, composeBoard } from '#engine/activities/board/compose.js';
+import type { BoardRequest } from '#engine/activities/board/board-request.js';
+import { composeBoard } from '#engine/activities/board/compose.js';
 import { typicalClass } from '#engine/learning/class-model.js';
 import { parseDayNumber } from '#engine/numbers/day-number.js';
 import { Rng } from '#engine/random/rng.js';

@@ -2,7 +2,9 @@
 import type { Result } from '#api/problem.js';
 import type { BoardGroup, Sheet, TodayView } from '#api/today.js';
 import type { Board, BoardSide } from '#engine/activities/board/board.js';
-import { type BoardRequest, composeBoard, replaceRung } from '#engine/activities/board/compose.js';
+import type { BoardRequest } from '#engine/activities/board/board-request.js';
+import { composeBoard } from '#engine/activities/board/compose.js';
+import { replaceRung, withRung } from '#engine/activities/board/replace-rung.js';
 import { type ClassModel, typicalClass } from '#engine/learning/class-model.js';
 import { addDays, parseIsoDate } from '#engine/numbers/calendar.js';
 import { type DayNumber, parseDayNumber } from '#engine/numbers/day-number.js';
@@ -128,6 +130,7 @@ export async function swapRung(
       value: {
         ...board,
         rungs: board.rungs.map((other) => (other.rung === rung ? { ...chosen, locked: true } : other)),
+        proof: withRung(board, chosen, request).proof,
       },
     };
   });
