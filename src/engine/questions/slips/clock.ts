@@ -1,4 +1,4 @@
-// Typical wrong methods with clock times. Times are minutes on a 12-hour dial (60 = 1:00 to 779 = 12:59).
+// Typical wrong methods with clock times. Times are minutes on a 12-hour dial (0 = 12:00 to 719 = 11:59).
 import type { Answer } from '../question.js';
 
 /** "3:25" from hour and minute as a child would write them, however impossible ("3:72"). */
@@ -33,17 +33,21 @@ export function minuteNumberRead(time: number): number {
 
 /** Hour and minute when time is added as if it were written in hundredths: 3:25 + 47 min = 3:72, 3:80 + 30 = 4:10. */
 export function addedInHundreds(start: number, minutes: number): { hour: number; minute: number } {
-  const total = Math.floor(start / 60) * 100 + (start % 60) + minutes;
+  const total = (Math.floor(start / 60) || 12) * 100 + (start % 60) + minutes;
   return { hour: ((Math.floor(total / 100) + 11) % 12) + 1, minute: total % 100 };
+}
+
+/** 3:40 as 340. */
+function readAsHundreds(time: number): number {
+  return Math.floor(time / 60) * 100 + (time % 60);
 }
 
 /** Minutes between two times when both are read as numbers of hundredths and subtracted: 3:40 to 4:15 = 75. */
 export function differenceInHundreds(start: number, end: number): number {
-  const read = (time: number) => Math.floor(time / 60) * 100 + (time % 60);
-  return read(end) - read(start);
+  return readAsHundreds(end) - readAsHundreds(start);
 }
 
-/** The same time as minutes 60 (1:00) to 779 (12:59) on a 12-hour dial. */
+/** The same time as minutes 0 (12:00) to 719 (11:59) on a 12-hour dial. */
 export function onDial(time: number): number {
-  return ((((time - 60) % 720) + 720) % 720) + 60;
+  return ((time % 720) + 720) % 720;
 }

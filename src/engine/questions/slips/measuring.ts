@@ -27,8 +27,8 @@ export function changeCountedApart(paid: number, cost: number): number {
   return paid - (cost - cents) + (cents === 0 ? 0 : 100 - cents);
 }
 
-/** Change when the smaller digit is taken from the larger in each column: $10.00 - $4.85 = $14.85 becomes 6 and so on. In cents. */
-export function changeWithoutBorrow(paid: number, cost: number): number {
+/** Change when the smaller is taken from the larger in each part, dollars and cents: $10.00 - $4.85 = $6.85. In cents. */
+export function changeLargerLessSmaller(paid: number, cost: number): number {
   return Math.floor(paid / 100) * 100 - Math.floor(cost / 100) * 100 + (cost % 100);
 }
 
