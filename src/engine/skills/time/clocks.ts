@@ -1,0 +1,392 @@
+// Reading and writing times of day. Times are minutes on a 12-hour dial: 0 is 12:00, 719 is 11:59.
+import { formatClock } from '../../numbers/format.js';
+import { clockToWords } from '../../numbers/time-words.js';
+import { clockAnswer, unitAnswer } from '../../questions/answer.js';
+import type { Draft, DraftSlip, TemplateContext } from '../../questions/draft.js';
+import { handsSwapped, minuteNumberRead, nearestHourRead, onDial } from '../../questions/slips/clock.js';
+import type { Rng } from '../../random/rng.js';
+import { using, wholeOn } from '../measuring/quantity.js';
+import type { Skill } from '../skill.js';
+
+function hourOf(time: number): number {
+  return Math.floor(time / 60);
+}
+
+/** The spoken time with digits, as classes write it: "25 past 3", "quarter to 8", "half past 2", "7 o’clock". */
+function spoken(time: number): string {
+  const hour = ((hourOf(time) + 11) % 12) + 1;
+  const next = (hour % 12) + 1;
+  const minute = time % 60;
+  if (minute === 0) return `${hour} o’clock`;
+  if (minute === 30) return `half past ${hour}`;
+  if (minute === 15) return `quarter past ${hour}`;
+  if (minute === 45) return `quarter to ${next}`;
+  const count = minute < 30 ? minute : 60 - minute;
+  const unit = count % 5 === 0 ? '' : count === 1 ? ' minute' : ' minutes';
+  return minute < 30 ? `${count}${unit} past ${hour}` : `${count}${unit} to ${next}`;
+}
+
+function readSlips(time: number): DraftSlip[] {
+  return [
+    { misconception: 'time.hands-swapped', answer: clockAnswer(handsSwapped(time)) },
+    { misconception: 'time.hour-ahead', answer: clockAnswer(nearestHourRead(time)) },
+    { misconception: 'time.minute-number', answer: clockAnswer(minuteNumberRead(time)) },
+    ...(time % 60 > 30
+      ? [
+          {
+            misconception: 'time.past-to-swapped' as const,
+            answer: clockAnswer(onDial(hourOf(time) * 60 + 120 - (time % 60))),
+          },
+        ]
+      : []),
+  ];
+}
+
+function readClockFace(time: number, { locale }: TemplateContext): Draft {
+  const hour = hourOf(time);
+  const minute = time % 60;
+  return {
+    text: 'What time does the clock show?',
+    answer: clockAnswer(time),
+    accepts: [spoken(time), clockToWords(time, locale)],
+    expression: `${hour} * 60 + ${minute}`,
+    features: {
+      drawn: true,
+      size: minute === 0 ? 0 : minute > 30 ? 1.5 : 0.5,
+      extraSteps: minute % 5 === 0 ? 0 : 1,
+      adjust: minute === 0 ? -0.8 : 0,
+    },
+    strategy:
+      minute === 0
+        ? [`The long hand is at 12, the short hand at ${hour === 0 ? 12 : hour}.`]
+        : [
+            `The short hand has passed ${hour === 0 ? 12 : hour}.`,
+            minute % 5 === 0
+              ? `The long hand is at ${minute / 5}: ${minute / 5} × 5 = ${minute} minutes.`
+              : `The long hand is ${minute % 5} past the ${Math.floor(minute / 5) === 0 ? 12 : Math.floor(minute / 5)}: ${Math.floor(minute / 5)} × 5 + ${minute % 5} = ${minute} minutes.`,
+          ],
+    slips: readSlips(time),
+    figure: { kind: 'clock', minutes: time },
+  };
+}
+
+function laterByHalves(time: number, halves: number): Draft {
+  const after = onDial(time + 30 * halves);
+  const name =
+    halves === 1
+      ? 'half an hour'
+      : halves === 2
+        ? '1 hour'
+        : halves === 3
+          ? 'one and a half hours'
+          : '2 hours';
+  const wraps = time + 30 * halves >= 720;
+  return {
+    text: `What time is it ${name} after ${spoken(time)}?`,
+    answer: clockAnswer(after),
+    accepts: [spoken(after)],
+    expression: wraps ? `mod(${time} + ${30 * halves}, 720)` : `${time} + ${30 * halves}`,
+    features: { size: halves - 1, adjust: halves % 2 === 0 ? -0.5 : 0, carries: wraps ? 1 : 0, drawn: true },
+    strategy: [
+      halves % 2 === 0
+        ? 'The long hand goes all the way round, so only the hour changes.'
+        : 'The long hand goes half-way round for half an hour.',
+      `${spoken(time)} → ${spoken(after)}`,
+    ],
+    slips: [
+      { misconception: 'time.hour-not-moved', answer: clockAnswer(onDial(hourOf(time) * 60 + (after % 60))) },
+      { misconception: 'time.hour-ahead', answer: clockAnswer(onDial(after + 60)) },
+      { misconception: 'time.wrong-way', answer: clockAnswer(onDial(time - 30 * halves)) },
+    ],
+    figure: { kind: 'clock', minutes: time },
+  };
+}
+
+function toDigital(time: number): Draft {
+  const minute = time % 60;
+  const isTo = minute > 30;
+  return {
+    text: `What does a digital clock show at ${spoken(time)}?`,
+    answer: clockAnswer(time),
+    expression: isTo ? `${hourOf(time) + 1} * 60 - ${60 - minute}` : `${hourOf(time)} * 60 + ${minute}`,
+    features: {
+      size: isTo ? 1 : 0,
+      extraSteps: minute % 15 === 0 ? 0 : isTo ? 1 : 0,
+      carries: minute % 5 === 0 ? 0 : 1,
+    },
+    strategy: isTo
+      ? [`60 − ${60 - minute} = ${minute}`, `It is not yet the next hour, so ${formatClock(time)}.`]
+      : [`${minute} minutes past, so ${formatClock(time)}.`],
+    slips: [
+      {
+        misconception: 'time.past-to-swapped',
+        answer: clockAnswer(onDial(isTo ? (hourOf(time) + 1) * 60 + 60 - minute : time - 2 * minute)),
+      },
+      { misconception: 'time.hour-ahead', answer: clockAnswer(onDial(isTo ? time + 60 : time + 60)) },
+    ],
+  };
+}
+
+function minutesPast(time: number, how: string): Draft {
+  const minute = time % 60;
+  const hour = ((hourOf(time) + 11) % 12) + 1;
+  return {
+    text: `What does a digital clock show ${how} ${hour} o’clock?`,
+    answer: clockAnswer(time),
+    expression: `${hourOf(time)} * 60 + ${minute}`,
+    features: { size: minute > 30 ? 0.5 : 0, rule: true, unlike: how.includes('/') },
+    strategy: [
+      ...(how.includes('/') ? [`An hour is 60 minutes, so that is ${minute} minutes.`] : []),
+      `${minute} minutes past ${hour} is ${formatClock(time)}.`,
+    ],
+    slips: [
+      { misconception: 'time.past-to-swapped', answer: clockAnswer(onDial(hourOf(time) * 60 - minute)) },
+      { misconception: 'time.hour-ahead', answer: clockAnswer(onDial(time + 60)) },
+    ],
+  };
+}
+
+function toNextHour(time: number, { locale }: TemplateContext): Draft {
+  const minute = time % 60;
+  const left = 60 - minute;
+  const next = ((((hourOf(time) + 11) % 12) + 1) % 12) + 1;
+  const ones = (10 - (minute % 10)) % 10;
+  return {
+    text: `It is ${formatClock(time)}. How many minutes are left until ${next} o’clock?`,
+    answer: unitAnswer(left, 'min', locale),
+    expression: `60 - ${minute}`,
+    features: {
+      unknownInside: true,
+      size: minute % 5 === 0 ? 0 : 0.7,
+      carries: minute % 10 === 0 ? 0 : 1,
+      adjust: -0.6,
+    },
+    strategy:
+      ones === 0 || left < 10
+        ? [`${minute} + ${left} = 60`]
+        : [
+            `${minute} + ${ones} = ${minute + ones}`,
+            `${minute + ones} + ${left - ones} = 60`,
+            `${ones} + ${left - ones} = ${left}`,
+          ],
+    slips: [
+      { misconception: 'time.hundred-minutes', answer: unitAnswer(100 - minute, 'min', locale) },
+      { misconception: 'meas.complement-ten', answer: unitAnswer(left + 10, 'min', locale) },
+      { misconception: 'time.past-to-swapped', answer: unitAnswer(minute, 'min', locale) },
+    ],
+    figure: { kind: 'digital-clock', text: formatClock(time) },
+  };
+}
+
+/** An hour whose 24-hour form cannot be read as a 12-hour time: 13 to 23, or 00 to 09. */
+function hourFor24(isPm: boolean, rng: Rng): number {
+  return isPm ? rng.int(1, 11) : rng.int(0, 9);
+}
+
+function to24(time: number, isPm: boolean): Draft {
+  const on24 = isPm ? time + 720 : time;
+  const hour = hourOf(time);
+  return {
+    text: `How is ${formatClock(time)}\u00a0${isPm ? 'pm' : 'am'} written on a 24-hour clock?`,
+    answer: clockAnswer(on24, 24),
+    expression: isPm ? `(${hour} + 12) * 60 + ${time % 60}` : `${hour} * 60 + ${time % 60}`,
+    features: { size: isPm ? 0.5 : 0, rule: !isPm, adjust: hour === 0 ? 0.8 : -0.3 },
+    strategy: isPm
+      ? [`After noon add 12 to the hour: ${hour} + 12 = ${hour + 12}`, `So ${formatClock(on24, 24)}.`]
+      : [
+          hour === 0 ? 'The day starts at 00:00.' : 'Before noon the hour stays the same.',
+          `So ${formatClock(on24, 24)}.`,
+        ],
+    slips: [
+      ...(isPm
+        ? [{ misconception: 'time.ten-for-twelve' as const, answer: clockAnswer(time + 600, 24) }]
+        : []),
+      { misconception: 'time.twelve-left-out', answer: clockAnswer(isPm ? time : time + 720, 24) },
+    ],
+  };
+}
+
+function to12(time: number): Draft {
+  const hour = hourOf(time);
+  return {
+    text: `A 24-hour clock shows ${formatClock(time + 720, 24)}. What is this as a pm time?`,
+    answer: clockAnswer(time + 720, 12, 'pm'),
+    accepts: [formatClock(time)],
+    expression: `${hour + 12} * 60 + ${time % 60}`,
+    features: { size: 0.5, adjust: hour >= 8 ? 0.2 : 0 },
+    strategy: [`${hour + 12} − 12 = ${hour}`, `So ${formatClock(time)}\u00a0pm.`],
+    slips: [
+      { misconception: 'time.ten-for-twelve', answer: clockAnswer(onDial(time + 120) + 720, 12, 'pm') },
+      { misconception: 'time.hour-ahead', answer: clockAnswer(onDial(time + 60) + 720, 12, 'pm') },
+    ],
+    figure: { kind: 'digital-clock', text: formatClock(time + 720, 24) },
+  };
+}
+
+const MINUTES = { ac9: ['AC9M3M04'], england: ['NC-Y3-measure-5'], ccss: ['3.MD.A.1'] } as const;
+
+export const CLOCK_SKILLS: readonly Skill[] = [
+  {
+    id: 'time.clock.half',
+    title: 'Tell o’clock and half past',
+    year: 1,
+    fluentYear: 2,
+    strand: 'time',
+    prerequisites: ['place.next.20', 'place.next.20'],
+    codes: { ac9: ['AC9M2M04'], england: ['NC-Y1-measure-6'], ccss: ['1.MD.B.3'] },
+    templates: [
+      { id: 'face', ask: (context) => readClockFace(context.rng.int(1, 23) * 30, context) },
+      {
+        id: 'later',
+        ask: ({ rng }) => laterByHalves(rng.int(1, 11) * 60, rng.int(1, 2)),
+        dayKinds: ['whole'],
+        askOn: (day, { rng }) => {
+          const hour = wholeOn(day, 1, 12);
+          return hour === null
+            ? null
+            : using(laterByHalves((hour % 12) * 60, rng.int(1, 4)), `moves on from ${hour} o’clock`);
+        },
+      },
+    ],
+  },
+  {
+    id: 'time.clock.five',
+    title: 'Tell the time to five minutes',
+    year: 2,
+    fluentYear: 3,
+    strand: 'time',
+    prerequisites: ['time.clock.half', 'mult.table.5'],
+    codes: { ac9: ['AC9M2M04'], england: ['NC-Y2-measure-7'], ccss: ['2.MD.C.7'] },
+    templates: [
+      { id: 'face', ask: (context) => readClockFace(context.rng.int(1, 143) * 5, context) },
+      {
+        id: 'digital',
+        ask: ({ rng }) =>
+          toDigital(rng.int(0, 11) * 60 + rng.pick([15, 30, 45, 5, 10, 20, 25, 35, 40, 50, 55])),
+        dayKinds: ['whole'],
+        askOn: (day, { rng }) => {
+          const hour = wholeOn(day, 1, 12);
+          if (hour === null) return null;
+          const minute = rng.pick([15, 30, 5, 10, 20, 25, -15, -5, -10, -20, -25]);
+          return using(toDigital(onDial(hour * 60 + minute)), `writes a time before or after ${hour}`);
+        },
+      },
+    ],
+  },
+  {
+    id: 'time.clock.minute',
+    title: 'Tell the time to the minute',
+    year: 3,
+    fluentYear: 4,
+    strand: 'time',
+    prerequisites: ['time.clock.five'],
+    codes: MINUTES,
+    templates: [
+      {
+        id: 'face',
+        ask: (context) => readClockFace(context.rng.int(0, 11) * 60 + context.rng.int(1, 59), context),
+        dayKinds: ['whole'],
+        askOn: (day, context) => {
+          const minute = wholeOn(day, 1, 59);
+          return minute === null
+            ? null
+            : using(
+                readClockFace(context.rng.int(1, 11) * 60 + minute, context),
+                `shows ${day.text} minutes past an hour`,
+              );
+        },
+      },
+      {
+        id: 'past',
+        ask: ({ rng }) => {
+          const minute = rng.int(2, 58);
+          return minutesPast(rng.int(1, 11) * 60 + minute, `${minute} minutes after`);
+        },
+        dayKinds: ['whole', 'fraction'],
+        askOn: (day, { rng }) => {
+          const hour = rng.int(1, 11);
+          const minute = wholeOn(day, 2, 59);
+          if (minute !== null) {
+            return using(
+              minutesPast(hour * 60 + minute, `${minute} minutes after`),
+              `counts ${minute} minutes from a full hour`,
+            );
+          }
+          if (day.kind !== 'fraction' || day.value.n >= day.value.d || 60 % day.value.d !== 0) return null;
+          const part = (60 / day.value.d) * day.value.n;
+          return using(
+            minutesPast(hour * 60 + part, `${day.text} of an hour after`),
+            `takes ${day.text} of an hour`,
+          );
+        },
+      },
+    ],
+  },
+  {
+    id: 'time.next-hour',
+    title: 'Find the minutes left in the hour',
+    year: 3,
+    fluentYear: 4,
+    strand: 'time',
+    prerequisites: ['time.clock.five', 'add.to100'],
+    codes: MINUTES,
+    templates: [
+      {
+        id: 'left',
+        ask: (context) => toNextHour(context.rng.int(1, 11) * 60 + context.rng.int(3, 57), context),
+        dayKinds: ['whole'],
+        askOn: (day, context) => {
+          const minute = wholeOn(day, 1, 59);
+          return minute === null
+            ? null
+            : using(
+                toNextHour(context.rng.int(1, 11) * 60 + minute, context),
+                `fills ${minute} minutes up to an hour`,
+              );
+        },
+      },
+    ],
+  },
+  {
+    id: 'time.24hour',
+    title: 'Change between 12-hour and 24-hour time',
+    year: 5,
+    fluentYear: 6,
+    strand: 'time',
+    prerequisites: ['time.clock.minute'],
+    codes: { ac9: ['AC9M5M03'], england: ['NC-Y3-measure-4', 'NC-Y4-measure-5'], ccss: [] },
+    templates: [
+      {
+        id: 'to-24',
+        ask: ({ rng }) => {
+          const isPm = rng.chance(0.75);
+          return to24(hourFor24(isPm, rng) * 60 + rng.int(0, 11) * 5, isPm);
+        },
+        dayKinds: ['whole'],
+        askOn: (day, { rng }) => {
+          const minute = wholeOn(day, 1, 59);
+          if (minute === null) return null;
+          const isPm = rng.chance(0.7);
+          return using(
+            to24(hourFor24(isPm, rng) * 60 + minute, isPm),
+            `writes ${minute} minutes past an hour on another clock`,
+          );
+        },
+      },
+      {
+        id: 'to-12',
+        ask: ({ rng }) => to12(rng.int(1, 11) * 60 + rng.int(0, 11) * 5),
+        dayKinds: ['whole'],
+        askOn: (day, { rng }) => {
+          const minute = wholeOn(day, 1, 59);
+          return minute === null
+            ? null
+            : using(
+                to12(rng.int(1, 11) * 60 + minute),
+                `reads ${minute} minutes past an hour on another clock`,
+              );
+        },
+      },
+    ],
+  },
+];
