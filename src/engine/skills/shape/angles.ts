@@ -1,0 +1,526 @@
+// Turns and angles.
+import { formatWhole } from '../../numbers/format.js';
+import { multiply, rational, subtract, toNumber } from '../../numbers/rational.js';
+import type { Rational } from '../../numbers/rational.js';
+import { choiceAnswer, wholeAnswer, wordAnswer } from '../../questions/answer.js';
+import type { Draft, TemplateContext } from '../../questions/draft.js';
+import { storyName } from '../story.js';
+import {
+  type Quantity,
+  quantity,
+  quantityAnswer,
+  quantityOn,
+  shown,
+  sizeOf,
+  using,
+  wholeOn,
+} from '../measuring/quantity.js';
+import type { Skill } from '../skill.js';
+
+const WINDS = ['north', 'east', 'south', 'west'] as const;
+
+function wind(index: number): string {
+  return WINDS[((index % 4) + 4) % 4] ?? 'north';
+}
+
+function turn(
+  quarters: number,
+  text: string,
+  start: number,
+  clockwise: boolean,
+  { rng }: TemplateContext,
+): Draft {
+  const sign = clockwise ? 1 : -1;
+  const end = start + sign * quarters;
+  const rest = quarters % 4;
+  const full = Math.floor(quarters / 4);
+  const way = clockwise ? 'clockwise' : 'anticlockwise';
+  return {
+    text: `${storyName(rng)} faces ${wind(start)} and makes ${text} ${way}. Which way is that: north, east, south or west?`,
+    answer: wordAnswer(wind(end)),
+    expression: null,
+    features: {
+      size: (rest > 2 ? 0.7 : rest > 1 ? 0.3 : 0) + (full > 2 ? 1 : 0),
+      extraSteps: (full > 0 ? 1 : 0) + (full > 3 ? 1 : 0),
+      fewChoices: true,
+      adjust: clockwise ? 0.2 : 0.5,
+    },
+    strategy: [
+      ...(text.includes('/') ? [`${text} is ${quarters} quarter turns.`] : []),
+      ...(full > 0
+        ? [`${quarters} = ${full} × 4 + ${rest}: every 4 quarter turns bring back ${wind(start)}.`]
+        : []),
+      rest === 0
+        ? `No quarter turn is left: ${wind(end)}.`
+        : `${rest} quarter ${rest === 1 ? 'turn' : 'turns'} ${way}: ${Array.from({ length: rest + 1 }, (_, i) => wind(start + sign * i)).join(', ')}.`,
+    ],
+    slips: [
+      { misconception: 'shape.other-direction', answer: wordAnswer(wind(start - sign * quarters)) },
+      { misconception: 'shape.half-turn-quarter', answer: wordAnswer(wind(end - sign)) },
+    ],
+  };
+}
+
+function rightAngles(quarters: number, text: string, { locale }: TemplateContext): Draft {
+  return {
+    text: `How many right angles does ${text} make?`,
+    answer: wholeAnswer(quarters, locale),
+    expression: `4 * (${quarters} / 4)`,
+    features: { size: quarters > 4 ? 0.7 : 0, drawn: true },
+    strategy: ['A quarter turn is one right angle, a full turn is four.', `So that makes ${quarters}.`],
+    slips: [
+      { misconception: 'shape.half-turn-quarter', answer: wholeAnswer(quarters + 1, locale) },
+      {
+        misconception: 'shape.half-turn-quarter',
+        answer: wholeAnswer(quarters > 1 ? quarters - 1 : 4, locale),
+      },
+    ],
+  };
+}
+
+const TURN_WORDS: Readonly<Record<number, string>> = {
+  1: 'a quarter turn',
+  2: 'a half turn',
+  3: 'a three-quarter turn',
+  4: 'a full turn',
+};
+
+function nameOf(degrees: number): string {
+  if (degrees < 90) return 'acute';
+  if (degrees === 90) return 'right';
+  if (degrees < 180) return 'obtuse';
+  return degrees === 180 ? 'straight' : 'reflex';
+}
+
+function angleName(degrees: number, { locale }: TemplateContext): Draft {
+  const right = nameOf(degrees);
+  const isReflexAsked = degrees > 180;
+  const choices = isReflexAsked ? ['obtuse', 'straight', 'reflex'] : ['acute', 'right', 'obtuse'];
+  return {
+    text: `Is an angle of ${formatWhole(degrees, locale)}° ${choices[0]}, ${choices[1]} or ${choices[2]}?`,
+    answer: choiceAnswer(right),
+    expression: null,
+    features: {
+      fewChoices: true,
+      drawn: true,
+      size: Math.abs(degrees - 90) < 10 || Math.abs(degrees - 180) < 10 ? 1 : 0,
+    },
+    strategy: [
+      degrees < 90
+        ? `${degrees} < 90, smaller than a right angle.`
+        : degrees === 90
+          ? 'A right angle has exactly 90°.'
+          : degrees < 180
+            ? `${degrees} is between 90 and 180.`
+            : `${degrees} is more than a straight line, 180°.`,
+      `So it is ${right}.`,
+    ],
+    slips: choices
+      .filter((name) => name !== right)
+      .map((name) => ({ misconception: 'shape.acute-obtuse' as const, answer: choiceAnswer(name) })),
+    figure: { kind: 'angle', degrees },
+  };
+}
+
+const TOTALS = [
+  { total: 90, text: 'a right angle' },
+  { total: 180, text: 'a straight line' },
+  { total: 360, text: 'a full turn' },
+] as const;
+
+function missingAngle(known: Quantity, sum: (typeof TOTALS)[number], { locale }: TemplateContext): Draft {
+  const missing = subtract(rational(sum.total), known.value);
+  const answer = (value: Rational) => quantityAnswer(value, known.style, locale, '°');
+  const wrongTotals = TOTALS.filter(
+    (other) => other.total !== sum.total && other.total > toNumber(known.value),
+  );
+  const whole = known.value.d === 1 ? known.value.n : 0;
+  const toTen = whole % 10 === 0 ? 0 : 10 - (whole % 10);
+  return {
+    text: `Two angles together make ${sum.text}. One is ${known.text}°. How many degrees is the other?`,
+    answer: answer(missing),
+    expression: `${sum.total} - ${known.expression}`,
+    features: {
+      size: sum.total === 360 ? 1 : sum.total === 180 ? 0.6 : 0,
+      carries: whole % 10 === 0 && known.value.d === 1 ? 0 : 1,
+      unlike: known.value.d > 1,
+      drawn: true,
+      adjust: -0.3,
+    },
+    strategy: [
+      `${sum.text[0]?.toUpperCase()}${sum.text.slice(1)} has ${sum.total}°.`,
+      ...(toTen > 0 && sum.total - whole > 10
+        ? [
+            `${whole} + ${toTen} = ${whole + toTen}`,
+            `${whole + toTen} + ${sum.total - whole - toTen} = ${sum.total}`,
+            `${toTen} + ${sum.total - whole - toTen} = ${sum.total - whole}`,
+          ]
+        : [`${sum.total} − ${known.text} = ${shown(missing, locale, known.style)}`]),
+    ],
+    slips: [
+      ...wrongTotals.map((other) => ({
+        misconception: 'shape.wrong-total' as const,
+        answer: answer(subtract(rational(other.total), known.value)),
+      })),
+      ...(sum.total === 90 && toNumber(known.value) < 100
+        ? [
+            {
+              misconception: 'shape.total-hundred' as const,
+              answer: answer(subtract(rational(100), known.value)),
+            },
+          ]
+        : []),
+      {
+        misconception: 'meas.complement-ten',
+        answer: answer(subtract(rational(sum.total + 10), known.value)),
+      },
+    ],
+    ...(known.value.d === 1 && sum.total < 360
+      ? { figure: { kind: 'angle' as const, degrees: whole, label: `${known.text}°` } }
+      : {}),
+  };
+}
+
+function threeOnLine(
+  first: number,
+  second: number,
+  sum: (typeof TOTALS)[number],
+  { locale }: TemplateContext,
+): Draft {
+  const known = first + second;
+  const missing = sum.total - known;
+  const answer = (value: number) => quantityAnswer(rational(value), 'decimal', locale, '°');
+  const wrongTotals = TOTALS.filter((other) => other.total !== sum.total && other.total > known);
+  return {
+    text: `Three angles together make ${sum.text}. Two of them are ${first}° and ${second}°. How many degrees is the third?`,
+    answer: answer(missing),
+    expression: `${sum.total} - (${first} + ${second})`,
+    features: {
+      size: sum.total === 360 ? 1 : 0.6,
+      carries: (first % 10) + (second % 10) >= 10 ? 1 : 0,
+      extraSteps: 1,
+    },
+    strategy: [`${first} + ${second} = ${known}`, `${sum.total} − ${known} = ${missing}`],
+    slips: [
+      { misconception: 'shape.one-angle-only', answer: answer(sum.total - first) },
+      ...wrongTotals.map((other) => ({
+        misconception: 'shape.wrong-total' as const,
+        answer: answer(other.total - known),
+      })),
+    ],
+  };
+}
+
+function triangle(first: number, second: number, { locale }: TemplateContext): Draft {
+  const known = first + second;
+  const answer = (value: number) => quantityAnswer(rational(value), 'decimal', locale, '°');
+  return {
+    text: `A triangle has angles of ${first}° and ${second}°. How many degrees is the third angle?`,
+    answer: answer(180 - known),
+    expression: `180 - (${first} + ${second})`,
+    features: {
+      size: first % 10 === 0 && second % 10 === 0 ? 0 : 0.7,
+      carries: (first % 10) + (second % 10) >= 10 ? 1 : 0,
+      extraSteps: 1,
+      drawn: true,
+      adjust: -0.4,
+    },
+    strategy: [
+      'The angles of a triangle make 180° together.',
+      `${first} + ${second} = ${known}`,
+      `180 − ${known} = ${180 - known}`,
+    ],
+    slips: [
+      { misconception: 'shape.one-angle-only', answer: answer(180 - first) },
+      { misconception: 'shape.wrong-total', answer: answer(360 - known) },
+    ],
+    figure: { kind: 'shape', shape: 'triangle', corners: [`${first}°`, `${second}°`, '?'] },
+  };
+}
+
+function isosceles(given: number, isTop: boolean, { locale }: TemplateContext): Draft {
+  const other = isTop ? rational(180 - given, 2) : rational(180 - 2 * given);
+  const answer = (value: Rational) => quantityAnswer(value, 'decimal', locale, '°');
+  return {
+    text: isTop
+      ? `A triangle has two equal angles; its third angle is ${given}°. How many degrees is each of the equal angles?`
+      : `A triangle has two equal angles of ${given}°. How many degrees is its third angle?`,
+    answer: answer(other),
+    expression: isTop ? `(180 - ${given}) / 2` : `180 - 2 * ${given}`,
+    features: {
+      size: given % 10 === 0 ? 0 : 0.7,
+      extraSteps: isTop ? 2 : 1,
+      carries: given % 10 === 0 ? 0 : 1,
+    },
+    strategy: isTop
+      ? [`180 − ${given} = ${180 - given}`, `${180 - given} ÷ 2 = ${shown(other, locale)}`]
+      : [`2 × ${given} = ${2 * given}`, `180 − ${2 * given} = ${180 - 2 * given}`],
+    slips: [
+      { misconception: 'shape.one-angle-only', answer: answer(rational(180 - given)) },
+      {
+        misconception: 'shape.wrong-total',
+        answer: answer(isTop ? rational(360 - given, 2) : rational(360 - 2 * given)),
+      },
+    ],
+  };
+}
+
+/** "3/4 of a full turn", "2 full turns", "1 right angle". */
+function turnText(part: Quantity, unit: 'turn' | 'right-angle'): string {
+  const one = unit === 'turn' ? 'full turn' : 'right angle';
+  if (part.style === 'fraction' && toNumber(part.value) < 1) return `${part.text} of a ${one}`;
+  return `${part.text} ${one}${part.text === '1' ? '' : 's'}`;
+}
+
+function turnDegrees(part: Quantity, unit: 'turn' | 'right-angle', { locale }: TemplateContext): Draft {
+  const full = unit === 'turn' ? 360 : 90;
+  const total = multiply(part.value, rational(full));
+  const { n, d } = part.value;
+  const isFraction = part.style === 'fraction' && d > 1;
+  const one = rational(full, d);
+  const answer = (value: Rational) => quantityAnswer(value, 'decimal', locale, '°');
+  const named = turnText(part, unit);
+  return {
+    text: `How many degrees are in ${named}?`,
+    answer: answer(total),
+    expression: `${part.expression} * ${full}`,
+    features: {
+      size: (d === 1 ? sizeOf(n) * 0.6 : d > 4 ? 1 : 0.3) + (n > d && d > 1 ? 0.7 : 0),
+      extraSteps: isFraction && n > 1 ? 1 : 0,
+      unlike: !isFraction && d > 1,
+      adjust: d === 2 && n === 1 ? -0.6 : -0.3,
+    },
+    strategy: [
+      unit === 'turn' ? 'A full turn has 360°.' : 'A right angle has 90°.',
+      ...(isFraction
+        ? [
+            `${full} ÷ ${d} = ${shown(one, locale)}`,
+            ...(n > 1 ? [`${n} × ${shown(one, locale)} = ${shown(total, locale)}`] : []),
+          ]
+        : [`${part.text} × ${full} = ${shown(total, locale)}`]),
+    ],
+    slips: [
+      ...(isFraction && n > 1 ? [{ misconception: 'part.one-only' as const, answer: answer(one) }] : []),
+      ...((100 * n) % d === 0
+        ? [{ misconception: 'shape.full-turn-hundred' as const, answer: answer(rational(100 * n, d)) }]
+        : []),
+      { misconception: 'shape.wrong-total', answer: answer(multiply(part.value, rational(180))) },
+    ],
+  };
+}
+
+const ANGLE_SUMS = {
+  ac9: ['AC9M6M04'],
+  england: ['NC-Y5-shape-4a', 'NC-Y5-shape-4b', 'NC-Y6-shape-5'],
+  ccss: ['4.MD.C.7'],
+} as const;
+
+export const ANGLE_SKILLS: readonly Skill[] = [
+  {
+    id: 'shape.turn',
+    title: 'Follow quarter, half and three-quarter turns',
+    year: 3,
+    fluentYear: 4,
+    strand: 'shape',
+    prerequisites: ['shape.name'],
+    codes: { ac9: ['AC9M2M05', 'AC9M3M05'], england: ['NC-Y2-position-2', 'NC-Y3-shape-3'], ccss: [] },
+    templates: [
+      {
+        id: 'winds',
+        ask: (context) => {
+          const quarters = context.rng.int(1, 3);
+          return turn(
+            quarters,
+            TURN_WORDS[quarters] ?? 'a quarter turn',
+            context.rng.int(0, 3),
+            context.rng.chance(0.7),
+            context,
+          );
+        },
+        dayKinds: ['whole', 'fraction'],
+        askOn: (day, context) => {
+          const { rng } = context;
+          const quarters = wholeOn(day, 1, 400);
+          if (quarters !== null) {
+            const text = quarters === 1 ? 'a quarter turn' : `${quarters} quarter turns`;
+            return using(turn(quarters, text, rng.int(0, 3), rng.chance(0.7), context), `makes ${text}`);
+          }
+          const parts =
+            day.kind === 'fraction' && 4 % day.value.d === 0 ? (day.value.n * 4) / day.value.d : null;
+          if (parts === null || parts > 12) return null;
+          const text = parts < 4 ? `${day.text} of a full turn` : `${day.text} full turns`;
+          return using(turn(parts, text, rng.int(0, 3), rng.chance(0.7), context), `makes ${text}`);
+        },
+      },
+      {
+        id: 'right-angles',
+        ask: (context) => {
+          const quarters = context.rng.int(1, 4);
+          return rightAngles(quarters, TURN_WORDS[quarters] ?? 'a full turn', context);
+        },
+        dayKinds: ['fraction'],
+        askOn: (day, context) => {
+          if (4 % day.value.d !== 0 || day.kind !== 'fraction') return null;
+          const quarters = (day.value.n * 4) / day.value.d;
+          if (quarters > 40) return null;
+          const text = quarters < 4 ? `${day.text} of a full turn` : `a turn of ${day.text} full turns`;
+          return using(rightAngles(quarters, text, context), `makes ${text}`);
+        },
+      },
+    ],
+  },
+  {
+    id: 'shape.angle.name',
+    title: 'Name acute, right, obtuse and reflex angles',
+    year: 4,
+    fluentYear: 5,
+    strand: 'shape',
+    prerequisites: ['shape.turn'],
+    codes: { ac9: ['AC9M4M04', 'AC9M5M04'], england: ['NC-Y4-shape-2', 'NC-Y5-shape-2'], ccss: ['4.G.A.1'] },
+    templates: [
+      {
+        id: 'name',
+        ask: (context) =>
+          angleName(
+            context.rng.pick([
+              90,
+              context.rng.int(5, 85),
+              context.rng.int(95, 175),
+              context.rng.int(185, 350),
+            ]),
+            context,
+          ),
+        dayKinds: ['whole'],
+        askOn: (day, context) => {
+          const degrees = wholeOn(day, 1, 359);
+          return degrees === null || degrees === 180
+            ? null
+            : using(angleName(degrees, context), `is an angle of ${day.text}°`);
+        },
+      },
+    ],
+  },
+  {
+    id: 'shape.angle.missing',
+    title: 'Find the angle that completes a right angle, a line or a full turn',
+    year: 5,
+    fluentYear: 6,
+    strand: 'shape',
+    prerequisites: ['shape.angle.name', 'add.to100', 'sub.3d'],
+    codes: ANGLE_SUMS,
+    templates: [
+      {
+        id: 'two',
+        ask: (context) => {
+          const sum = context.rng.pick(TOTALS);
+          return missingAngle(quantity(context.rng.int(5, sum.total - 5), context.locale), sum, context);
+        },
+        dayKinds: ['whole', 'decimal'],
+        askOn: (day, context) => {
+          const known = quantityOn(day, context.locale, 0.5, 355, 1);
+          if (known === null) return null;
+          const sums = TOTALS.filter((sum) => sum.total > toNumber(known.value));
+          const sum = context.rng.pick(sums);
+          return using(missingAngle(known, sum, context), `fills ${day.text}° up to ${sum.text}`);
+        },
+      },
+      {
+        id: 'three',
+        ask: (context) =>
+          threeOnLine(
+            context.rng.int(20, 80),
+            context.rng.int(20, 90),
+            context.rng.pick(TOTALS.slice(1)),
+            context,
+          ),
+        dayKinds: ['whole'],
+        askOn: (day, context) => {
+          const first = wholeOn(day, 5, 320);
+          if (first === null) return null;
+          const sums = TOTALS.slice(1).filter((sum) => sum.total - first >= 20);
+          const sum = context.rng.pick(sums);
+          return using(
+            threeOnLine(first, context.rng.int(5, sum.total - first - 10), sum, context),
+            `fills ${day.text}° and another angle up to ${sum.text}`,
+          );
+        },
+      },
+    ],
+  },
+  {
+    id: 'shape.angle.triangle',
+    title: 'Find the third angle of a triangle',
+    year: 6,
+    fluentYear: 6,
+    strand: 'shape',
+    prerequisites: ['shape.angle.missing'],
+    codes: { ac9: [], england: ['NC-Y6-shape-3'], ccss: [] },
+    templates: [
+      {
+        id: 'third',
+        ask: (context) => triangle(context.rng.int(20, 80), context.rng.int(20, 80), context),
+        dayKinds: ['whole'],
+        askOn: (day, context) => {
+          const first = wholeOn(day, 5, 150);
+          if (first === null) return null;
+          const high = 170 - first;
+          const second =
+            context.rng.chance(0.5) && high >= 20
+              ? Math.floor(context.rng.int(10, high) / 10) * 10
+              : context.rng.int(10, high);
+          return using(triangle(first, second, context), `has an angle of ${day.text}°`);
+        },
+      },
+      {
+        id: 'isosceles',
+        ask: (context) =>
+          context.rng.chance(0.5)
+            ? isosceles(context.rng.int(10, 80) * 2, true, context)
+            : isosceles(context.rng.int(20, 80), false, context),
+        dayKinds: ['whole'],
+        askOn: (day, context) => {
+          const given = wholeOn(day, 5, 170);
+          if (given === null) return null;
+          const isTop = given >= 88 || context.rng.chance(0.5);
+          return using(
+            isosceles(given, isTop, context),
+            `has an angle of ${day.text}° in a triangle with equal angles`,
+          );
+        },
+      },
+    ],
+  },
+  {
+    id: 'shape.turn.degrees',
+    title: 'Change turns to degrees',
+    year: 5,
+    fluentYear: 6,
+    strand: 'shape',
+    prerequisites: ['shape.turn', 'shape.angle.name', 'frac.nonunit-of'],
+    codes: { ac9: ['AC9M5M04'], england: ['NC-Y5-shape-4a', 'NC-Y5-shape-4c'], ccss: ['4.MD.C.5a'] },
+    templates: [
+      {
+        id: 'degrees',
+        ask: (context) => {
+          const bottom = context.rng.pick([2, 3, 4, 6, 8]);
+          return turnDegrees(
+            quantity(rational(context.rng.int(1, bottom - 1), bottom), context.locale, 'fraction'),
+            'turn',
+            context,
+          );
+        },
+        dayKinds: ['whole', 'decimal', 'fraction'],
+        askOn: (day, context) => {
+          const part = quantityOn(day, context.locale, 0.05, 60, 1);
+          if (part === null) return null;
+          const units = (['turn', 'right-angle'] as const).filter(
+            (unit) => (unit === 'turn' ? 360 : 90) % part.value.d === 0,
+          );
+          if (units.length === 0) return null;
+          const unit = context.rng.pick(units);
+          return using(turnDegrees(part, unit, context), `changes ${turnText(part, unit)} to degrees`);
+        },
+      },
+    ],
+  },
+];
