@@ -43,6 +43,7 @@ export interface DayPlan {
   /** The day in one sentence. */
   readonly sentence: string;
   readonly number: DayNumber;
+  /** Most urgent first, at most 6: what a day's boards can take in. */
   readonly due: readonly DueSkill[];
   /** One seed per side of the board. */
   readonly boards: readonly { readonly side: BoardSide; readonly seed: number }[];
@@ -51,6 +52,8 @@ export interface DayPlan {
 export type DayPlanResult =
   | { readonly ok: true; readonly value: DayPlan }
   | { readonly ok: false; readonly error: PlanError };
+
+const MOST_DUE = 6;
 
 /** The plan of a day. A day without school has one too, so that a teacher can prepare. Errors: bad dates, terms, years. */
 export function planDay(request: DayRequest): DayPlanResult {
@@ -80,7 +83,7 @@ export function planDay(request: DayRequest): DayPlanResult {
   const number =
     request.number ??
     suggestDayNumber(settings.years, date, seed, request.recentNumbers ?? [], settings.locale);
-  const due = dueSkills(request.classModel, date, request.exposures ?? []);
+  const due = dueSkills(request.classModel, date, request.exposures ?? []).slice(0, MOST_DUE);
   const schoolDay = hasTerms
     ? schoolDayIndex(calendar.value, date)
     : dayNameOf(date).startsWith('S')
