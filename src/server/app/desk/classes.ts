@@ -5,7 +5,7 @@ import type { Child as StoredChild, ChildInput, SchoolClass } from '#store/recor
 import { refuse } from '../problems.js';
 import { faultOfName, tidyName } from '../roster/name-rules.js';
 import type { Services } from '../services.js';
-import { DEMO_CLASS_NAME } from './demo.js';
+import { DEMO_CLASS_NAME } from './demo-class.js';
 import { shownNames } from './shown-names.js';
 
 /** All classes with their sizes. */

@@ -10,42 +10,10 @@ import { commonDifficulty } from '#engine/questions/question.js';
 import { Rng } from '#engine/random/rng.js';
 import type { Services } from '../services.js';
 import { createClass } from './classes.js';
+import { DEMO_CHILDREN, DEMO_CLASS_NAME } from './demo-class.js';
 import { dayView } from './day.js';
 import { saveMarks } from './marking.js';
 import { readSettings, saveSettings } from './settings.js';
-
-export const DEMO_CLASS_NAME = 'Lantern Room 4/5 (demo)';
-
-/** Given names in use in many places; family names made up. */
-const CHILDREN: readonly (readonly [given: string, family: string])[] = [
-  ['Amara', 'Brindlewick'],
-  ['Noah', 'Fernhollow'],
-  ['Priya', 'Quillmere'],
-  ['Leo', 'Dapplestone'],
-  ['Mei', 'Tarnbridge'],
-  ['Tomas', 'Wrenfield'],
-  ['Zahra', 'Oakspindle'],
-  ['Finn', 'Marlowick'],
-  ['Isla', 'Copperbeck'],
-  ['Kai', 'Thistledown'],
-  ['Ruby', 'Larkhollow'],
-  ['Omar', 'Pebblewright'],
-  ['Ava', 'Sanderling'],
-  ['Jarrah', 'Mossgate'],
-  ['Lucia', 'Hazelmoor'],
-  ['Ethan', 'Driftway'],
-  ['Nina', 'Cloudesley'],
-  ['Sami', 'Barleycroft'],
-  ['Grace', 'Willowmarch'],
-  ['Arlo', 'Stonewhistle'],
-  ['Hana', 'Brightwater'],
-  ['Mateo', 'Ashenfold'],
-  ['Willa', 'Rushlight'],
-  ['Idris', 'Kettlewell'],
-  ['Poppy', 'Nightingate'],
-  ['Theo', 'Merrivale'],
-  ['Noor', 'Silverthorn'],
-];
 
 /** Makes the demo class with its history; settings the teacher has made already are left alone. */
 export async function startDemo(services: Services): Promise<Result<ClassDetail>> {
@@ -61,7 +29,7 @@ export async function startDemo(services: Services): Promise<Result<ClassDetail>
     );
     if (!saved.ok) return saved;
   }
-  const children: NewChild[] = CHILDREN.map(([givenName, familyName], index) => ({
+  const children: NewChild[] = DEMO_CHILDREN.map(([givenName, familyName], index) => ({
     givenName,
     familyName,
     alias: '',
