@@ -42,6 +42,7 @@ export const SAMPLES: Readonly<Record<string, FigureSpec>> = {
   'fraction-set': { kind: 'fraction-set', total: 12, shaded: 4, groups: 3 },
   'shape-triangle': { kind: 'shape', shape: 'triangle', labels: ['6 cm', '5 cm', '?'] },
   'shape-mirror': { kind: 'shape', shape: 'rectangle', mirrorLine: 'diagonal' },
+  'shape-angles': { kind: 'shape', shape: 'triangle', corners: ['79°', '58°', '?'] },
   'solid-prism': { kind: 'solid', solid: 'triangular-prism' },
   'solid-cylinder': { kind: 'solid', solid: 'cylinder' },
   'grid-rectangle': { kind: 'grid-rectangle', rows: 4, columns: 9, labelRows: '4 cm', labelColumns: '9 cm' },
@@ -249,6 +250,10 @@ const VALID: { readonly [K in FigureKind]: fc.Arbitrary<Extract<FigureSpec, { ki
     kind: fc.constant('shape'),
     shape: shapes,
     labels: fc.array(mark, { maxLength: 8 }),
+    corners: fc.oneof(
+      fc.array(mark, { maxLength: 8 }),
+      fc.tuple(natural(120, 1), natural(55, 1)).map(([one, other]) => [`${one}°`, `${other}°`, '?']),
+    ),
     mirrorLine: fc.constantFrom('vertical', 'horizontal', 'diagonal'),
   }),
   solid: fc.record({

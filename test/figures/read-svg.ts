@@ -169,8 +169,8 @@ function bezier(
   s: readonly number[],
   t: number,
 ): [number, number] {
+  const lerp = (from: number, to: number) => from + (to - from) * t;
   const mix = (axis: number) => {
-    const lerp = (from: number, to: number) => from + (to - from) * t;
     const [pq, qr, rs] = [
       lerp(p[axis] ?? 0, q[axis] ?? 0),
       lerp(q[axis] ?? 0, r[axis] ?? 0),

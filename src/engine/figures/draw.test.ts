@@ -39,7 +39,7 @@ describe.each(FIGURE_KINDS)('any %s', (kind) => {
   it('is well-formed, inside its own page, unnamed and told in words', () => {
     fc.assert(
       fc.property(validSpecs(kind), fc.constantFrom(...LOCALES), (spec, locale) => {
-        const { svg, widthMm, heightMm, alt } = drawFigure(spec, { locale });
+        const { svg, widthMm, heightMm, leastWidthMm, alt } = drawFigure(spec, { locale });
         const { root, children } = readSvg(svg);
         expect(root.attributes['viewBox']).toBe(`0 0 ${widthMm} ${heightMm}`);
         expect(root.attributes['width']).toBe(`${widthMm}mm`);
@@ -47,6 +47,11 @@ describe.each(FIGURE_KINDS)('any %s', (kind) => {
         expect(root.attributes['aria-label']).toBe(alt);
         expect(svg).not.toMatch(/NaN|undefined|Infinity|\bid=|class=|style=|currentColor|\d\.\d{4}|e-\d/);
         expect(children.length).toBeGreaterThan(0);
+        const letters = children.flatMap((one) => (one.name === 'text' ? [numberOf(one, 'font-size')] : []));
+        // At its least width the smallest letter is 6 points (6 x 25.4 / 72 mm) or as drawn.
+        const smallest = Math.min(...letters) * (leastWidthMm / widthMm);
+        expect(smallest).toBeGreaterThanOrEqual(Math.min(2.11, ...letters));
+        expect(leastWidthMm).toBeLessThanOrEqual(widthMm);
         for (const element of children) {
           const { left, top, right, bottom } = extentOf(element);
           const reach = [left, top, widthMm - right, heightMm - bottom];

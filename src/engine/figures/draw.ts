@@ -61,6 +61,10 @@ export const FIGURE_KINDS = Object.keys(DRAWERS) as readonly FigureKind[];
 
 /** Clear space around the drawing, in mm. */
 const MARGIN_MM = 0.5;
+/** 6 points, the least letter size that print aims at (common practice). */
+const SMALLEST_MM = 2.117;
+/** How narrow a figure without letters may be (common practice). */
+const PLAIN_MM = 20;
 
 /**
  * The picture of a specification: SVG in millimetres cut to the drawing, its size, and the text for a screen reader.
@@ -78,7 +82,11 @@ export function drawFigure(spec: FigureSpec, options: { readonly locale?: Locale
   const size = `width="${mm(widthMm)}mm" height="${mm(heightMm)}mm" viewBox="0 0 ${mm(widthMm)} ${mm(heightMm)}"`;
   const body = marks.map((mark) => mark.render(dx, dy)).join('');
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-label="${escapeXml(alt)}">${body}</svg>`;
-  return { svg, widthMm, heightMm, alt };
+  const letters = marks.flatMap((mark) => (mark.letterMm === undefined ? [] : [mark.letterMm]));
+  const leastShare = Math.min(1, SMALLEST_MM / Math.min(...letters));
+  const leastWidthMm =
+    letters.length === 0 ? Math.min(widthMm, PLAIN_MM) : Math.min(widthMm, upToTenth(widthMm * leastShare));
+  return { svg, widthMm, heightMm, leastWidthMm, alt };
 }
 
 // Whole tenths keep the sizes printable in a layout without long decimals.

@@ -58,6 +58,7 @@ export type FigureSpec =
         | 'circle'
         | 'oval';
       readonly labels?: readonly string[];
+      readonly corners?: readonly string[];
       readonly mirrorLine?: 'vertical' | 'horizontal' | 'diagonal';
     }
   | {
@@ -129,7 +130,8 @@ export type FigureSpec =
 // money        coins in minor units (cents), notes in main units (dollars)
 // fraction-*   shaded may exceed parts: further bars or circles are drawn; a set's groups are equal and ringed
 // shape        labels: one for each side, clockwise from the top side (or the upper right one), "" for none; a circle's
-//              first label is its radius, an oval takes none
+//              first label is its radius, an oval takes none; corners: labels inside the corners, from the highest (or top
+//              left) one clockwise: two angles of a triangle ("79°", "58°", "?") make it true to them
 // grid-rectangle labelRows stands at the left (the height), labelColumns below (the width)
 // angle        anticlockwise from an arm at `turn` degrees anticlockwise from pointing right; up to 360
 // spinner      equal sectors, clockwise from the top
@@ -146,5 +148,7 @@ export interface Figure {
   readonly svg: string;
   readonly widthMm: number;
   readonly heightMm: number;
+  /** Scaled down below this width, in mm, its smallest letters fall under 6 points; never more than widthMm. */
+  readonly leastWidthMm: number;
   readonly alt: string;
 }

@@ -211,6 +211,26 @@ describe('angle', () => {
   });
 });
 
+describe('triangle', () => {
+  it('has the angles that its corners name', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 20, max: 120 }), fc.integer({ min: 20, max: 40 }), (top, right) => {
+        const children = drawn({ kind: 'shape', shape: 'triangle', corners: [`${top}°`, `${right}°`, '?'] });
+        const corners = pointsOf(only(children, 'outline'));
+        const angles = corners.map(([x, y], index) => {
+          const [a, b] = [1, 2].map((step) => corners[(index + step) % 3] ?? [x, y]);
+          const turn = (to: readonly number[] = []) =>
+            (Math.atan2((to[1] ?? 0) - y, (to[0] ?? 0) - x) * 180) / Math.PI;
+          return apart(turn(a), turn(b));
+        });
+        [top, right, 180 - top - right].forEach((angle, index) => {
+          expect(Math.abs((angles[index] ?? 0) - angle)).toBeLessThan(0.05);
+        });
+      }),
+    );
+  });
+});
+
 describe('bar chart', () => {
   it('raises each bar to its value by the lines across', () => {
     fc.assert(
@@ -229,9 +249,9 @@ describe('bar chart', () => {
   });
 });
 
-describe('things to count', () => {
-  const count = (spec: FigureSpec, part: string) => partsOf(drawn(spec), part).length;
+const count = (spec: FigureSpec, part: string) => partsOf(drawn(spec), part).length;
 
+describe('things to count', () => {
   it('are as many as stated', () => {
     fc.assert(
       fc.property(validSpecs('tally'), (spec) => {

@@ -24,6 +24,8 @@ export interface Box {
 export interface Mark {
   readonly box: Box;
   readonly render: (dx: number, dy: number) => string;
+  /** The letter size in mm of a text. */
+  readonly letterMm?: number;
 }
 
 /** What a kind hands back: its marks in any coordinates, and what a screen reader says. */
@@ -201,6 +203,7 @@ export function text(
   const anchored = anchor === 'start' ? '' : ` text-anchor="${anchor}"`;
   return {
     box: { left, top: baseline - 0.78 * sizeMm, right: left + width, bottom: baseline + below * sizeMm },
+    letterMm: sizeMm,
     render: (dx, dy) =>
       `<text x="${mm(at[0] + dx)}" y="${mm(baseline + dy)}" font-family="Andika" font-size="${mm(sizeMm)}"${anchored} fill="${fill}">${escapeXml(words)}</text>`,
   };
@@ -219,6 +222,7 @@ export function boxOf(marks: readonly Mark[]): Box {
 /** The marks moved by (x, y). */
 export function moved(marks: readonly Mark[], x: number, y: number): Mark[] {
   return marks.map((mark) => ({
+    ...mark,
     box: {
       left: mark.box.left + x,
       top: mark.box.top + y,

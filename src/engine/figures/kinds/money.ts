@@ -46,7 +46,7 @@ function coin(value: number, currency: Currency): Mark[] {
   return [
     circle([0, 0], radius, { fill, widthMm: BOLD_MM, part: 'coin' }),
     circle([0, 0], radius - 1.1, { widthMm: FINE_MM }),
-    text(words, [0, 0], fitSize(words, 2 * (radius - 1.5), 6)),
+    text(words, [0, 0], fitSize(words, 2 * (radius - 2), 6)),
   ];
 }
 

@@ -14,7 +14,9 @@ import {
   polygon,
   type Sketch,
 } from '../svg.js';
-import { listOf, spoken } from '../words.js';
+import { spoken } from '../words.js';
+import { cornerLabel, trueTriangle } from './corner-labels.js';
+import { tellOutline } from './tell-outline.js';
 
 type ShapeSpec = Extract<FigureSpec, { kind: 'shape' }>;
 type Polygon = Exclude<ShapeSpec['shape'], 'circle' | 'oval'>;
@@ -96,7 +98,8 @@ export function drawShape(spec: ShapeSpec): Sketch {
       alt += ` A line from the middle to the edge is labelled ${spoken(radius)}.`;
     }
   } else {
-    const corners = CORNERS[spec.shape];
+    const cornerLabels = spec.corners ?? [];
+    const corners = (spec.shape === 'triangle' && trueTriangle(cornerLabels)) || CORNERS[spec.shape];
     const isCrossed = spec.mirrorLine !== undefined;
     marks.push(polygon(corners, outline));
     corners.forEach((corner, side) => {
@@ -104,7 +107,15 @@ export function drawShape(spec: ShapeSpec): Sketch {
       if (words)
         marks.push(...sideLabel(words, corner, corners[(side + 1) % corners.length] ?? corner, isCrossed));
     });
-    alt = tellOutline(corners, labels);
+    corners.forEach((corner, index) => {
+      const words = cornerLabels[index];
+      const [before, after] = [
+        corners.at(index - 1) ?? corner,
+        corners[(index + 1) % corners.length] ?? corner,
+      ];
+      if (words) marks.push(...cornerLabel(words, before, corner, after));
+    });
+    alt = tellOutline(corners, labels, cornerLabels);
   }
   if (spec.mirrorLine) {
     marks.push(mirror(boxOf(marks.slice(0, 1)), spec.mirrorLine));
@@ -145,35 +156,6 @@ function sideLabel(words: string, from: Point, to: Point, isCrossed: boolean): M
   const x = (from[0] + to[0]) / 2 + outX * away + outY * aside;
   const y = (from[1] + to[1]) / 2 + outY * away - outX * aside;
   return label(words, [x, y]);
-}
-
-/** Walks round the outline side by side: a listener can count and compare sides as a reader can, but no name is given. */
-function tellOutline(corners: readonly Point[], labels: readonly string[]): string {
-  const sides = corners.map((from, index) => {
-    const to = corners[(index + 1) % corners.length] ?? from;
-    const words = labels[index];
-    const way = wayOf(to[0] - from[0], to[1] - from[1]) + (words ? ` (labelled ${spoken(words)})` : '');
-    return { way, length: Math.round(10 * Math.hypot(to[0] - from[0], to[1] - from[1])) };
-  });
-  const lengths = [...new Set(sides.map((side) => side.length))].sort((a, b) => a - b);
-  const told = sides.map(({ way, length }) => {
-    const size = lengths.length !== 2 ? '' : length === lengths[0] ? 'short ' : 'long ';
-    return `a ${size}side ${way}`;
-  });
-  const start = corners[0]?.[1] === corners[1]?.[1] ? 'the left end of its top side' : 'its highest corner';
-  const same = lengths.length === 1 ? ' All sides have the same length.' : '';
-  return `A shape with straight sides. Going round it from ${start}: ${listOf(told)}, back to the start.${same}`;
-}
-
-/** The direction of a side in words: "right", "gently down and left", "up and right". */
-function wayOf(dx: number, dy: number): string {
-  const flat = 0.01 * Math.hypot(dx, dy);
-  const across = Math.abs(dx) < flat ? '' : dx > 0 ? 'right' : 'left';
-  const along = Math.abs(dy) < flat ? '' : dy > 0 ? 'down' : 'up';
-  if (!across || !along) return across + along;
-  const slope = Math.abs(dy / dx);
-  const steepness = slope < 0.57 ? 'gently ' : slope > 1.9 ? 'steeply ' : '';
-  return `${steepness}${along} and ${across}`;
 }
 
 function regular(sides: number, radius: number, start: number): Point[] {

@@ -2,7 +2,7 @@
 import type { FigureSpec } from '../figure.js';
 import { BOLD_MM, FINE_MM, LABEL_MM, line, type Mark, type Sketch, text } from '../svg.js';
 import { textWidth } from '../text-width.js';
-import { countOf, listOf } from '../words.js';
+import { capital, countOf, listOf } from '../words.js';
 
 const STROKE_MM = 7;
 const PITCH_MM = 2.3;
@@ -37,7 +37,7 @@ export function drawTally(spec: Extract<FigureSpec, { kind: 'tally' }>): Sketch 
     told.push(`${row.label}: ${strokes(row.count)}`);
   }
   marks.push(line([column, 0], [column, top], { widthMm: FINE_MM }));
-  return { marks, alt: `A tally table. ${told.join('; ')}.` };
+  return { marks, alt: `A tally table. ${capital(told.join('; '))}.` };
 }
 
 function strokes(count: number): string {
