@@ -21,6 +21,6 @@ const FOUNDATION = new Set([
 export function parseYear(text: string): number | null {
   const word = text.trim().toLowerCase().replace(/\.$/, '');
   if (FOUNDATION.has(word)) return 0;
-  const match = /^(?:year|yr|y|grade|gr|g)?[\s.-]*0?([0-6])$/.exec(word);
+  const match = /^(?:(?:year|yr|y|grade|gr|g)[\s.-]*)?0?([0-6])$/.exec(word);
   return match ? Number(match[1]) : null;
 }
