@@ -1,12 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { STRANDS } from '../curriculum/strands.js';
-import { addDays } from '../numbers/calendar.js';
+import { addDays, dayCount } from '../numbers/calendar.js';
 import { Rng } from '../random/rng.js';
-import { buildClassModel, type ChildRecord, predictClass, typicalClass } from './class-model.js';
+import {
+  buildClassModel,
+  type ChildRecord,
+  foldAnswers,
+  foldSteps,
+  predictClass,
+  typicalClass,
+} from './class-model.js';
 import { explainSkill } from './explain.js';
 import { logistic } from './logistic.js';
 import { GROWTH_PER_YEAR, type SkillNode, skillSpaceOf } from './prior.js';
 import { abilityMean, abilityVariance, startState } from './state.js';
+import { usualSchoolYear } from './school-year.js';
 import { skillSummaries } from './summary.js';
 import { advance, afterAnswer, type Answered, chanceOf } from './update.js';
 
@@ -195,6 +203,17 @@ describe('buildClassModel', () => {
       buildClassModel({ children: [{ id: 'x', year: 4, answers: list }], on: '2026-03-09', skills: NODES })
         .children[0]?.state.lead;
     expect(build([...answers].reverse())).toEqual(build(answers));
+  });
+
+  it('gives what advancing and answering one by one gives', () => {
+    const answers = Array.from({ length: 30 }, (_, i) =>
+      answer((i * 7) % 84, 0.3, i % 3 > 0, addDays('2026-03-02', 3 * (i >> 2)), `q${i}`),
+    );
+    const child: ChildRecord = { id: 'x', year: 4, answers };
+    const schoolYear = usualSchoolYear('2026-06-01');
+    const last = [...foldSteps(SPACE, child, dayCount('2026-06-01'), schoolYear)].at(-1)?.after;
+    const folded = foldAnswers(SPACE, child, dayCount('2026-06-01'), schoolYear);
+    expect(folded).toEqual(last);
   });
 
   it('starts from a placement', () => {

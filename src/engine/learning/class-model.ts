@@ -6,7 +6,7 @@ import { averagedLogistic, normalBelow } from './logistic.js';
 import { type SkillNode, type SkillSpace, skillSpaceOf, VARIANCES } from './prior.js';
 import { type SchoolYear, schoolPosition, usualSchoolYear } from './school-year.js';
 import { abilityMean, abilityVariance, type ChildState, type Placement, startState } from './state.js';
-import { advance, afterAnswer, type Answered } from './update.js';
+import { advance, afterAnswer, afterAnswers, type Answered } from './update.js';
 
 export interface ChildRecord {
   readonly id: string;
@@ -63,39 +63,61 @@ export function foldAnswers(
   child: ChildRecord,
   today: number,
   schoolYear: SchoolYear,
-  watch?: (step: FoldStep) => void,
 ): ChildState {
-  const dated = usableAnswers(space, child.answers, today);
-  const firstDay = dated[0]?.day ?? today;
-  let state = startState(space, firstDay, schoolPosition(child.year, firstDay, schoolYear), child.placement);
-  const step = (after: ChildState, answer: Answered | null) => {
-    watch?.({ before: state, after, answer });
-    state = after;
-  };
-  for (const { answer, day, skill } of dated) {
-    if (day > state.day) step(advance(state, day, schoolPosition(child.year, day, schoolYear)), null);
-    step(afterAnswer(state, skill, answer.difficulty, answer.right), answer);
-  }
-  step(advance(state, today, schoolPosition(child.year, today, schoolYear)), null);
-  return state;
+  const dated = usableAnswers(space, child, today, schoolYear);
+  const state = afterAnswers(beginning(space, child, dated[0]?.day ?? today, schoolYear), dated);
+  return advance(state, today, schoolPosition(child.year, today, schoolYear));
 }
 
-/** One step of a fold: an answer taken in, or (answer null) time passing. */
+/** One step of {@link foldSteps}: an answer taken in, or (answer null) time passing. */
 export interface FoldStep {
   readonly before: ChildState;
   readonly after: ChildState;
   readonly answer: Answered | null;
 }
 
+/** The same as {@link foldAnswers}, step by step, so that each change can be traced to its cause. */
+export function* foldSteps(
+  space: SkillSpace,
+  child: ChildRecord,
+  today: number,
+  schoolYear: SchoolYear,
+): Generator<FoldStep, void> {
+  const dated = usableAnswers(space, child, today, schoolYear);
+  let before = beginning(space, child, dated[0]?.day ?? today, schoolYear);
+  for (const { answer, day, position, skill } of dated) {
+    if (day > before.day) {
+      const after = advance(before, day, position);
+      yield { before, after, answer: null };
+      before = after;
+    }
+    const after = afterAnswer(before, skill, answer.difficulty, answer.right);
+    yield { before, after, answer };
+    before = after;
+  }
+  yield {
+    before,
+    after: advance(before, today, schoolPosition(child.year, today, schoolYear)),
+    answer: null,
+  };
+}
+
+function beginning(space: SkillSpace, child: ChildRecord, day: number, schoolYear: SchoolYear): ChildState {
+  return startState(space, day, schoolPosition(child.year, day, schoolYear), child.placement);
+}
+
 /** Answers of one day are taken in a mixed order that does not depend on how they were handed over: one by one from the
  * easiest to the hardest, the approximation would be at its worst. */
-function usableAnswers(space: SkillSpace, answers: readonly Answered[], today: number) {
-  return answers
+function usableAnswers(space: SkillSpace, child: ChildRecord, today: number, schoolYear: SchoolYear) {
+  return child.answers
     .flatMap((answer) => {
       const skill = space.indexOf.get(answer.skill);
       if (skill === undefined || parseIsoDate(answer.on) === null) return [];
       const day = dayCount(answer.on);
-      return day <= today ? [{ answer, day, skill, mixed: hashText(answer.questionId) }] : [];
+      if (day > today) return [];
+      const { difficulty, right, questionId } = answer;
+      const position = schoolPosition(child.year, day, schoolYear);
+      return [{ answer, skill, difficulty, right, day, position, mixed: hashText(questionId) }];
     })
     .sort((a, b) => a.day - b.day || a.mixed - b.mixed);
 }

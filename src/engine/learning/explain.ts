@@ -1,7 +1,7 @@
 // Why the model believes what it believes: every change of a skill traced to the answers, or the time, that caused it.
 import { dayCount } from '../numbers/calendar.js';
 import { SKILLS } from '../skills/map.js';
-import { type ChildRecord, foldAnswers } from './class-model.js';
+import { type ChildRecord, foldSteps } from './class-model.js';
 import { type SkillNode, skillSpaceOf } from './prior.js';
 import { type SchoolYear, usualSchoolYear } from './school-year.js';
 import { abilityMean } from './state.js';
@@ -41,18 +41,20 @@ export function explainSkill(
   if (skill === undefined) return null;
   const changes: Change[] = [];
   let start: number | null = null;
-  const state = foldAnswers(space, child, dayCount(on), schoolYear, ({ before, after, answer }) => {
-    start ??= abilityMean(before, skill);
-    const by = abilityMean(after, skill) - abilityMean(before, skill);
-    if (answer || by !== 0) {
+  let now = 0;
+  for (const { before, after, answer } of foldSteps(space, child, dayCount(on), schoolYear)) {
+    const from = abilityMean(before, skill);
+    now = abilityMean(after, skill);
+    start ??= from;
+    if (answer || now !== from) {
       changes.push({
         questionId: answer?.questionId ?? null,
         askedSkill: answer?.skill ?? null,
         right: answer?.right ?? null,
         day: after.day,
-        by,
+        by: now - from,
       });
     }
-  });
-  return { start: start ?? abilityMean(state, skill), now: abilityMean(state, skill), changes };
+  }
+  return { start: start ?? now, now, changes };
 }

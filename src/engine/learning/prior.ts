@@ -88,8 +88,9 @@ function graphKernel(skills: readonly SkillNode[], indexOf: ReadonlyMap<string, 
   });
   const inverse = invertPositiveDefinite(matrix, n);
   const scale = Float64Array.from({ length: n }, (_, i) => 1 / Math.sqrt(inverse[i * n + i] as number));
+  // The two scales are multiplied first, so that both halves round alike and the kernel is exactly symmetric.
   return inverse.map(
-    (value, at) => value * (scale[Math.floor(at / n)] as number) * (scale[at % n] as number),
+    (value, at) => value * ((scale[Math.floor(at / n)] as number) * (scale[at % n] as number)),
   );
 }
 

@@ -1,5 +1,5 @@
 // How belief changes: with time (growth and forgetting) and with each answer (one rank-one step).
-import { remember } from './forgetting.js';
+import { type Memory, remember } from './forgetting.js';
 import { averagedLogistic, momentsAfterAnswer } from './logistic.js';
 import { abilityMean, abilityVariance, type ChildState } from './state.js';
 
@@ -30,15 +30,17 @@ const EASY_FROM = 0.9;
  */
 export function advance(state: ChildState, day: number, position: number): ChildState {
   if (day <= state.day) return state;
-  const drift = DRIFT_PER_YEAR * Math.max(0, position - state.position);
-  if (drift === 0) return { ...state, day, position };
-  const prior = state.space.covariance;
-  return {
-    ...state,
-    day,
-    position,
-    covariance: state.covariance.map((value, at) => value + drift * (prior[at] as number)),
-  };
+  const covariance = position > state.position ? Float64Array.from(state.covariance) : state.covariance;
+  addDrift(covariance, state.space.covariance, position - state.position);
+  return { ...state, day, position, covariance };
+}
+
+function addDrift(covariance: Float64Array, prior: Float64Array, years: number): void {
+  if (years <= 0) return;
+  const share = DRIFT_PER_YEAR * years;
+  for (let at = 0; at < covariance.length; at++) {
+    covariance[at] = (covariance[at] as number) + share * (prior[at] as number);
+  }
 }
 
 /** Chance that the child succeeds at a question, its uncertainty averaged in. */
@@ -58,34 +60,71 @@ export function afterAnswer(
   difficulty: number,
   right: boolean,
 ): ChildState {
-  const n = state.space.skills.length;
+  const after = ownCopy(state);
+  takeIn(after, skill, difficulty, right);
+  return after;
+}
+
+/** A state whose arrays nobody else holds. */
+type OwnState = { -readonly [Key in keyof ChildState]: ChildState[Key] } & { memories: (Memory | null)[] };
+
+function ownCopy(state: ChildState): OwnState {
+  return {
+    ...state,
+    lead: Float64Array.from(state.lead),
+    covariance: Float64Array.from(state.covariance),
+    memories: [...state.memories],
+    answered: Uint16Array.from(state.answered),
+  };
+}
+
+function takeIn(state: OwnState, skill: number, difficulty: number, right: boolean): void {
+  const { lead, covariance } = state;
+  const n = lead.length;
   const variance = abilityVariance(state, skill);
   const mean = abilityMean(state, skill);
   const moments = momentsAfterAnswer(mean, variance, difficulty, right);
-  const chanceRight = right ? moments.probability : 1 - moments.probability;
-  const gain = Float64Array.from(
-    { length: n },
-    (_, i) => (state.covariance[i * n + skill] as number) / variance,
-  );
-  const lead = state.lead.map((value, i) => value + (gain[i] as number) * (moments.mean - mean));
-  const covariance = Float64Array.from(state.covariance);
-  const shrink = moments.variance - variance;
+  // What the answer takes off the covariance is an outer product of this vector with itself, so symmetry stays exact.
+  const shrink = Math.sqrt(Math.max(0, variance - moments.variance)) / variance;
+  const step = (moments.mean - mean) / variance;
+  const taken = new Float64Array(n);
   for (let i = 0; i < n; i++) {
-    const by = (gain[i] as number) * shrink;
-    const row = i * n;
-    for (let j = 0; j <= i; j++) {
-      const value = (covariance[row + j] as number) + by * (gain[j] as number);
-      covariance[row + j] = value;
-      covariance[j * n + i] = value;
-    }
+    const shared = covariance[i * n + skill] as number;
+    lead[i] = (lead[i] as number) + shared * step;
+    taken[i] = shared * shrink;
   }
-  const memories = [...state.memories];
-  memories[skill] = remember(
-    memories[skill] ?? null,
-    right ? (chanceRight >= EASY_FROM ? 4 : 3) : 1,
-    state.day,
-  );
-  const answered = Uint16Array.from(state.answered);
-  answered[skill] = (answered[skill] as number) + 1;
-  return { ...state, lead, covariance, memories, answered };
+  for (let i = 0; i < n; i++) {
+    const by = taken[i] as number;
+    const row = i * n;
+    for (let j = 0; j < n; j++)
+      covariance[row + j] = (covariance[row + j] as number) - by * (taken[j] as number);
+  }
+  const chanceRight = right ? moments.probability : 1 - moments.probability;
+  const grade = right ? (chanceRight >= EASY_FROM ? 4 : 3) : 1;
+  state.memories[skill] = remember(state.memories[skill] ?? null, grade, state.day);
+  state.answered[skill] = (state.answered[skill] as number) + 1;
+}
+
+/** One answer with its day and the child's place in schooling on that day. */
+export interface DatedAnswer {
+  readonly skill: number;
+  readonly difficulty: number;
+  readonly right: boolean;
+  readonly day: number;
+  readonly position: number;
+}
+
+/** The state after many answers in order of days: the same as {@link advance} and {@link afterAnswer} in turn, faster. */
+export function afterAnswers(state: ChildState, answers: readonly DatedAnswer[]): ChildState {
+  if (answers.length === 0) return state;
+  const after = ownCopy(state);
+  for (const { skill, difficulty, right, day, position } of answers) {
+    if (day > after.day) {
+      addDrift(after.covariance, after.space.covariance, position - after.position);
+      after.day = day;
+      after.position = position;
+    }
+    takeIn(after, skill, difficulty, right);
+  }
+  return after;
 }
