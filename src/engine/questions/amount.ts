@@ -22,7 +22,7 @@ function possibleForm(value: Rational, wanted: DayKind): DayKind | null {
   const places = decimalPlaces(value);
   if (wanted === 'money') return 100 % value.d === 0 ? 'money' : null;
   if (wanted === 'decimal') return places !== null && places <= MOST_PLACES ? 'decimal' : null;
-  if (wanted === 'whole' && value.d !== 1) return places !== null && places <= 2 ? 'decimal' : 'fraction';
+  if (wanted === 'whole' && value.d !== 1) return places !== null && places <= 3 ? 'decimal' : 'fraction';
   return wanted;
 }
 

@@ -1,6 +1,8 @@
 // Division: sharing, halves, facts, remainders and derived work.
-import { DERIVED_DIVISION_SKILLS } from './division/beyond-facts.js';
+import { DERIVED_DIVISION_SKILLS } from './division/derived.js';
 import { DIVISION_FACT_SKILLS } from './division/facts.js';
+import { FURTHER_DIVISION_SKILLS } from './division/missing-and-large.js';
+import { REMAINDER_SKILLS } from './division/remainders.js';
 import { SHARING_SKILLS } from './division/sharing-and-halves.js';
 import type { Skill } from './skill.js';
 
@@ -8,4 +10,6 @@ export const DIVISION_SKILLS: readonly Skill[] = [
   ...SHARING_SKILLS,
   ...DIVISION_FACT_SKILLS,
   ...DERIVED_DIVISION_SKILLS,
+  ...REMAINDER_SKILLS,
+  ...FURTHER_DIVISION_SKILLS,
 ];

@@ -1,14 +1,18 @@
-// Fractions: naming, fractions of amounts, equal fractions and comparing, adding, multiplying.
+// Fractions: naming, completing, fractions of amounts, equal fractions and comparing, adding, multiplying.
 import { FRACTION_SUM_SKILLS } from './fractions/adding.js';
 import { COMPARING_SKILLS } from './fractions/comparing.js';
+import { COMPLETING_SKILLS } from './fractions/completing.js';
 import { FRACTION_PRODUCT_SKILLS } from './fractions/multiplying.js';
 import { NAMING_SKILLS } from './fractions/naming.js';
 import { FRACTION_OF_SKILLS } from './fractions/of-amounts.js';
+import { WHOLE_FROM_PART_SKILLS } from './fractions/whole-from-part.js';
 import type { Skill } from './skill.js';
 
 export const FRACTION_SKILLS: readonly Skill[] = [
   ...NAMING_SKILLS,
+  ...COMPLETING_SKILLS,
   ...FRACTION_OF_SKILLS,
+  ...WHOLE_FROM_PART_SKILLS,
   ...COMPARING_SKILLS,
   ...FRACTION_SUM_SKILLS,
   ...FRACTION_PRODUCT_SKILLS,

@@ -256,6 +256,11 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     help: 'Read it aloud: one and three quarters.',
     source: COMMON,
   },
+  'fractions.parts-as-number': {
+    does: 'gives the number of parts without saying which parts they are',
+    help: 'Ask “one what?”: one quarter, written 1/4.',
+    source: COMMON,
+  },
   'fractions.complement-of-top': {
     does: 'answers with the parts already there, not those still missing',
     help: 'Shade the bar and count the empty parts.',
@@ -301,14 +306,14 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     help: 'Compare tenths first, then hundredths.',
     source: 'Shorter-is-larger: Stacey & Steinle, University of Melbourne decimals pages',
   },
-  'decimals.zero-rule': {
-    does: 'uses a zero just after the point to choose, and the digits as a whole number otherwise',
-    help: 'Fill both up to the same number of digits after the point and read them as hundredths.',
-    source: 'Zero rule: Sackur-Grisvard & Leonard 1985; Martinie 2007, abstract',
-  },
   'decimals.parts-apart': {
     does: 'works with the digits before and after the point as two separate whole numbers',
     help: 'Ten tenths make one whole: trade them with blocks.',
+    source: COMMON,
+  },
+  'decimals.whole-part-only': {
+    does: 'multiplies the whole part and leaves the part after the point as it was',
+    help: 'Write both parts out: 2 wholes and 6 tenths, each taken three times.',
     source: COMMON,
   },
   'decimals.right-aligned': {

@@ -1,8 +1,12 @@
 // Typical wrong methods for quotients, as algorithms.
 import { type Rational, rational } from '../../numbers/rational.js';
 
-/** Each digit divided alone, what is left over dropped: 84 ÷ 6 gives 10; half of 36 gives 13. */
-export function divideDigits(n: number, divisor: number): number {
+/**
+ * Each digit divided alone, what is left over dropped: 84 ÷ 6 gives 10, 36 ÷ 2 gives 13.
+ * Null when the first digit is too small to be divided.
+ */
+export function divideDigits(n: number, divisor: number): number | null {
+  if (Number(String(n)[0]) < divisor) return null;
   return Number([...String(n)].map((digit) => String(Math.floor(Number(digit) / divisor))).join(''));
 }
 

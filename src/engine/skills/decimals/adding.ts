@@ -5,27 +5,42 @@ import type { Rng } from '../../random/rng.js';
 import { numericTemplate, type Sketch, type Subject } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
-import { drawDecimal, placesOf } from './reading.js';
+import { drawDecimal, placesOf } from './draw-decimal.js';
+
+/** The wholes first, then the parts, by way of the whole number between when the parts cross it. */
+function stepsOf(x: Subject, other: Rational, sign: 1 | -1): string[] {
+  const op = sign === 1 ? '+' : '−';
+  const move = (from: Rational, by: Rational) => (sign === 1 ? add(from, by) : subtract(from, by));
+  const steps: string[] = [];
+  let now = x.value;
+  const step = (by: Rational): void => {
+    if (by.n === 0) return;
+    const next = move(now, by);
+    steps.push(`${x.t(now)} ${op} ${x.t(by)} = ${x.t(next)}`);
+    now = next;
+  };
+  const wholes = rational(floor(other));
+  const rest = subtract(other, wholes);
+  step(wholes);
+  const toWhole = sign === 1 ? subtract(rational(floor(now) + 1), now) : subtract(now, rational(floor(now)));
+  if (rest.n > 0 && compare(rest, toWhole) > 0 && toWhole.n > 0 && toWhole.d > 1) {
+    step(toWhole);
+    step(subtract(rest, toWhole));
+  } else step(rest);
+  return steps;
+}
 
 /** a ± b: the wholes first, then the parts. */
 function addOrTake(x: Subject, other: Rational, sign: 1 | -1, features: Sketch['features']): Sketch {
   const answer = sign === 1 ? add(x.value, other) : subtract(x.value, other);
   const op = sign === 1 ? '+' : '−';
-  const whole = rational(floor(other));
-  const rest = subtract(other, whole);
-  const between = sign === 1 ? add(x.value, whole) : subtract(x.value, whole);
+  const rest = subtract(other, rational(floor(other)));
   return {
     text: `${x.text} ${op} ${x.t(other)}`,
     value: answer,
     expression: `${x.expr} ${sign === 1 ? '+' : '-'} ${x.e(other)}`,
     features,
-    strategy:
-      whole.n > 0 && rest.n > 0
-        ? [
-            `${x.text} ${op} ${x.t(whole)} = ${x.t(between)}`,
-            `${x.t(between)} ${op} ${x.t(rest)} = ${x.t(answer)}`,
-          ]
-        : [`${x.text} ${op} ${x.t(other)} = ${x.t(answer)}`],
+    strategy: stepsOf(x, other, sign),
     slips: [
       ['decimals.parts-apart', sign === 1 ? addPartsApart(x.value, other) : null],
       ['decimals.right-aligned', rightAligned(x.value, sign, other)],
@@ -44,8 +59,8 @@ function addOrTake(x: Subject, other: Rational, sign: 1 | -1, features: Sketch['
 }
 
 function carriesIn(a: Rational, b: Rational): number {
-  const frac = (value: Rational) => (value.n % value.d) / value.d;
-  return frac(a) + frac(b) > 0.999999 ? 1 : 0;
+  const parts = add(rational(a.n % a.d, a.d), rational(b.n % b.d, b.d));
+  return floor(parts);
 }
 
 function borrowsIn(a: Rational, b: Rational): number {

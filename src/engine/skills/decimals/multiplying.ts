@@ -1,17 +1,13 @@
-// Multiplying and dividing decimals.
+// Multiplying and dividing decimals and money by one digit.
 import { add, divide, floor, multiply, rational, subtract } from '../../numbers/rational.js';
-import {
-  appendZero,
-  multiplyPartsApart,
-  tenTimesWholePart,
-  withoutPoint,
-} from '../../questions/slips/decimal-operations.js';
+import { multiplyPartsApart, withoutPoint } from '../../questions/slips/decimal-operations.js';
+import { drawDecimal, placesOf } from './draw-decimal.js';
 import { numericTemplate, type Sketch, type Subject } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
-import { drawDecimal, placesOf } from './reading.js';
 
 const HALF = rational(1, 2);
+
 const TENTH = rational(1, 10);
 
 /** k lots of a decimal or an amount of money: wholes and parts apart, then together. */
@@ -34,12 +30,9 @@ function lots(x: Subject, k: number, features: Sketch['features']): Sketch {
           ]
         : [`${k} × ${x.text} = ${x.t(answer)}`],
     slips: [
-      [
-        'decimals.parts-apart',
-        x.form === 'decimal' ? multiplyPartsApart(x.value, k) : rest.n > 0 && whole > 0 ? add(a, rest) : null,
-      ],
+      ['decimals.parts-apart', x.form === 'decimal' ? multiplyPartsApart(x.value, k) : null],
       ['decimals.point-forgotten', withoutPoint(answer)],
-      ['times.tens-only', whole > 0 && rest.n > 0 ? add(a, rest) : null],
+      ['decimals.whole-part-only', whole > 0 && rest.n > 0 ? add(a, rest) : null],
       ['decimals.place-missed', multiply(answer, TENTH)],
       ['times.neighbour', multiply(x.value, rational(k - 1))],
     ],
@@ -137,127 +130,6 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
     ],
   },
   {
-    id: 'dec.times10',
-    title: 'Multiply decimals by 10, 100 and 1000',
-    year: 5,
-    fluentYear: 6,
-    strand: 'decimals',
-    prerequisites: ['dec.parts', 'mult.by100'],
-    codes: { ac9: ['AC9M6N06'], england: ['5MD-1', 'NC-Y5-multdiv-7'], ccss: ['5.NBT.A.2'] },
-    templates: [
-      numericTemplate({
-        id: 'scaled-up',
-        kinds: ['decimal'],
-        free: (rng) => drawDecimal(rng, rng.pick([1, 1, 2]), 0, 20),
-        suits: (value) => placesOf(value) <= 3 && value.n <= 1000 * value.d,
-        make: (x) => {
-          const by = x.pick([10, 10, 100, 1000]);
-          const answer = multiply(x.value, rational(by));
-          const places = placesOf(x.value);
-          const pad = Math.log10(by) > places;
-          return {
-            text: x.rng.chance(0.7) ? `${x.text} × ${by}` : `${by} × ${x.text}`,
-            value: answer,
-            expression: `${x.expr} * ${by}`,
-            features: {
-              rule: true,
-              size: Math.round(Math.log10(by)) - 1,
-              extraSteps: pad ? 1 : 0,
-              adjust: 0.4,
-            },
-            strategy:
-              by === 10
-                ? [`${x.text} × 10 = ${x.t(answer)}`]
-                : [
-                    `${x.text} × 10 = ${x.t(multiply(x.value, rational(10)))}`,
-                    `${x.t(multiply(x.value, rational(10)))} × ${by / 10} = ${x.t(answer)}`,
-                  ],
-            slips: [
-              ['decimals.zero-appended', by === 10 ? appendZero(x.value) : x.value],
-              ['decimals.place-missed', multiply(answer, TENTH)],
-              ['decimals.place-missed', multiply(answer, rational(10))],
-              ['decimals.parts-apart', by === 10 ? tenTimesWholePart(x.value) : null],
-            ],
-            uses: `multiplies ${x.text} by ${by}`,
-          };
-        },
-      }),
-      numericTemplate({
-        id: 'which-power',
-        kinds: ['decimal'],
-        free: (rng) => drawDecimal(rng, rng.pick([1, 2]), 0, 10),
-        suits: (value) => placesOf(value) <= 2 && value.n <= 100 * value.d,
-        make: (x) => {
-          const by = x.pick([10, 100, 1000]);
-          return {
-            text: `${x.text} × ? = ${x.t(multiply(x.value, rational(by)))}`,
-            value: by,
-            expression: `${x.e(multiply(x.value, rational(by)))} / ${x.expr}`,
-            features: { rule: true, unknownInside: true, size: Math.round(Math.log10(by)) - 1 },
-            strategy: [`${x.text} × ${by} = ${x.t(multiply(x.value, rational(by)))}`],
-            slips: [
-              ['decimals.place-missed', by * 10],
-              ['decimals.place-missed', by / 10],
-            ],
-            uses: `scales ${x.text} up`,
-          };
-        },
-      }),
-    ],
-  },
-  {
-    id: 'dec.divide10',
-    title: 'Divide by 10 and 100 with decimal answers',
-    year: 5,
-    fluentYear: 6,
-    strand: 'decimals',
-    prerequisites: ['dec.times10', 'div.by10'],
-    codes: { ac9: ['AC9M6N06'], england: ['NC-Y4-fractions-7', '5MD-1'], ccss: ['5.NBT.A.2'] },
-    templates: [
-      numericTemplate({
-        id: 'scaled-down',
-        kinds: ['whole', 'decimal', 'money'],
-        free: (rng) => rng.int(3, 480),
-        suits: (value, form) =>
-          form === 'whole'
-            ? value.n % 10 !== 0 && value.n <= 9999
-            : placesOf(value) <= 2 && value.n <= 500 * value.d,
-        make: (x) => {
-          const by =
-            x.form === 'money'
-              ? x.pick([10, 100])
-              : x.form === 'decimal' && placesOf(x.value) > 1
-                ? 10
-                : x.pick([10, 10, 100, ...(x.form === 'whole' && x.n > 9 ? [1000] : [])]);
-          const answer = divide(x.value, rational(by));
-          return {
-            text: `${x.text} ÷ ${by}`,
-            value: answer,
-            expression: `${x.expr} / ${by}`,
-            features: {
-              rule: true,
-              size: Math.round(Math.log10(by)) - 1 + (answer.n * 10 < answer.d ? 1 : 0),
-              adjust: x.form === 'decimal' ? 0.7 : 0.3,
-            },
-            strategy:
-              by === 10
-                ? [`${x.t(answer)} × 10 = ${x.text}`]
-                : [
-                    `${x.text} ÷ 10 = ${x.t(divide(x.value, rational(10)))}`,
-                    `${x.t(divide(x.value, rational(10)))} ÷ ${by / 10} = ${x.t(answer)}`,
-                  ],
-            slips: [
-              ['decimals.place-missed', multiply(answer, rational(10))],
-              ['decimals.place-missed', multiply(answer, TENTH)],
-              ['divide.as-times', multiply(x.value, rational(by))],
-            ],
-            uses: `divides ${x.text} by ${by}`,
-          };
-        },
-      }),
-    ],
-  },
-  {
     id: 'dec.times-whole',
     title: 'Multiply a decimal or an amount of money by one digit',
     year: 5,
@@ -321,7 +193,8 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
         id: 'share',
         kinds: ['decimal', 'money'],
         free: (rng) => rational(rng.int(3, 9) * rng.int(2, 30), 10),
-        suits: (value) => placesOf(value) <= 2 && value.n <= 500 * value.d,
+        suits: (value, form) =>
+          (form === 'money' || value.d > 1) && placesOf(value) <= 2 && value.n <= 500 * value.d,
         make: (x) => {
           const k = x.pick([3, 4, 5, 6, 8, 9]);
           const answer = divide(x.value, rational(k));
@@ -365,168 +238,6 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
               ['divide.as-minus', x.n > k * x.d ? subtract(x.value, rational(k)) : null],
             ],
             uses: `divides ${x.text} by ${k}`,
-          };
-        },
-      }),
-    ],
-  },
-  {
-    id: 'dec.times-tens',
-    title: 'Multiply a decimal by 20, 30, 50 or 200',
-    year: 6,
-    fluentYear: 6,
-    strand: 'decimals',
-    prerequisites: ['dec.times10', 'dec.times-whole'],
-    codes: { ac9: ['AC9M6N06'], england: ['6NPV-1', '6AS/MD-2'], ccss: ['5.NBT.B.7'] },
-    templates: [
-      numericTemplate({
-        id: 'times',
-        kinds: ['decimal', 'money'],
-        free: (rng) => drawDecimal(rng, 1, 0, 10),
-        suits: (value) => placesOf(value) <= 2 && value.n <= 50 * value.d && value.d > 1,
-        make: (x) => {
-          const [k, unit] = x.pick([
-            [2, 10],
-            [3, 10],
-            [4, 10],
-            [5, 10],
-            [2, 100],
-            [3, 100],
-          ] as const);
-          const ten = multiply(x.value, rational(unit));
-          const answer = multiply(ten, rational(k));
-          return {
-            text: `${x.text} × ${k * unit}`,
-            value: answer,
-            expression: `${x.expr} * ${k * unit}`,
-            features: {
-              extraSteps: 1,
-              size: (unit === 100 ? 0.5 : 0) + (x.n > 5 * x.d ? 0.5 : 0) + (placesOf(x.value) > 1 ? 0.5 : 0),
-              fives: k === 5,
-            },
-            strategy: [`${x.text} × ${unit} = ${x.t(ten)}`, `${x.t(ten)} × ${k} = ${x.t(answer)}`],
-            slips: [
-              ['decimals.place-missed', multiply(answer, TENTH)],
-              ['decimals.place-missed', multiply(answer, rational(10))],
-              ['times.step-forgotten', ten],
-            ],
-            uses: `multiplies ${x.text} by ${k * unit}`,
-          };
-        },
-      }),
-    ],
-  },
-  {
-    id: 'dec.times-decimal',
-    title: 'Multiply and divide by 0.1, 0.5, 0.25 and one-place decimals',
-    year: 6,
-    fluentYear: 6,
-    strand: 'decimals',
-    prerequisites: ['dec.divide10', 'dec.times-whole', 'frac.unit-of'],
-    codes: {
-      ac9: ['AC9M6N07', 'AC9M6N09'],
-      england: ['6AS/MD-2', 'NC-Y6-fractions-11'],
-      ccss: ['5.NBT.B.7', '6.NS.B.3'],
-    },
-    // The answer moves against the usual expectation; common practice.
-    shift: 0.7,
-    templates: [
-      numericTemplate({
-        id: 'times-part',
-        kinds: ['decimal', 'whole'],
-        freeForm: 'whole',
-        free: (rng) => rng.int(4, 80),
-        suits: (value, form) =>
-          form === 'whole'
-            ? value.n >= 2 && value.n <= 1000
-            : placesOf(value) <= 2 && value.n <= 100 * value.d,
-        make: (x) => {
-          const other = x.pick([
-            TENTH,
-            HALF,
-            rational(1, 4),
-            rational(1, 5),
-            rational(2, 5),
-            rational(3, 10),
-            rational(7, 10),
-          ]);
-          const answer = multiply(x.value, other);
-          if (placesOf(answer) > 3) return null;
-          const text = x.t(other, 'decimal');
-          const unit = rational(1, other.d);
-          return {
-            text: x.rng.chance(0.5) ? `${text} × ${x.text}` : `${x.text} × ${text}`,
-            value: answer,
-            form: 'decimal',
-            expression: `${x.expr} * ${x.e(other)}`,
-            features: {
-              extraSteps: other.n > 1 ? 1 : 0,
-              size: placesOf(x.value) > 1 ? 1 : 0,
-              adjust: other.d === 10 && other.n === 1 ? -0.4 : other.d === 2 ? -0.3 : 0,
-              unlike: x.d > 1 && other.n > 1,
-            },
-            strategy: [
-              `${x.text} ÷ ${other.d} = ${x.t(multiply(x.value, unit), 'decimal')}`,
-              ...(other.n > 1
-                ? [`${other.n} × ${x.t(multiply(x.value, unit), 'decimal')} = ${x.t(answer, 'decimal')}`]
-                : []),
-            ],
-            slips: [
-              ['decimals.place-missed', multiply(answer, rational(10))],
-              ['decimals.place-missed', multiply(answer, TENTH)],
-              ['fractions.divides-as-times', other.n === 1 ? divide(x.value, other) : null],
-            ],
-            uses: `multiplies ${x.text} by ${text}`,
-          };
-        },
-      }),
-      numericTemplate({
-        id: 'divide-by-part',
-        kinds: ['decimal', 'whole'],
-        freeForm: 'whole',
-        free: (rng) => rng.int(2, 24),
-        suits: (value, form) =>
-          form === 'whole' ? value.n >= 2 && value.n <= 200 : placesOf(value) <= 2 && value.n <= 50 * value.d,
-        make: (x) => {
-          const other = x.pick([
-            TENTH,
-            HALF,
-            rational(1, 5),
-            rational(1, 4),
-            rational(2, 5),
-            rational(3, 10),
-            rational(3, 5),
-            rational(9, 10),
-          ]);
-          const answer = divide(x.value, other);
-          if (placesOf(answer) > (other.n === 1 ? 1 : 0)) return null;
-          const text = x.t(other, 'decimal');
-          const scale = 10 ** Math.max(placesOf(other), placesOf(x.value));
-          return {
-            text:
-              other.n === 1 && x.rng.chance(0.4)
-                ? `How many lots of ${text} are in ${x.text}?`
-                : `${x.text} ÷ ${text}`,
-            value: answer,
-            form: 'decimal',
-            expression: `${x.expr} / ${x.e(other)}`,
-            features: {
-              extraSteps: 1 + (other.n > 1 ? 0.5 : 0),
-              size: scale === 100 ? 0.7 : 0,
-              adjust: other.d === 10 && other.n === 1 ? -0.6 : other.d === 2 ? -0.3 : 0.2,
-              unlike: placesOf(x.value) !== placesOf(other) && x.d > 1,
-            },
-            strategy: [
-              `${x.text} × ${scale} = ${x.t(multiply(x.value, rational(scale)), 'decimal')}`,
-              `${text} × ${scale} = ${x.t(multiply(other, rational(scale)), 'decimal')}`,
-              `${x.t(multiply(x.value, rational(scale)), 'decimal')} ÷ ${x.t(multiply(other, rational(scale)), 'decimal')} = ${x.t(answer, 'decimal')}`,
-            ],
-            slips: [
-              ['decimals.place-missed', multiply(answer, TENTH)],
-              ['decimals.place-missed', multiply(answer, rational(10))],
-              ['fractions.divides-as-times', multiply(x.value, other)],
-            ],
-            uses: `divides ${x.text} by ${text}`,
           };
         },
       }),

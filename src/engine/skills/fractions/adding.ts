@@ -10,7 +10,7 @@ import type { Rng } from '../../random/rng.js';
 import { numericTemplate, type NumericTemplate, type Sketch, type Subject } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
-import { isProper, isSmallFraction, properFraction } from './naming.js';
+import { isProper, isSmallFraction, properFraction } from './draw-fraction.js';
 
 const ONE_BELOW = [2, 3, 4, 5, 6, 8, 10, 12] as const;
 
@@ -35,18 +35,23 @@ function addOrTake(x: Subject, other: Rational, sign: 1 | -1, features: Sketch['
     value: answer,
     expression: `${x.expr} ${sign === 1 ? '+' : '-'} ${x.e(other)}`,
     features,
-    strategy: [
-      ...renamed,
-      `${a}/${common} ${op} ${b}/${common} = ${a + sign * b}/${common}`,
-      ...(`${a + sign * b}/${common}` === x.t(answer) ? [] : [`${a + sign * b}/${common} = ${x.t(answer)}`]),
-    ],
+    strategy:
+      other.d === 1 && sign === 1
+        ? [`${x.t(floor(x.value) + other.n)} + ${x.t(rational(x.n % x.d, x.d))} = ${x.t(answer)}`]
+        : [
+            ...renamed,
+            `${a}/${common} ${op} ${b}/${common} = ${a + sign * b}/${common}`,
+            ...(`${a + sign * b}/${common}` === x.t(answer)
+              ? []
+              : [`${a + sign * b}/${common} = ${x.t(answer)}`]),
+          ],
     slips: [
       [
         sign === 1 ? 'fractions.add-tops-bottoms' : 'fractions.subtract-tops-bottoms',
         blind ? writtenValue(blind) : Math.abs(x.n - other.n),
       ],
       [
-        'fractions.not-renamed',
+        other.d === 1 ? 'fractions.whole-as-one-part' : 'fractions.not-renamed',
         x.d === other.d
           ? null
           : sign === 1

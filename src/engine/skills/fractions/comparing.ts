@@ -2,7 +2,7 @@
 import { add, compare, floor, lcm, rational } from '../../numbers/rational.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
-import { isProper, properFraction } from './naming.js';
+import { isProper, properFraction } from './draw-fraction.js';
 
 type Rat = ReturnType<typeof rational>;
 
@@ -37,7 +37,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
               adjust: askMore ? -0.6 : -0.3 /* same parts, only count them */,
             },
             strategy: [
-              `${Math.max(x.n, other)} parts are more than ${Math.min(x.n, other)} parts of the same size`,
+              `${Math.max(x.n, other)} parts are more than ${Math.min(x.n, other)} of the same size`,
             ],
             slips: [['fractions.smaller-numbers-bigger', first ? rational(other, x.d) : x.value]],
             uses: `compares ${x.text}`,
@@ -67,7 +67,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
             },
             strategy: [
               `1/${Math.min(x.d, d)} is more than 1/${Math.max(x.d, d)}`,
-              `${x.n}/${Math.min(x.d, d)} is more than ${x.n}/${Math.max(x.d, d)}`,
+              ...(x.n === 1 ? [] : [`${x.n}/${Math.min(x.d, d)} is more than ${x.n}/${Math.max(x.d, d)}`]),
             ],
             slips: [['fractions.bigger-bottom-bigger', first ? other : x.value]],
             uses: `compares ${x.text}`,

@@ -3,7 +3,7 @@ import { add, compare, divide, floor, multiply, rational, subtract } from '../..
 import { multiplyBoth, writtenValue } from '../../questions/slips/fraction-operations.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
-import { isProper, isSmallFraction, properFraction } from './naming.js';
+import { isProper, isSmallFraction, properFraction } from './draw-fraction.js';
 
 export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
   {
@@ -23,6 +23,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
         make: (x) => {
           const answer = multiply(x.value, rational(2));
           const whole = floor(x.value);
+          const doubled = `${2 * x.n}/${x.d}`;
           return {
             text: x.pick([`Double ${x.text}`, `2 × ${x.text}`, `${x.text} + ${x.text}`]),
             value: answer,
@@ -35,7 +36,11 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
             strategy: [
               ...(whole > 0 ? [`2 × ${whole} = ${2 * whole}`] : []),
               `2 × ${x.n % x.d}/${x.d} = ${2 * (x.n % x.d)}/${x.d}`,
-              `2 × ${x.text} = ${x.t(answer)}`,
+              ...(whole > 0
+                ? [`${2 * whole} + ${2 * (x.n % x.d)}/${x.d} = ${x.t(answer)}`]
+                : doubled === x.t(answer)
+                  ? []
+                  : [`${doubled} = ${x.t(answer)}`]),
             ],
             slips: [
               ['fractions.multiplies-both', x.value],
@@ -175,6 +180,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
             strategy: [
               `${x.n} × ${other.n} = ${x.n * other.n}`,
               `${x.d} × ${other.d} = ${x.d * other.d}`,
+              `${x.n}/${x.d} × ${other.n}/${other.d} = ${written}`,
               ...(written === x.t(answer) ? [] : [`${written} = ${x.t(answer)}`]),
             ],
             slips: [
@@ -233,7 +239,6 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
               ['fractions.multiplies-both', x.value],
               ['fractions.whole-ignored', x.n > x.d ? divide(rational(x.n % x.d, x.d), rational(k)) : null],
               ['divide.as-minus', compare(x.value, rational(k)) > 0 ? subtract(x.value, rational(k)) : null],
-              ['fractions.not-renamed', rational(x.n, x.d + k)],
             ],
             uses: `shares ${x.text} among ${k}`,
           };

@@ -1,9 +1,10 @@
-// A fraction of a quantity, and the quantity from its fraction.
+// A fraction of a quantity.
 import { divide, multiply, rational, subtract } from '../../numbers/rational.js';
+import { PARTS } from './common-parts.js';
+import { isProper, properFraction } from './draw-fraction.js';
 import { numericTemplate, type Sketch, type Subject } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { countables, storyName } from '../story.js';
-import { isProper, properFraction } from './naming.js';
 
 /** top/bottom of the subject's quantity; the unit fraction first. */
 function fractionOf(x: Subject, top: number, bottom: number, features: Sketch['features']): Sketch {
@@ -34,19 +35,6 @@ function fractionOf(x: Subject, top: number, bottom: number, features: Sketch['f
 }
 
 const UNIT_BOTTOMS = [2, 3, 4, 5, 6, 8, 10] as const;
-const PARTS = [
-  [2, 3],
-  [3, 4],
-  [2, 5],
-  [3, 5],
-  [4, 5],
-  [5, 6],
-  [3, 8],
-  [5, 8],
-  [7, 8],
-  [3, 10],
-  [7, 10],
-] as const;
 
 export const FRACTION_OF_SKILLS: readonly Skill[] = [
   {
@@ -265,117 +253,6 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
             rule: b === 10,
             adjust: b === 2 ? -0.8 : 0,
           });
-        },
-      }),
-    ],
-  },
-  {
-    id: 'frac.whole-from-part',
-    title: 'Find the whole from a part',
-    year: 5,
-    fluentYear: 6,
-    strand: 'fractions',
-    prerequisites: ['frac.nonunit-of'],
-    codes: {
-      ac9: ['AC9M5A02', 'AC9M5N09'],
-      england: ['NC-Y6-ratio-4', '5F-1'],
-      ccss: ['5.NF.B.5', '6.RP.A.3c'],
-    },
-    templates: [
-      numericTemplate({
-        id: 'from-unit',
-        kinds: ['whole', 'decimal', 'money', 'fraction'],
-        free: (rng) => rng.int(3, 40),
-        suits: (value, form) =>
-          form === 'whole' ? value.n >= 2 && value.n <= 5000 : value.n <= 50 * value.d && value.d <= 100,
-        make: (x) => {
-          const b = x.pick([2, 3, 4, 5, 8, 10]);
-          const answer = multiply(x.value, rational(b));
-          return {
-            text:
-              b === 2
-                ? `Half of a number is ${x.text}. What is the number?`
-                : x.pick([
-                    `1/${b} of ? = ${x.text}`,
-                    `One ${x.parts(b, 1)} of a number is ${x.text}. What is the number?`,
-                  ]),
-            value: answer,
-            expression: `${x.expr} * ${b}`,
-            features: {
-              unknownInside: true,
-              rule: b === 10,
-              fives: b === 5,
-              adjust: b === 2 ? -1 : 0,
-              extraSteps: (x.n > 12 * x.d && b > 2 ? 0.5 : 0) + (x.d > 1 ? 0.5 : 0),
-            },
-            strategy: [`${b} × ${x.text} = ${x.t(answer)}`],
-            slips: [
-              ['divide.not-undone', divide(x.value, rational(b))],
-              ['times.as-plus', rational(x.n + b * x.d, x.d)],
-              ['times.neighbour', multiply(x.value, rational(b - 1))],
-            ],
-            uses: `takes ${x.text} as part of a whole`,
-          };
-        },
-      }),
-      numericTemplate({
-        id: 'from-parts',
-        kinds: ['whole'],
-        free: (rng) => 6 * rng.int(1, 10),
-        suits: (value) => value.d === 1 && value.n >= 4 && value.n <= 900,
-        make: (x) => {
-          const fits = PARTS.filter(([top]) => x.n % top === 0 && x.n / top <= 100);
-          if (fits.length === 0) return null;
-          const [top, b] = x.pick(fits);
-          const one = x.n / top;
-          return {
-            text: `${top}/${b} of a number is ${x.text}. What is the number?`,
-            value: one * b,
-            expression: `${x.n} / (${top}/${b})`,
-            features: {
-              unknownInside: true,
-              extraSteps: 1,
-              size: (b >= 6 && b < 10 ? 1 : 0) + (one > 12 ? 0.5 : 0),
-            },
-            strategy: [`${x.text} ÷ ${top} = ${one}`, `${b} × ${one} = ${one * b}`],
-            slips: [
-              ['divide.not-undone', x.n % b === 0 ? (x.n / b) * top : null],
-              ['fractions.one-part-only', one],
-              ['fractions.takes-top', x.n * b],
-            ],
-            uses: `takes ${x.text} as part of a whole`,
-            figure: x.rng.chance(0.4)
-              ? {
-                  kind: 'bar-model',
-                  whole: '?',
-                  parts: Array.from({ length: b }, (_, i) => (i < top ? ' ' : '')),
-                }
-              : undefined,
-          };
-        },
-      }),
-      numericTemplate({
-        id: 'from-day-fraction',
-        kinds: ['fraction'],
-        free: (rng) => properFraction(rng, [3, 4, 5]),
-        suits: (value) => isProper(value) && value.d <= 10,
-        make: (x) => {
-          const k = x.rng.int(2, 9);
-          return {
-            text: `${x.text} of a number is ${x.n * k}. What is the number?`,
-            value: x.d * k,
-            form: 'whole',
-            expression: `${x.n * k} / (${x.n}/${x.d})`,
-            features: { unknownInside: true, extraSteps: x.n > 1 ? 1 : 0, size: k > 5 ? 1 : 0 },
-            strategy: [`${x.n * k} ÷ ${x.n} = ${k}`, `${x.d} × ${k} = ${x.d * k}`],
-            slips: [
-              ['fractions.one-part-only', x.n > 1 ? k : null],
-              ['fractions.takes-top', x.n * k * x.d],
-              ['divide.not-undone', (x.n * x.n * k) % x.d === 0 ? (x.n * x.n * k) / x.d : null],
-              ['times.as-plus', x.n * k + x.d],
-            ],
-            uses: `finds a whole from ${x.text} of it`,
-          };
         },
       }),
     ],

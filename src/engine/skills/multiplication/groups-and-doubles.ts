@@ -30,13 +30,16 @@ function double(x: Subject, features: Sketch['features']): Sketch {
         ]
       : [`${x.text} + ${x.text} = ${x.t(answer)}`],
     slips: [
-      ['times.as-plus', add(x.value, TWO)],
-      ['times.tens-only', splits ? add(rational(2 * big), small) : null],
+      ['times.as-plus', asked === 'plus' ? null : add(x.value, TWO)],
       [
-        'times.step-forgotten',
+        x.d === 1 ? 'times.tens-only' : 'decimals.whole-part-only',
+        splits ? add(rational(2 * big), small) : null,
+      ],
+      [
+        'times.carry-forgotten',
         splits && x.d === 1 && small.n * 2 >= leading ? 2 * big + ((2 * small.n) % leading) : null,
       ],
-      ['times.neighbour', multiply(x.value, rational(3))],
+      ['times.neighbour', splits ? null : multiply(x.value, rational(3))],
     ],
     uses: `doubles ${x.text}`,
   };
@@ -53,7 +56,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
     year: 1,
     fluentYear: 2,
     strand: 'multiplication',
-    prerequisites: [],
+    prerequisites: ['add.doubles'],
     codes: {
       ac9: ['AC9M1N03', 'AC9M1N06', 'AC9M2N05'],
       england: ['NC-Y1-multdiv-1', '1NF-2', '2MD-1'],

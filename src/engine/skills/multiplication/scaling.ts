@@ -95,7 +95,9 @@ export const SCALING_SKILLS: readonly Skill[] = [
               adjust: x.form === 'money' && x.d > 1 ? 0.8 : 0.2,
             },
             strategy: [
-              `${x.text} × 10 = ${x.t(multiply(x.value, rational(10)))}`,
+              by === 100
+                ? `${x.text} × 10 = ${x.t(multiply(x.value, rational(10)))}`
+                : `${x.text} × 100 = ${x.t(multiply(x.value, rational(100)))}`,
               `${x.t(multiply(x.value, rational(by / 10)))} × 10 = ${x.t(answer)}`,
             ],
             slips: [

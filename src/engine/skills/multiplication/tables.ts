@@ -107,13 +107,13 @@ const TABLES: readonly Table[] = [
 
 const STORIES = [
   (name: string, k: string, of: string) =>
-    `${name} fills ${k} egg trays with ${of} eggs in each. How many eggs is that?`,
+    `${name} threads ${k} bracelets with ${of} beads on each. How many beads is that?`,
   (name: string, k: string, of: string) =>
     `${name} plants ${k} rows of ${of} beans. How many beans does ${name} plant?`,
   (name: string, k: string, of: string) =>
-    `${name} threads ${k} bracelets with ${of} beads on each. How many beads is that?`,
-  (name: string, k: string, of: string) =>
     `${name} walks ${k} laps every day for ${of} days. How many laps is that?`,
+  (name: string, k: string, of: string) =>
+    `${name} fills ${k} trays with ${of} eggs in each. How many eggs is that?`,
 ] as const;
 
 /** Largest other factor: twelve tables go to 12 in England, ten elsewhere. */
@@ -188,7 +188,7 @@ function tableSkill({ of, year, fluentYear, after, codes, derive }: Table): Skil
         free: (rng) => rng.int(3, top),
         suits: (value) => value.d === 1 && value.n >= 3 && value.n <= 12,
         make: (x) => ({
-          text: x.pick(STORIES)(storyName(x.rng), x.text, String(of)),
+          text: x.pick(of < 5 ? STORIES.slice(1, -1) : STORIES)(storyName(x.rng), x.text, String(of)),
           value: of * x.n,
           expression: `${x.n} * ${of}`,
           features: { ...ease(x.n), story: true },

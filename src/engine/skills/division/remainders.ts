@@ -1,0 +1,216 @@
+// Division with something left over: as a remainder, in stories, as a fraction.
+import { rational } from '../../numbers/rational.js';
+import { remainderAsTenths } from '../../questions/slips/quotients.js';
+import { DIGITS, friendlyPart } from './dividing-steps.js';
+import { numericTemplate, wholeWithin } from '../sketch.js';
+import type { Skill } from '../skill.js';
+import { countables, storyName } from '../story.js';
+
+export const REMAINDER_SKILLS: readonly Skill[] = [
+  {
+    id: 'div.remainder',
+    title: 'Divide with a remainder',
+    year: 4,
+    fluentYear: 5,
+    strand: 'division',
+    prerequisites: ['div.table.34', 'div.table.2510'],
+    codes: { ac9: ['AC9M5N07'], england: ['4NF-2'], ccss: ['4.NBT.B.6', '4.OA.A.3'] },
+    templates: [
+      numericTemplate({
+        id: 'remainder',
+        kinds: ['whole'],
+        free: (rng) => rng.int(13, 80),
+        suits: wholeWithin(7, 120),
+        make: (x) => {
+          const k = x.pick(DIGITS.filter((d) => x.n % d !== 0 && x.n > 2 * d && x.n / d < 31));
+          const q = Math.floor(x.n / k);
+          const r = x.n % k;
+          return {
+            text: x.rng.chance(0.5)
+              ? `${x.text} ÷ ${k} = ${q} remainder ?`
+              : `What is the remainder of ${x.text} ÷ ${k}?`,
+            value: r,
+            expression: `mod(${x.n}, ${k})`,
+            features: {
+              size: (k > 5 ? 1 : 0) + (q > 10 && k > 2 ? 1 : 0),
+              fives: k === 5,
+              adjust: k === 2 ? -0.8 : 0,
+            },
+            strategy: [`${k} × ${q} = ${k * q}`, `${x.n} − ${k * q} = ${r}`],
+            slips: [
+              ['divide.quotient-for-remainder', q],
+              ['divide.remainder-dropped', 0],
+              ['divide.neighbour', k - r],
+            ],
+            uses: `divides ${x.text} by ${k} with some left over`,
+          };
+        },
+      }),
+      numericTemplate({
+        id: 'full-groups',
+        kinds: ['whole'],
+        free: (rng) => rng.int(14, 60),
+        suits: wholeWithin(11, 120),
+        make: (x) => {
+          const k = x.pick(DIGITS.filter((d) => d > 2 && x.n % d !== 0 && x.n > 2 * d && x.n / d < 16));
+          const q = Math.floor(x.n / k);
+          const up = x.rng.chance(0.5);
+          const things = countables(x.n, x.rng);
+          return {
+            text: up
+              ? x.pick([
+                  `${x.text} children travel in vans that hold ${k} children each. How many vans are needed?`,
+                  `${storyName(x.rng)} keeps ${x.text} photos in an album, ${k} to a page. How many pages are needed?`,
+                ])
+              : x.pick([
+                  `${storyName(x.rng)} packs ${x.text} ${things} into full bags of ${k}. How many full bags are there?`,
+                  `A game needs teams of exactly ${k}. How many full teams can ${x.text} children make?`,
+                ]),
+            value: up ? q + 1 : q,
+            expression: up ? `ceil(${x.n} / ${k})` : `floor(${x.n} / ${k})`,
+            features: { story: true, size: k > 5 ? 1 : 0, fives: k === 5, extraSteps: up ? 1 : 0 },
+            strategy: up
+              ? [`${k} × ${q} = ${k * q}`, `${k * q} + ${x.n % k} = ${x.n}, so ${x.n % k} more need a place`]
+              : [`${k} × ${q} = ${k * q}`, `${k * q} + ${x.n % k} = ${x.n}`],
+            slips: [
+              [up ? 'divide.story-rounds-down' : 'divide.neighbour', up ? q : q + 1],
+              ['divide.quotient-for-remainder', x.n % k],
+              ['divide.as-minus', x.n - k],
+            ],
+            uses: `makes groups from ${x.text}`,
+          };
+        },
+      }),
+    ],
+  },
+  {
+    id: 'div.remainder.large',
+    title: 'Remainders with larger numbers',
+    year: 5,
+    fluentYear: 6,
+    strand: 'division',
+    prerequisites: ['div.remainder', 'div.3d1d'],
+    codes: {
+      ac9: ['AC9M5N07', 'AC9M5N02'],
+      england: ['5MD-4', 'NC-Y5-multdiv-6'],
+      ccss: ['4.NBT.B.6', '4.OA.A.3'],
+    },
+    templates: [
+      numericTemplate({
+        id: 'remainder',
+        kinds: ['whole'],
+        free: (rng) => rng.int(102, 480),
+        suits: wholeWithin(101, 9999),
+        make: (x) => {
+          const k = x.pick(DIGITS.filter((d) => d > 2 && x.n % d !== 0));
+          const base = friendlyPart(x.n, k);
+          const q = Math.floor(x.n / k);
+          const r = x.n % k;
+          const rest = x.n - base;
+          return {
+            text: `What is the remainder of ${x.text} ÷ ${k}?`,
+            value: r,
+            expression: `mod(${x.n}, ${k})`,
+            features: {
+              extraSteps: 1,
+              size: (k > 5 ? 1 : 0) + (x.n > 1000 ? 1 : 0),
+              fives: k === 5,
+              rule: k === 5,
+            },
+            strategy:
+              rest < k
+                ? [`${x.t(base / k)} × ${k} = ${x.t(base)}`, `${x.text} − ${x.t(base)} = ${r}`]
+                : [`${x.text} − ${x.t(base)} = ${rest}`, `${rest} − ${rest - r} = ${r}`],
+            slips: [
+              ['divide.quotient-for-remainder', q],
+              ['divide.remainder-dropped', 0],
+              ['divide.neighbour', k - r],
+            ],
+            uses: `divides ${x.text} by ${k} with some left over`,
+          };
+        },
+      }),
+      numericTemplate({
+        id: 'round-up-story',
+        kinds: ['whole'],
+        free: (rng) => rng.int(102, 320),
+        suits: wholeWithin(101, 999),
+        make: (x) => {
+          const k = x.pick(([5, 6, 8, 10, 20] as const).filter((d) => x.n % d !== 0));
+          const q = Math.floor(x.n / k);
+          return {
+            text: `${x.text} eggs are packed in boxes that hold ${k} eggs. How many boxes are needed for all the eggs?`,
+            value: q + 1,
+            expression: `ceil(${x.n} / ${k})`,
+            features: {
+              story: true,
+              extraSteps: 1,
+              size: k === 6 || k === 8 ? 1 : 0,
+              fives: k === 5,
+              rule: k === 10,
+            },
+            strategy: [
+              `${q} × ${k} = ${x.t(q * k)}`,
+              `${x.text} − ${x.t(q * k)} = ${x.n % k}, so one more box`,
+            ],
+            slips: [
+              ['divide.story-rounds-down', q],
+              ['divide.quotient-for-remainder', x.n % k],
+            ],
+            uses: `packs ${x.text} in boxes`,
+          };
+        },
+      }),
+    ],
+  },
+  {
+    id: 'div.exact-share',
+    title: 'Divide and write the share with a fraction or decimal',
+    year: 6,
+    fluentYear: 6,
+    strand: 'division',
+    prerequisites: ['div.remainder', 'frac.mixed'],
+    codes: {
+      ac9: ['AC9M5N07'],
+      england: ['5MD-4', 'NC-Y6-fractions-6', 'NC-Y6-fractions-9'],
+      ccss: ['5.NF.B.3'],
+    },
+    // Common practice.
+    shift: 0.3,
+    templates: [
+      numericTemplate({
+        id: 'mixed-share',
+        kinds: ['whole'],
+        free: (rng) => rng.int(5, 60),
+        suits: wholeWithin(3, 400),
+        make: (x) => {
+          const k = x.pick(([2, 3, 4, 5, 8, 10] as const).filter((d) => x.n % d !== 0 && d < x.n));
+          const q = Math.floor(x.n / k);
+          const r = x.n % k;
+          const story = x.rng.chance(0.4) && x.n <= 40;
+          return {
+            text: story
+              ? `${k} friends share ${x.text} pancakes equally. How many pancakes does each friend get?`
+              : `What exactly is ${x.text} ÷ ${k}?`,
+            value: rational(x.n, k),
+            form: x.rng.chance(0.5) ? 'fraction' : 'whole',
+            expression: `${x.n} / ${k}`,
+            features: {
+              extraSteps: 1,
+              story,
+              size: q > 12 ? 1 : 0,
+              adjust: k === 2 ? -0.9 : k === 8 ? 0.3 : k === 10 ? -0.3 : 0,
+            },
+            strategy: [`${x.n} ÷ ${k} = ${q} remainder ${r}`, `${r} ÷ ${k} = ${r}/${k}`],
+            slips: [
+              ['divide.remainder-dropped', q],
+              ['divide.remainder-as-tenths', remainderAsTenths(x.n, k)],
+              ['divide.neighbour', q + 1],
+            ],
+            uses: `shares ${x.text} out to the last crumb`,
+          };
+        },
+      }),
+    ],
+  },
+];

@@ -1,0 +1,20 @@
+// Factors of whole numbers, for the skills on factors, multiples and primes.
+
+/** All factors of a positive whole number, smallest first. */
+export function factorsOf(n: number): number[] {
+  const out: number[] = [];
+  for (let f = 1; f * f <= n; f++) {
+    if (n % f === 0) out.push(f, ...(f * f === n ? [] : [n / f]));
+  }
+  return out.sort((a, b) => a - b);
+}
+
+/** Whether a whole number has exactly two factors. */
+export function isPrime(n: number): boolean {
+  return n > 1 && factorsOf(n).length === 2;
+}
+
+/** "7 × 8 = 56": a factor pair as a strategy line. */
+export function pairLine(a: number, b: number): string {
+  return `${a} × ${b} = ${a * b}`;
+}
