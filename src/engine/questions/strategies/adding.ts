@@ -57,18 +57,34 @@ export function roundJustAbove(b: number): number | null {
   return b > 8 && (gap === 1 || gap === 2) ? b + gap : null;
 }
 
-/** Steps from `from` up to `to` over the next ten, hundred and thousand; the jumps added at the end give the difference. */
-export function countUpSteps(from: number, to: number, say: SayWhole): string[] {
+/** Whole jumps from `from` over the next ten, hundred and thousand to `to`. */
+function jumpsBetween(from: number, to: number): number[] {
   const jumps: number[] = [];
-  const steps: string[] = [];
   let at = from;
   for (let unit = 10; at < to; unit *= 10) {
     const next = Math.ceil(at / unit) * unit;
     const target = next >= to || next === 0 ? to : next;
-    if (target === at && target < to) continue;
-    jumps.push(target - at);
-    steps.push(`${say(at)} + ${say(target - at)} = ${say(target)}`);
+    if (target > at) jumps.push(target - at);
     at = target;
+  }
+  return jumps;
+}
+
+/** Most jumps that a child keeps in mind. */
+const MOST_JUMPS = 4;
+
+/**
+ * Steps from `from` up to a larger `to` over round numbers, or in the places of the difference when that would take
+ * too many; the jumps added at the end give the difference.
+ */
+export function countUpSteps(from: number, to: number, say: SayWhole): string[] {
+  const overRound = jumpsBetween(from, to);
+  const jumps = overRound.length > MOST_JUMPS ? placeParts(to - from) : overRound;
+  const steps: string[] = [];
+  let at = from;
+  for (const jump of jumps) {
+    steps.push(`${say(at)} + ${say(jump)} = ${say(at + jump)}`);
+    at += jump;
   }
   if (jumps.length > 1) steps.push(`${jumps.map(say).join(' + ')} = ${say(to - from)}`);
   return steps;

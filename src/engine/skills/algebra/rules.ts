@@ -10,7 +10,7 @@ import { onWhole, templateOf } from '../template-of.js';
 
 const thinkOne = templateOf<readonly [result: number, change: number]>({
   id: 'think-one',
-  free: (rng) => [rng.int(20, 90), rng.pick([-1, 1]) * rng.int(6, 25)],
+  free: (rng) => [rng.int(30, 90), rng.pick([-1, 1]) * rng.int(6, 25)],
   on: onWhole(9, 99_999, (n, rng) => {
     const size =
       n < 40 ? rng.int(3, 8) : n < 1000 ? rng.int(6, 29) : (n < 10_000 ? 10 : 100) * rng.int(6, 29);
