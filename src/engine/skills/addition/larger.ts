@@ -154,9 +154,10 @@ const busStory = templateOf<readonly [a: number, off: number, on: number]>({
   draft: ([a, off, on], { locale, rng }) => {
     const say = (n: number) => formatWhole(n, locale);
     const left = a - off;
-    const name = storyName(rng);
+    const telling = rng.fork(`${a}-${off}+${on}`);
+    const name = storyName(telling);
     return {
-      text: rng.pick([
+      text: telling.pick([
         `A train carries ${say(a)} people: ${off} get off and ${on} get on, so how many are on it now?`,
         `${name} has ${say(a)} stickers, gives away ${off} and is given ${on}: how many stickers is that now?`,
         `A library shelf holds ${say(a)} books: ${off} are borrowed and ${on} come back, so how many are on it now?`,

@@ -161,7 +161,8 @@ export function storySum(spec: SumSpec): Template {
     draft: ([a, b], { locale, rng }) => {
       const say = (n: number) => formatWhole(n, locale);
       return {
-        text: sumStory(a, b, say, rng),
+        // Same numbers, same story: told by another child it would not be a new question.
+        text: sumStory(a, b, say, rng.fork(`${a}+${b}`)),
         answer: wholeAnswer(a + b, locale),
         expression: `${a} + ${b}`,
         features: { ...sumFeatures(spec, a, b), story: true },

@@ -66,7 +66,7 @@ const partsOfTen = templateOf<readonly [whole: number, part: number]>({
   draft: ([whole, part], { locale, rng }) => {
     const things = countables(whole, rng);
     return {
-      text: `${storyName(rng)} has ${whole} ${things} in two hands and ${part} of them in one hand: how many are in the other hand?`,
+      text: `${storyName(rng.fork(whole))} has ${whole} ${things} in two hands and ${part} of them in one hand: how many are in the other hand?`,
       answer: wholeAnswer(whole - part, locale),
       expression: `${whole} - ${part}`,
       features: { story: true, size: (whole - 5) / 3, tie: whole === 2 * part },

@@ -21,7 +21,7 @@ const thinkOne = templateOf<readonly [result: number, change: number]>({
     const start = result - change;
     const size = Math.abs(change);
     return {
-      text: `${storyName(rng)} thinks of a number, ${change > 0 ? `adds ${say(size)}` : `takes away ${say(size)}`} and gets ${say(result)}: what was the number?`,
+      text: `${storyName(rng.fork(result))} thinks of a number, ${change > 0 ? `adds ${say(size)}` : `takes away ${say(size)}`} and gets ${say(result)}: what was the number?`,
       answer: wholeAnswer(start, locale),
       expression: `${result} ${change > 0 ? '-' : '+'} ${size}`,
       features: { size: (size > 10 ? 0.5 : 0) + (change < 0 ? 0.3 : 0), adjust: -0.3 },
@@ -59,7 +59,7 @@ const thinkTwo = templateOf<readonly [result: number, factor: number, plus: numb
     const product = result - plus;
     const start = product / factor;
     return {
-      text: `${storyName(rng)} thinks of a number, multiplies it by ${factor}, adds ${plus} and gets ${say(result)}: what was the number?`,
+      text: `${storyName(rng.fork(result))} thinks of a number, multiplies it by ${factor}, adds ${plus} and gets ${say(result)}: what was the number?`,
       answer: wholeAnswer(start, locale),
       expression: `(${result} - ${plus}) / ${factor}`,
       features: {

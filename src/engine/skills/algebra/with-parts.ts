@@ -141,7 +141,7 @@ const thoughtOf = partTemplates('think-part', ({ value, form, text, expr, rng, t
   const adds = floor(value) > 0 && rng.chance(0.6);
   const change = rational(adds ? rng.int(1, Math.min(9, floor(value))) : rng.int(1, 9));
   const start = adds ? subtract(value, change) : add(value, change);
-  const name = storyName(rng);
+  const name = storyName(rng.fork(text));
   return {
     text: `${name} thinks of ${form === 'money' ? 'an amount' : 'a number'}, ${adds ? 'adds' : 'takes away'} ${t(change)} and gets ${text}: what was it?`,
     value: start,

@@ -26,7 +26,7 @@ const neighbours = partTemplates(
         ['count.wrong-way', up ? rational(floor(value)) : rational(whole + 1)],
         ['count.off-by-one', up ? rational(whole + 1) : whole > 0 ? rational(whole - 1) : null],
       ],
-      uses: `finds the whole number just ${up ? 'after' : 'before'} ${text}`,
+      uses: `finds the ${unit} just ${up ? 'after' : 'before'} ${text}`,
       ...(value.n < 20 * value.d
         ? {
             figure: {

@@ -191,7 +191,8 @@ export function storyTake(spec: TakeSpec): Template {
     draft: ([a, b], { locale, rng }) => {
       const say = (n: number) => formatWhole(n, locale);
       return {
-        text: takeStory(a, b, say, rng),
+        // Same numbers, same story: told by another child it would not be a new question.
+        text: takeStory(a, b, say, rng.fork(`${a}-${b}`)),
         answer: wholeAnswer(a - b, locale),
         expression: `${a} - ${b}`,
         features: { ...takeFeatures(spec, a, b), story: true },
@@ -212,7 +213,8 @@ export function compareTake(spec: TakeSpec): Template {
     on: onWhole(spec.from, spec.to, spec.on),
     draft: ([a, b], { locale, rng }) => {
       const say = (n: number) => formatWhole(n, locale);
-      const [first, second] = twoNames(rng);
+      const telling = rng.fork(`${a}-${b}`);
+      const [first, second] = twoNames(telling);
       const story = rng.chance(0.4) && a <= 200;
       return {
         text: story
