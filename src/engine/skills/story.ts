@@ -2,7 +2,7 @@
 import type { Rng } from '../random/rng.js';
 
 /** Invented first names from many places; nobody real is meant. */
-export const STORY_NAMES = [
+const STORY_NAMES = [
   'Amina',
   'Ben',
   'Chidi',

@@ -1,7 +1,7 @@
 // Column subtraction as children do it wrongly. The rules are those described by Brown & Burton (1978) and
 // VanLehn (1990); names differ between authors, so each rule is defined here by what it does.
 
-export const SUBTRACTION_BUGS = [
+const SUBTRACTION_BUGS = [
   'smaller-from-larger',
   'borrow-no-decrement',
   'borrow-from-zero',
