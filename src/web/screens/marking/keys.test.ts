@@ -205,17 +205,17 @@ function countPresses(
 describe('presses for 25 slips of 12 with 80 % right', () => {
   it.each([
     ['down the slip, wrong ones by one key', DOWN, oneKey, realisticClass, 300],
-    ['down the slip, unreached ones blank, wrong ones typed in full', DOWN, typedInFull, withUnreached, 340],
     ['up the slip, wrong ones by one key', UP, oneKey, realisticClass, 200],
     ['up the slip, unreached ones blank, wrong ones typed in full', UP, typedInFull, withUnreached, 340],
-    ['up the slip, every one of the 60 typed in full', UP, typedInFull, realisticClass, 340],
+    ['up the slip, every one of the 60 typed in full', UP, typedInFull, realisticClass, 300],
   ] as const)('%s', (_, way, wrongKeys, slipsOf, most) => {
     expect(countPresses(way, wrongKeys, slipsOf).most).toBeLessThanOrEqual(most);
   });
 
-  it('is honest about the slow way: every one of the 60 typed in full, down the slip', () => {
-    const { fewest, most } = countPresses(DOWN, typedInFull, realisticClass);
-    expect(fewest).toBeGreaterThan(340);
-    expect(most).toBeLessThanOrEqual(440);
+  it('is honest about the slow way: down the slip with everything typed in full takes more', () => {
+    const all = countPresses(DOWN, typedInFull, realisticClass);
+    expect(all.fewest).toBeGreaterThan(340);
+    expect(all.most).toBeLessThanOrEqual(440);
+    expect(countPresses(DOWN, typedInFull, withUnreached).most).toBeLessThanOrEqual(380);
   });
 });
