@@ -1,7 +1,7 @@
 // Every endpoint once: the server registers these, the web client calls them, and both take their types from here.
 import { z } from 'zod';
 import { AppState, Child, ClassDetail, NewChild, NewClass, RosterInput, RosterReading } from './class.js';
-import { AbsentChange, MarkBatch, MarkingView, MarksSaved, SlipPlace } from './marking.js';
+import { AbsentChange, BoardDay, MarkBatch, MarkingView, MarksSaved, SlipPlace } from './marking.js';
 import { PrintOrder, PrintPreview } from './print.js';
 import { Settings } from './settings.js';
 import { Alternative, LockChange, NumberChange, Reshuffle, Sheet, Swap, TodayView } from './today.js';
@@ -54,6 +54,12 @@ export const ENDPOINTS = {
   undoMarks: { method: 'POST', path: '/api/sheets/:sheetId/undo', body: nothing, answer: MarksSaved },
   redoMarks: { method: 'POST', path: '/api/sheets/:sheetId/redo', body: nothing, answer: MarksSaved },
   changeAbsent: { method: 'PUT', path: '/api/sheets/:sheetId/absent', body: AbsentChange, answer: nothing },
+  boardDays: {
+    method: 'GET',
+    path: '/api/classes/:classId/board-days',
+    body: null,
+    answer: z.object({ days: z.array(BoardDay) }),
+  },
   slip: { method: 'GET', path: '/api/slips/:code', body: null, answer: SlipPlace },
   understanding: {
     method: 'GET',

@@ -1,5 +1,6 @@
 // Marking a board: one cell for each child and rung, saved as it is typed.
 import { z } from 'zod';
+import { IsoDate } from './settings.js';
 import { Sheet } from './today.js';
 
 export const MARK_STATES = ['right', 'wrong', 'blank'] as const;
@@ -47,3 +48,7 @@ export type MarksSaved = z.infer<typeof MarksSaved>;
 export const AbsentChange = z.object({ childId: z.string(), absent: z.boolean() });
 
 export const SlipPlace = z.object({ sheetId: z.string(), childId: z.string().nullable() });
+
+/** A day that has boards, with its number and how many cells of them are marked. */
+export const BoardDay = z.object({ date: IsoDate, number: z.string(), markCount: z.number() });
+export type BoardDay = z.infer<typeof BoardDay>;

@@ -3,6 +3,7 @@ import type { AnswerOf, EndpointName } from '#api/endpoints.js';
 import type { z } from 'zod';
 import type { ENDPOINTS } from '#api/endpoints.js';
 import type { Result } from '#api/problem.js';
+import { boardDays } from './desk/board-days.js';
 import {
   addChildren,
   changeChild,
@@ -81,6 +82,7 @@ export const HANDLERS: { readonly [N in EndpointName]: Handler<N> } = {
   redoMarks: (services, params) => stepMarks(services, param(params, 'sheetId'), 'redo'),
   changeAbsent: (services, params, body) =>
     changeAbsent(services, param(params, 'sheetId'), body.childId, body.absent),
+  boardDays: (services, params) => boardDays(services, param(params, 'classId')),
   async slip(services, params) {
     const slip = await services.store.slips.find(param(params, 'code'));
     return slip.ok ? { ok: true, value: { sheetId: slip.value.sheetId, childId: slip.value.childId } } : slip;

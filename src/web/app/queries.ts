@@ -25,3 +25,17 @@ export function understandingQuery(classId: string) {
     queryFn: () => call('understanding', { classId }, null),
   });
 }
+
+export function boardDaysQuery(classId: string) {
+  return queryOptions({
+    queryKey: ['board-days', classId],
+    queryFn: () => call('boardDays', { classId }, null),
+  });
+}
+
+export function evidenceQuery(childId: string, skillId: string) {
+  return queryOptions({
+    queryKey: ['evidence', childId, skillId],
+    queryFn: () => call('evidence', { childId, skillId }, null),
+  });
+}
