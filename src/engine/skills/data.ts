@@ -1,7 +1,17 @@
 // Data and chance: reading graphs, averages, chance.
-import { AVERAGE_SKILLS } from './data/averages.js';
 import { CHANCE_SKILLS } from './data/chance.js';
-import { DATA_READING_SKILLS } from './data/reading.js';
+import { CHANCE_WORD_SKILLS } from './data/chance-words.js';
+import { COLUMN_SKILLS } from './data/columns.js';
+import { MEAN_SKILLS } from './data/mean.js';
+import { MIDDLE_SKILLS } from './data/middle.js';
+import { TALLY_SKILLS } from './data/tallies.js';
 import type { Skill } from './skill.js';
 
-export const DATA_SKILLS: readonly Skill[] = [...DATA_READING_SKILLS, ...AVERAGE_SKILLS, ...CHANCE_SKILLS];
+export const DATA_SKILLS: readonly Skill[] = [
+  ...TALLY_SKILLS,
+  ...COLUMN_SKILLS,
+  ...MIDDLE_SKILLS,
+  ...MEAN_SKILLS,
+  ...CHANCE_WORD_SKILLS,
+  ...CHANCE_SKILLS,
+];

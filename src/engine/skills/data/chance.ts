@@ -1,4 +1,4 @@
-// Chance: words, fractions, the chance that something does not happen, and what to expect.
+// Chance as a number: fractions, the chance that something does not happen, what to expect.
 import { formatWhole } from '../../numbers/format.js';
 import { type Rational, rational, subtract, toNumber } from '../../numbers/rational.js';
 import { choiceAnswer, fractionAnswer, wholeAnswer } from '../../questions/answer.js';
@@ -13,61 +13,9 @@ import {
   wholeOn,
 } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
+import { COLOURS, spinner } from './spinners.js';
 
-const COLOURS = ['red', 'blue', 'green', 'yellow'] as const;
-
-/** A spinner with `wanted` of `all` equal parts in one colour. */
-function spinner(wanted: number, all: number, colour: string, other: string) {
-  return {
-    kind: 'spinner' as const,
-    sectors: Array.from({ length: all }, (_, i) => (i < wanted ? colour : other)),
-  };
-}
-
-const WORDS = ['impossible', 'unlikely', 'likely', 'certain'] as const;
-
-function wordFor(wanted: number, all: number): (typeof WORDS)[number] {
-  if (wanted === 0) return 'impossible';
-  if (wanted === all) return 'certain';
-  return wanted * 2 < all ? 'unlikely' : 'likely';
-}
-
-function chanceWord(wanted: number, all: number, { rng, locale }: TemplateContext): Draft {
-  const [colour, other] = rng.shuffle(COLOURS);
-  const right = wordFor(wanted, all);
-  const index = WORDS.indexOf(right);
-  const near = WORDS[index === 0 ? 1 : index === 3 ? 2 : index === 1 ? 0 : 3] ?? 'likely';
-  const far = WORDS[3 - index] ?? 'likely';
-  return {
-    text:
-      all <= 12
-        ? `A spinner has ${all} equal parts and ${wanted === 0 ? 'none' : wanted} of them ${wanted === 1 ? 'is' : 'are'} ${colour}. Is ${colour} impossible, unlikely, likely or certain?`
-        : `A bag holds ${formatWhole(all, locale)} counters and ${formatWhole(wanted, locale)} of them ${wanted === 1 ? 'is' : 'are'} ${colour}. Is taking a ${colour} one impossible, unlikely, likely or certain?`,
-    answer: choiceAnswer(right),
-    expression: null,
-    features: {
-      fewChoices: true,
-      drawn: all <= 12,
-      size: Math.abs(wanted * 2 - all) <= 2 ? 1 : 0,
-      adjust: index === 0 || index === 3 ? -0.3 : 0,
-    },
-    strategy: [
-      wanted === 0
-        ? 'It cannot happen.'
-        : wanted === all
-          ? 'It must happen.'
-          : `Half of ${formatWhole(all, locale)} would be ${shown(rational(all, 2), locale)}: ${formatWhole(wanted, locale)} is ${wanted * 2 < all ? 'less' : 'more'}.`,
-      `So ${right}.`,
-    ],
-    slips: [
-      { misconception: 'data.certain-likely', answer: choiceAnswer(near) },
-      { misconception: 'data.other-event', answer: choiceAnswer(far) },
-    ],
-    ...(all <= 12 ? { figure: spinner(wanted, all, colour ?? 'red', other ?? 'blue') } : {}),
-  };
-}
-
-function fractionWord(chance: Quantity, { rng }: TemplateContext): Draft | null {
+function fractionWord(chance: Quantity, { rng }: TemplateContext): Draft {
   const doubled = chance.value.n * 2 - chance.value.d;
   const event = rng.pick(['rain tomorrow', 'winning the game', 'a red spin', 'seeing a bird']);
   const right = doubled === 0 ? 'even' : doubled < 0 ? 'unlikely' : 'likely';
@@ -228,38 +176,6 @@ function expected(chance: Rational, spins: number, { rng, locale }: TemplateCont
 
 export const CHANCE_SKILLS: readonly Skill[] = [
   {
-    id: 'data.chance.words',
-    title: 'Describe a chance in words',
-    year: 3,
-    fluentYear: 4,
-    strand: 'data',
-    prerequisites: ['data.tally'],
-    codes: { ac9: ['AC9M3P01', 'AC9M4P01'], england: [], ccss: [] },
-    templates: [
-      {
-        id: 'spinner',
-        ask: (context) => {
-          const all = context.rng.pick([5, 6, 8, 10]);
-          const wanted = context.rng.int(0, all);
-          return chanceWord(wanted * 2 === all ? wanted - 1 : wanted, all, context);
-        },
-        dayKinds: ['whole'],
-        askOn: (day, context) => {
-          const wanted = wholeOn(day, 1, 100);
-          if (wanted === null) return null;
-          const all =
-            wanted <= 6
-              ? context.rng.pick([wanted, 8, 10, 12])
-              : wanted + context.rng.pick([0, 1, 3, wanted + 5, wanted * 2]);
-          return using(
-            chanceWord(wanted, all === wanted * 2 ? all + 1 : all, context),
-            `has ${day.text} wanted outcomes`,
-          );
-        },
-      },
-    ],
-  },
-  {
     id: 'data.chance.fraction',
     title: 'Write a chance as a fraction',
     year: 6,
@@ -310,11 +226,9 @@ export const CHANCE_SKILLS: readonly Skill[] = [
         id: 'word',
         ask: (context) => {
           const bottom = context.rng.pick([4, 5, 8, 10]);
-          return (
-            fractionWord(
-              quantity(rational(context.rng.int(1, bottom - 1), bottom), context.locale, 'fraction'),
-              context,
-            ) ?? chanceWord(1, 6, context)
+          return fractionWord(
+            quantity(rational(context.rng.int(1, bottom - 1), bottom), context.locale, 'fraction'),
+            context,
           );
         },
         dayKinds: ['fraction', 'decimal'],
@@ -324,7 +238,7 @@ export const CHANCE_SKILLS: readonly Skill[] = [
             quantity(day.value, context.locale, day.kind === 'fraction' ? 'fraction' : 'decimal'),
             context,
           );
-          return draft === null ? null : using(draft, `judges a chance of ${day.text}`);
+          return using(draft, `judges a chance of ${day.text}`);
         },
       },
     ],

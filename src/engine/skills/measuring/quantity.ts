@@ -46,13 +46,8 @@ export function quantity(
   return { value: exact, style: written, text, expression };
 }
 
-/** A quantity of a given number of tenths. */
-export function tenths(count: number, locale: Locale): Quantity {
-  return quantity(rational(count, 10), locale);
-}
-
 /** The day's number as a quantity; money counts as a decimal. */
-export function dayQuantity(day: DayNumber, locale: Locale): Quantity {
+function dayQuantity(day: DayNumber, locale: Locale): Quantity {
   return quantity(day.value, locale, day.kind === 'fraction' ? 'fraction' : 'decimal');
 }
 
@@ -159,9 +154,4 @@ export function carriesIn(a: number, b: number): number {
 /** Number of borrows when the whole number b is taken from a (a >= b) in columns. */
 export function borrowsIn(a: number, b: number): number {
   return carriesIn(a - b, b);
-}
-
-/** "1 week" or "6 weeks", with a no-break space. */
-export function counted(count: number, one: string, many: string, locale: Locale): string {
-  return `${formatWhole(count, locale)}\u00a0${count === 1 ? one : many}`;
 }

@@ -1,26 +1,13 @@
-// Filling up to a whole amount, and change.
+// Change from notes, for one thing and for two.
 import type { Locale } from '../../numbers/locale.js';
-import { rational } from '../../numbers/rational.js';
-import { moneyAnswer, wholeAnswer } from '../../questions/answer.js';
 import type { Draft, DraftSlip, TemplateContext } from '../../questions/draft.js';
 import { changeCountedApart, changeLargerLessSmaller } from '../../questions/slips/measuring.js';
 import { storyName } from '../story.js';
-import {
-  cashOn,
-  minorOn,
-  price,
-  priceOperand,
-  sizeOf,
-  smallestCoin,
-  using,
-  wholeOn,
-} from '../measuring/quantity.js';
+import { cashOn, price, priceOperand, sizeOf, smallestCoin, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 import { thingFor } from './things.js';
-
-function money(minor: number, locale: Locale) {
-  return moneyAnswer(rational(minor, 100), locale);
-}
+import { money } from './amounts.js';
+import { countUp } from './count-up.js';
 
 function note(main: number, locale: Locale): string {
   return `${locale.currency.symbol}${main} ${locale.id === 'en-US' ? 'bill' : 'note'}`;
@@ -43,65 +30,6 @@ function payments(cost: number, locale: Locale): { minor: number; text: string }
       ),
     },
   ];
-}
-
-/** Counting up from a cost to what was paid, as equations. */
-function countUp(cost: number, paid: number, locale: Locale): string[] {
-  const next = Math.ceil(cost / 100) * 100;
-  if (next === cost || next >= paid)
-    return [`${price(cost, locale)} + ${price(paid - cost, locale)} = ${price(paid, locale)}`];
-  return [
-    `${price(cost, locale)} + ${price(next - cost, locale)} = ${price(next, locale)}`,
-    `${price(next, locale)} + ${price(paid - next, locale)} = ${price(paid, locale)}`,
-    `${price(next - cost, locale)} + ${price(paid - next, locale)} = ${price(paid - cost, locale)}`,
-  ];
-}
-
-function fillUp(minor: number, whole: number, { locale }: TemplateContext): Draft {
-  const missing = whole - minor;
-  const inMinor = missing < 100;
-  const { minorName } = locale.currency;
-  const text = inMinor
-    ? `How many ${minorName[1]} must be added to ${price(minor, locale)} to make ${price(whole, locale)}?`
-    : `How much must be added to ${price(minor, locale)} to make ${price(whole, locale)}?`;
-  const answerOf = (value: number) => (inMinor ? wholeAnswer(value, locale) : money(value, locale));
-  return {
-    text,
-    answer: answerOf(missing),
-    ...(inMinor ? { accepts: [price(missing, locale)] } : {}),
-    expression: inMinor ? `${whole} - ${minor}` : `${priceOperand(whole)} - ${priceOperand(minor)}`,
-    features: {
-      unknownInside: true,
-      size: minor >= 100 ? 0.4 : 0,
-      carries: missing % 10 === 0 ? 0 : 1,
-      adjust: missing % 50 === 0 ? -0.6 : -0.2,
-    },
-    strategy: inMinor
-      ? missing % 10 === 0
-        ? [`${price(minor, locale)} + ${price(missing, locale)} = ${price(whole, locale)}`]
-        : [
-            `${price(minor, locale)} + ${price(missing % 10, locale)} = ${price(minor + (missing % 10), locale)}`,
-            ...(missing > 10
-              ? [
-                  `${price(minor + (missing % 10), locale)} + ${price(missing - (missing % 10), locale)} = ${price(whole, locale)}`,
-                ]
-              : []),
-            `So ${missing} in all.`,
-          ].filter((step) => missing > 10 || !step.startsWith('So'))
-      : countUp(minor, whole, locale),
-    slips: inMinor
-      ? [
-          { misconception: 'meas.complement-ten', answer: answerOf(missing + 10) },
-          { misconception: 'money.cost-not-change', answer: answerOf(minor % 100 === 0 ? 100 : minor % 100) },
-        ]
-      : [
-          { misconception: 'money.change-apart', answer: answerOf(changeCountedApart(whole, minor)) },
-          {
-            misconception: 'money.change-larger-less-smaller',
-            answer: answerOf(changeLargerLessSmaller(whole, minor)),
-          },
-        ],
-  };
 }
 
 function wholeChange(
@@ -243,42 +171,6 @@ export const CHANGE_SKILLS: readonly Skill[] = [
           return using(
             wholeChange(main * 100, paid, storyName(rng), thingFor(main * 100, rng), context),
             `makes change from ${price(paid.minor, locale)} for ${price(main * 100, locale)}`,
-          );
-        },
-      },
-    ],
-  },
-  {
-    id: 'money.fill-up',
-    title: 'Fill an amount up to whole dollars',
-    year: 3,
-    fluentYear: 4,
-    strand: 'money',
-    prerequisites: ['money.coins.count', 'add.to100'],
-    codes: { ac9: ['AC9M3M06', 'AC9M3N06'], england: ['NC-Y3-measure-3'], ccss: ['2.MD.C.8'] },
-    templates: [
-      {
-        id: 'fill',
-        ask: (context) => {
-          const { rng } = context;
-          const dollars = rng.int(0, 8);
-          return fillUp(dollars * 100 + rng.int(1, 19) * 5, (dollars + 1) * 100, context);
-        },
-        dayKinds: ['whole', 'money'],
-        askOn: (day, context) => {
-          const { rng, locale } = context;
-          const minor = wholeOn(day, 2, 99) ?? minorOn(day, 5, 9900);
-          if (minor === null || minor % 100 === 0) return null;
-          const next = Math.ceil(minor / 100) * 100;
-          const targets = [
-            next,
-            next,
-            ...(minor > 100 ? [1000, 2000, 10_000].filter((target) => target > next).slice(0, 1) : []),
-          ];
-          const target = rng.pick(targets);
-          return using(
-            fillUp(minor, target, context),
-            `fills ${price(minor, locale)} up to ${price(target, locale)}`,
           );
         },
       },

@@ -1,19 +1,9 @@
-// Parts of an amount: fractions, discounts, and the better buy.
+// Fractions of an amount of money.
 import { multiply, type Rational, rational, subtract, toNumber } from '../../numbers/rational.js';
-import { choiceAnswer, moneyAnswer } from '../../questions/answer.js';
+import { moneyAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import { storyName } from '../story.js';
-import {
-  minorOn,
-  operand,
-  price,
-  priceOperand,
-  type Quantity,
-  quantity,
-  smallestCoin,
-  using,
-  wholeOn,
-} from '../measuring/quantity.js';
+import { minorOn, operand, price, type Quantity, quantity, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 
 function isMoney(value: Rational): boolean {
@@ -121,78 +111,13 @@ function partLeft(part: Quantity, minor: number, who: string, { locale }: Templa
   };
 }
 
-const PERCENT_STEPS: Readonly<Record<number, string>> = { 10: '÷ 10', 20: '÷ 5', 25: '÷ 4', 50: '÷ 2' };
-
-function discount(minor: number, percent: number, thing: string, { locale }: TemplateContext): Draft {
-  const off = rational(minor * percent, 10_000);
-  const now = subtract(rational(minor, 100), off);
-  const isCash = ((minor * (100 - percent)) / 100) % smallestCoin(locale) === 0;
-  const offText = moneyAnswer(off, locale).text;
-  const asUnits = subtract(rational(minor, 100), rational(percent));
-  return {
-    text: `${thing} at ${price(minor, locale)} is ${percent}% off${isCash ? '' : ' in an online shop'}. What does it cost now?`,
-    answer: moneyAnswer(now, locale),
-    expression: `${priceOperand(minor)} * (100 - ${percent}) / 100`,
-    features: {
-      size: minor % 1000 === 0 ? 0 : minor % 100 === 0 ? 1 : 2,
-      extraSteps: percent === 50 ? 0 : 1,
-      story: true,
-      carries: percent === 10 || percent === 50 ? 0 : 1,
-    },
-    strategy: [
-      `${price(minor, locale)} ${PERCENT_STEPS[percent] ?? '× 1'} = ${offText}`,
-      `${price(minor, locale)} − ${offText} = ${moneyAnswer(now, locale).text}`,
-    ],
-    slips: [
-      { misconception: 'money.discount-is-price', answer: moneyAnswer(off, locale) },
-      {
-        misconception: 'meas.added-not-taken',
-        answer: moneyAnswer(subtract(rational(minor, 50), now), locale),
-      },
-      ...(toNumber(asUnits) > 0
-        ? [{ misconception: 'money.percent-as-units' as const, answer: moneyAnswer(asUnits, locale) }]
-        : []),
-    ],
-  };
-}
-
-function betterBuy(
-  smallCount: number,
-  smallPrice: number,
-  times: number,
-  gap: number,
-  { rng, locale }: TemplateContext,
-): Draft {
-  const bigCount = smallCount * times;
-  const bigPrice = smallPrice * times + gap;
-  const things = rng.pick(['pencils', 'juice boxes', 'muesli bars', 'batteries', 'tennis balls']);
-  const small = `${smallCount} for ${price(smallPrice, locale)}`;
-  const big = `${bigCount} for ${price(bigPrice, locale)}`;
-  const best = gap < 0 ? big : small;
-  const other = gap < 0 ? small : big;
-  return {
-    text: `Which is the better buy for ${things}: ${small} or ${big}?`,
-    answer: choiceAnswer(best),
-    expression: null,
-    features: { fewChoices: true, extraSteps: 2, size: times - 2, carries: smallPrice % 100 === 0 ? 0 : 1 },
-    strategy: [
-      `${times} × ${price(smallPrice, locale)} = ${price(smallPrice * times, locale)}`,
-      `So ${bigCount} would cost ${price(smallPrice * times, locale)} in the small packs; the big pack costs ${price(bigPrice, locale)}.`,
-      `Better: ${best}.`,
-    ],
-    slips: [{ misconception: 'money.price-only', answer: choiceAnswer(other) }],
-  };
-}
-
 /** Amounts in minor units of which the fraction is an exact amount. */
 function wholesFor(part: Rational): number[] {
   const nice = [400, 500, 600, 800, 1000, 1200, 1500, 2000, 2400, 3000, 4000, 5000, 6000, 10_000];
   return nice.filter((minor) => minor % part.d === 0 && (minor / part.d) % 5 === 0);
 }
 
-const THINGS_ON_SALE = ['A game', 'A jacket', 'A lamp', 'A scooter', 'A book set', 'A ticket'];
-
-export const RATE_SKILLS: readonly Skill[] = [
+export const PART_OF_MONEY_SKILLS: readonly Skill[] = [
   {
     id: 'money.part-of',
     title: 'Find a fraction of an amount of money',
@@ -222,7 +147,8 @@ export const RATE_SKILLS: readonly Skill[] = [
               `finds ${day.text} of ${price(minor, locale)}`,
             );
           }
-          const minor = day.kind === 'money' ? minorOn(day, 20, 50_000) : (wholeOn(day, 2, 500) ?? 0) * 100;
+          const minor =
+            day.kind === 'money' ? minorOn(day, 20, 50_000) : (wholeOn(day, 2, 20_000) ?? 0) * 100;
           if (!minor) return null;
           const parts = [
             rational(1, 2),
@@ -262,73 +188,6 @@ export const RATE_SKILLS: readonly Skill[] = [
           return using(
             partLeft(quantity(day.value, locale, 'fraction'), minor, storyName(rng), context),
             `spends ${day.text} of ${price(minor, locale)}`,
-          );
-        },
-      },
-    ],
-  },
-  {
-    id: 'money.discount',
-    title: 'Find the price after a discount',
-    year: 6,
-    fluentYear: 6,
-    strand: 'money',
-    prerequisites: ['money.part-of', 'pct.of.easy'],
-    codes: { ac9: ['AC9M6N07', 'AC9M6N08'], england: ['NC-Y5-fractions-11'], ccss: ['6.RP.A.3c'] },
-    templates: [
-      {
-        id: 'off',
-        ask: (context) => {
-          const { rng } = context;
-          const percent = rng.pick([10, 20, 25, 50]);
-          return discount(rng.int(2, 16) * 500, percent, rng.pick(THINGS_ON_SALE), context);
-        },
-        dayKinds: ['money', 'whole'],
-        askOn: (day, context) => {
-          const { rng, locale } = context;
-          const minor = day.kind === 'money' ? minorOn(day, 100, 50_000) : (wholeOn(day, 2, 1000) ?? 0) * 100;
-          if (!minor) return null;
-          const ways = [10, 20, 25, 50].filter((percent) => (minor * percent) % 100 === 0);
-          if (ways.length === 0) return null;
-          const percent = rng.pick(ways);
-          return using(
-            discount(minor, percent, rng.pick(THINGS_ON_SALE), context),
-            `takes ${percent}% off ${price(minor, locale)}`,
-          );
-        },
-      },
-    ],
-  },
-  {
-    id: 'money.better-buy',
-    title: 'Find the better buy',
-    year: 6,
-    fluentYear: 6,
-    strand: 'money',
-    prerequisites: ['money.several', 'money.difference'],
-    codes: { ac9: ['AC9M6N09'], england: ['NC-Y5-measure-7'], ccss: ['6.RP.A.3b'] },
-    templates: [
-      {
-        id: 'packs',
-        ask: (context) => {
-          const { rng } = context;
-          return betterBuy(
-            rng.int(2, 6),
-            rng.int(8, 60) * 10,
-            rng.int(2, 3),
-            rng.pick([-40, -30, -20, 20, 30, 40]),
-            context,
-          );
-        },
-        dayKinds: ['money'],
-        askOn: (day, context) => {
-          const { rng } = context;
-          const minor = minorOn(day, 150, 10_000);
-          if (minor === null) return null;
-          const gap = rng.pick([-40, -30, -20, 20, 30, 40]);
-          return using(
-            betterBuy(rng.int(2, 6), minor, rng.int(2, 4), gap, context),
-            `compares a pack for ${day.text} with a bigger one`,
           );
         },
       },

@@ -1,0 +1,86 @@
+// Chance in words: from impossible to certain.
+import { formatWhole } from '../../numbers/format.js';
+import { rational } from '../../numbers/rational.js';
+import { choiceAnswer } from '../../questions/answer.js';
+import type { Draft, TemplateContext } from '../../questions/draft.js';
+import { shown, using, wholeOn } from '../measuring/quantity.js';
+import type { Skill } from '../skill.js';
+import { COLOURS, spinner } from './spinners.js';
+
+const WORDS = ['impossible', 'unlikely', 'likely', 'certain'] as const;
+
+function wordFor(wanted: number, all: number): (typeof WORDS)[number] {
+  if (wanted === 0) return 'impossible';
+  if (wanted === all) return 'certain';
+  return wanted * 2 < all ? 'unlikely' : 'likely';
+}
+
+function chanceWord(wanted: number, all: number, { rng, locale }: TemplateContext): Draft {
+  const [colour, other] = rng.shuffle(COLOURS);
+  const right = wordFor(wanted, all);
+  const index = WORDS.indexOf(right);
+  const near = WORDS[index === 0 ? 1 : index === 3 ? 2 : index === 1 ? 0 : 3] ?? 'likely';
+  const far = WORDS[3 - index] ?? 'likely';
+  return {
+    text:
+      all <= 12
+        ? `A spinner has ${all} equal parts and ${wanted === 0 ? 'none' : wanted} of them ${wanted === 1 ? 'is' : 'are'} ${colour}. Is ${colour} impossible, unlikely, likely or certain?`
+        : `A bag holds ${formatWhole(all, locale)} counters and ${formatWhole(wanted, locale)} of them ${wanted === 1 ? 'is' : 'are'} ${colour}. Is taking a ${colour} one impossible, unlikely, likely or certain?`,
+    answer: choiceAnswer(right),
+    expression: null,
+    features: {
+      fewChoices: true,
+      drawn: all <= 12,
+      size: Math.abs(wanted * 2 - all) <= 2 ? 1 : 0,
+      adjust: index === 0 || index === 3 ? -0.3 : 0,
+    },
+    strategy: [
+      wanted === 0
+        ? 'It cannot happen.'
+        : wanted === all
+          ? 'It must happen.'
+          : `Half of ${formatWhole(all, locale)} would be ${shown(rational(all, 2), locale)}: ${formatWhole(wanted, locale)} is ${wanted * 2 < all ? 'less' : 'more'}.`,
+      `So ${right}.`,
+    ],
+    slips: [
+      { misconception: 'data.certain-likely', answer: choiceAnswer(near) },
+      { misconception: 'data.other-event', answer: choiceAnswer(far) },
+    ],
+    ...(all <= 12 ? { figure: spinner(wanted, all, colour ?? 'red', other ?? 'blue') } : {}),
+  };
+}
+
+export const CHANCE_WORD_SKILLS: readonly Skill[] = [
+  {
+    id: 'data.chance.words',
+    title: 'Describe a chance in words',
+    year: 3,
+    fluentYear: 4,
+    strand: 'data',
+    prerequisites: ['data.tally'],
+    codes: { ac9: ['AC9M3P01', 'AC9M4P01'], england: [], ccss: [] },
+    templates: [
+      {
+        id: 'spinner',
+        ask: (context) => {
+          const all = context.rng.pick([5, 6, 8, 10]);
+          const wanted = context.rng.int(0, all);
+          return chanceWord(wanted * 2 === all ? wanted - 1 : wanted, all, context);
+        },
+        dayKinds: ['whole'],
+        askOn: (day, context) => {
+          const wanted = wholeOn(day, 1, 100);
+          if (wanted === null) return null;
+          const all =
+            wanted <= 6
+              ? context.rng.pick([wanted, 8, 10, 12])
+              : wanted + context.rng.pick([0, 1, 3, wanted + 5, wanted * 2]);
+          return using(
+            chanceWord(wanted, all === wanted * 2 ? all + 1 : all, context),
+            `has ${day.text} wanted outcomes`,
+          );
+        },
+      },
+    ],
+  },
+];

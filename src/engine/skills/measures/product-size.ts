@@ -1,0 +1,10 @@
+// How much thinking a product of two quantities takes.
+import { toNumber } from '../../numbers/rational.js';
+import { type Quantity, sizeOf } from '../measuring/quantity.js';
+
+/** Thinking effort of a product: nothing for facts, more for several digits. */
+export function productSize(a: Quantity, b: Quantity): number {
+  return (
+    (sizeOf(toNumber(a.value)) + sizeOf(toNumber(b.value))) * 0.5 + (a.value.d > 1 || b.value.d > 1 ? 0.7 : 0)
+  );
+}

@@ -1,0 +1,275 @@
+// Reading rulers, tapes and scales.
+import { add, rational, subtract, toNumber } from '../../numbers/rational.js';
+import { unitAnswer } from '../../questions/answer.js';
+import type { Draft, TemplateContext } from '../../questions/draft.js';
+import { scaleReadByOnes } from '../../questions/slips/measuring.js';
+import {
+  borrowsIn,
+  type Quantity,
+  quantity,
+  quantityAnswer,
+  quantityOn,
+  shown,
+  sizeOf,
+  using,
+  wholeOn,
+} from '../measuring/quantity.js';
+import type { Skill } from '../skill.js';
+
+const OBJECTS = ['pencil', 'crayon', 'key', 'leaf', 'spoon', 'ribbon'];
+
+function readRuler(from: number, to: number, { rng, locale }: TemplateContext): Draft {
+  const object = rng.pick(OBJECTS);
+  const length = to - from;
+  return {
+    text:
+      from === 0
+        ? `How many centimetres long is the ${object} on the ruler?`.replace(
+            'centimetres',
+            `centi${locale.spelling.metre}s`,
+          )
+        : `The ${object} lies on the ruler from ${from}\u00a0cm to ${to}\u00a0cm. How long is it?`,
+    answer: unitAnswer(length, 'cm', locale),
+    expression: `${to} - ${from}`,
+    features: {
+      drawn: true,
+      size: from === 0 ? 0 : 0.5,
+      extraSteps: from === 0 ? 0 : 1,
+      adjust: from === 0 ? -0.6 : -0.2,
+    },
+    strategy: from === 0 ? ['It starts at 0, so read the mark at its end.'] : [`${to} − ${from} = ${length}`],
+    slips: [
+      ...(from > 0
+        ? [{ misconception: 'meas.end-read' as const, answer: unitAnswer(to, 'cm', locale) }]
+        : []),
+      { misconception: 'meas.marks-counted', answer: unitAnswer(length + 1, 'cm', locale) },
+      ...(from === 0 && to > 1
+        ? [{ misconception: 'shape.one-short' as const, answer: unitAnswer(length - 1, 'cm', locale) }]
+        : []),
+    ],
+    figure: { kind: 'ruler', lengthCm: Math.max(12, to + 2), objectFrom: from, objectTo: to, object },
+  };
+}
+
+function tapeLength(from: Quantity, to: Quantity, { rng, locale }: TemplateContext): Draft {
+  const object = rng.pick(['ribbon', 'plank', 'rope', 'shelf', 'scarf']);
+  const length = subtract(to.value, from.value);
+  const wholes = from.value.d === 1 && to.value.d === 1;
+  return {
+    text: `A ${object} lies along a tape measure from ${from.text}\u00a0cm to ${to.text}\u00a0cm. How long is it?`,
+    answer: quantityAnswer(length, from.style, locale, 'cm'),
+    expression: `${to.expression} - ${from.expression}`,
+    features: {
+      size: sizeOf(toNumber(to.value)) * 0.6,
+      carries: wholes ? borrowsIn(to.value.n, from.value.n) : 1,
+      unlike: !wholes,
+    },
+    strategy: [`${to.text} − ${from.text} = ${shown(length, locale, from.style)}`],
+    slips: [
+      { misconception: 'meas.end-read', answer: quantityAnswer(to.value, from.style, locale, 'cm') },
+      {
+        misconception: 'meas.added-not-taken',
+        answer: quantityAnswer(add(to.value, from.value), from.style, locale, 'cm'),
+      },
+    ],
+  };
+}
+
+interface ScaleKind {
+  readonly form: 'dial' | 'jug' | 'thermometer';
+  readonly to: number;
+  readonly step: number;
+  readonly labelEvery: number;
+  readonly unit: string;
+  readonly asks: string;
+}
+
+const SCALES: readonly ScaleKind[] = [
+  { form: 'jug', to: 1000, step: 50, labelEvery: 100, unit: 'mL', asks: 'How much water is in the jug?' },
+  { form: 'jug', to: 500, step: 25, labelEvery: 100, unit: 'mL', asks: 'How much water is in the jug?' },
+  { form: 'jug', to: 1000, step: 20, labelEvery: 100, unit: 'mL', asks: 'How much water is in the jug?' },
+  {
+    form: 'dial',
+    to: 1000,
+    step: 50,
+    labelEvery: 200,
+    unit: 'g',
+    asks: 'What mass do the kitchen scales show?',
+  },
+  { form: 'dial', to: 100, step: 5, labelEvery: 10, unit: 'kg', asks: 'What mass do the scales show?' },
+  { form: 'dial', to: 50, step: 2, labelEvery: 10, unit: 'kg', asks: 'What mass do the scales show?' },
+  {
+    form: 'thermometer',
+    to: 40,
+    step: 2,
+    labelEvery: 10,
+    unit: '°C',
+    asks: 'What temperature does the thermometer show?',
+  },
+  {
+    form: 'thermometer',
+    to: 50,
+    step: 5,
+    labelEvery: 10,
+    unit: '°C',
+    asks: 'What temperature does the thermometer show?',
+  },
+];
+
+function readScale(kind: ScaleKind, value: number, { locale }: TemplateContext): Draft {
+  const inUnit = (count: number, unit: string, at: typeof locale) =>
+    quantityAnswer(rational(count), 'decimal', at, unit);
+  const label = Math.floor(value / kind.labelEvery) * kind.labelEvery;
+  const marks = (value - label) / kind.step;
+  const spaces = kind.labelEvery / kind.step;
+  return {
+    text: kind.asks,
+    answer: inUnit(value, kind.unit, locale),
+    expression: `${label} + ${marks} * ${kind.step}`,
+    features: {
+      drawn: true,
+      size: marks === 0 ? 0 : kind.step % 10 === 0 || kind.step === 5 ? 0.5 : 1.2,
+      adjust: marks === 0 ? -0.8 : -0.2,
+    },
+    strategy:
+      marks === 0
+        ? ['The pointer is at a label: read it.']
+        : [
+            `${spaces} spaces from label to label: ${kind.labelEvery} ÷ ${spaces} = ${kind.step}`,
+            `${label} + ${marks} × ${kind.step} = ${value}`,
+          ],
+    slips:
+      marks > 0
+        ? [
+            {
+              misconception: 'meas.scale-by-ones' as const,
+              answer: inUnit(scaleReadByOnes(0, kind.step, kind.labelEvery, value), kind.unit, locale),
+            },
+            { misconception: 'meas.label-below' as const, answer: inUnit(label, kind.unit, locale) },
+          ]
+        : [
+            {
+              misconception: 'meas.label-below' as const,
+              answer: inUnit(Math.max(0, value - kind.labelEvery), kind.unit, locale),
+            },
+            {
+              misconception: 'meas.scale-by-ones' as const,
+              answer: inUnit(value / kind.labelEvery, kind.unit, locale),
+            },
+          ],
+    figure: {
+      kind: 'scale',
+      form: kind.form,
+      from: 0,
+      to: kind.to,
+      step: kind.step,
+      labelEvery: kind.labelEvery,
+      value,
+      unit: kind.unit,
+    },
+  };
+}
+
+export const SCALE_SKILLS: readonly Skill[] = [
+  {
+    id: 'meas.ruler',
+    title: 'Read a ruler',
+    year: 2,
+    fluentYear: 3,
+    strand: 'measures',
+    prerequisites: ['meas.compare'],
+    codes: {
+      ac9: ['AC9M1M02', 'AC9M3M02'],
+      england: ['NC-Y2-measure-1', 'NC-Y3-measure-1'],
+      ccss: ['1.MD.A.2', '2.MD.A.4'],
+    },
+    templates: [
+      {
+        id: 'ruler',
+        ask: (context) => {
+          const from = context.rng.pick([0, 0, 1, 2, 3]);
+          return readRuler(from, from + context.rng.int(3, 9), context);
+        },
+        dayKinds: ['whole'],
+        askOn: (day, context) => {
+          const from = wholeOn(day, 1, 9);
+          return from === null
+            ? null
+            : using(
+                readRuler(from, Math.min(15, from + context.rng.int(2, 6)), context),
+                `measures from the ${from}\u00a0cm mark`,
+              );
+        },
+      },
+    ],
+  },
+  {
+    id: 'meas.tape',
+    title: 'Find a length from two marks on a tape',
+    year: 3,
+    fluentYear: 4,
+    strand: 'measures',
+    prerequisites: ['meas.ruler', 'sub.2d2d'],
+    codes: { ac9: ['AC9M3M02', 'AC9M4M01'], england: ['NC-Y3-measure-1'], ccss: ['2.MD.A.4', '2.MD.B.6'] },
+    templates: [
+      {
+        id: 'tape',
+        ask: (context) => {
+          const from = context.rng.int(5, 60);
+          return tapeLength(
+            quantity(from, context.locale),
+            quantity(from + context.rng.int(8, 38), context.locale),
+            context,
+          );
+        },
+        dayKinds: ['whole', 'decimal'],
+        askOn: (day, context) => {
+          const { rng, locale } = context;
+          const from = quantityOn(day, locale, 2, 400, 1);
+          if (from === null) return null;
+          const whole = Math.floor(toNumber(from.value));
+          const end = rng.chance(0.5)
+            ? whole + rng.int(3, 30)
+            : (Math.floor(whole / 10) + rng.int(1, 4)) * 10;
+          return using(
+            tapeLength(from, quantity(end, locale), context),
+            `measures from the ${day.text}\u00a0cm mark`,
+          );
+        },
+      },
+    ],
+  },
+  {
+    id: 'meas.scale',
+    title: 'Read a scale between its labels',
+    year: 4,
+    fluentYear: 5,
+    strand: 'measures',
+    prerequisites: ['meas.ruler'],
+    codes: {
+      ac9: ['AC9M3M02', 'AC9M4M01'],
+      england: ['NC-Y2-measure-1', 'NC-Y3-measure-1'],
+      ccss: ['3.MD.A.2'],
+    },
+    templates: [
+      {
+        id: 'scale',
+        ask: (context) => {
+          const kind = context.rng.pick(SCALES);
+          return readScale(kind, context.rng.int(1, kind.to / kind.step - 1) * kind.step, context);
+        },
+        dayKinds: ['whole'],
+        askOn: (day, context) => {
+          const kinds = SCALES.filter(
+            (kind) => wholeOn(day, kind.step, kind.to - kind.step) !== null && day.value.n % kind.step === 0,
+          );
+          if (kinds.length === 0) return null;
+          return using(
+            readScale(context.rng.pick(kinds), day.value.n, context),
+            `reads ${day.text} on a scale`,
+          );
+        },
+      },
+    ],
+  },
+];

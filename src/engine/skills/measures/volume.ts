@@ -1,0 +1,116 @@
+// Volume of boxes.
+import { add, multiply, type Rational, rational, toNumber } from '../../numbers/rational.js';
+import type { Draft, TemplateContext } from '../../questions/draft.js';
+import {
+  type Quantity,
+  quantity,
+  quantityAnswer,
+  quantityOn,
+  shown,
+  sizeOf,
+  using,
+  wholeOn,
+} from '../measuring/quantity.js';
+import type { Skill } from '../skill.js';
+
+function cuboid(a: Quantity, b: number, c: number, { locale }: TemplateContext): Draft {
+  const layer = multiply(a.value, rational(b));
+  const volume = multiply(layer, rational(c));
+  const answer = (value: Rational) => quantityAnswer(value, a.style, locale, 'cm³');
+  return {
+    text: `A box is ${a.text}\u00a0cm long, ${b}\u00a0cm wide and ${c}\u00a0cm high. What is its volume in cubic centi${locale.spelling.metre}s?`,
+    answer: answer(volume),
+    expression: `${a.expression} * ${b} * ${c}`,
+    features: {
+      size: sizeOf(toNumber(volume)) * 0.6,
+      extraSteps: 1,
+      unlike: a.value.d > 1,
+      drawn: true,
+      rule: b === 10 || c === 10,
+    },
+    strategy: [
+      `${a.text} × ${b} = ${shown(layer, locale, a.style)}`,
+      `${shown(layer, locale, a.style)} × ${c} = ${shown(volume, locale, a.style)}`,
+    ],
+    slips: [
+      { misconception: 'meas.layer-only', answer: answer(layer) },
+      { misconception: 'meas.edges-added', answer: answer(add(a.value, rational(b + c))) },
+    ],
+    figure: { kind: 'solid', solid: 'cuboid' },
+  };
+}
+
+function layers(base: Quantity, height: number, { locale }: TemplateContext): Draft {
+  const volume = multiply(base.value, rational(height));
+  const answer = (value: Rational) => quantityAnswer(value, base.style, locale, 'cubes');
+  return {
+    text: `A box holds ${base.text} cubes in each layer and has ${height} layers. How many cubes does it hold?`,
+    answer: answer(volume),
+    expression: `${base.expression} * ${height}`,
+    features: { size: sizeOf(toNumber(base.value)) * 0.6, story: true, rule: height === 10, adjust: -0.4 },
+    strategy: [`${height} × ${base.text} = ${shown(volume, locale, base.style)}`],
+    slips: [
+      { misconception: 'meas.layer-only', answer: answer(base.value) },
+      { misconception: 'meas.edges-added', answer: answer(add(base.value, rational(height))) },
+    ],
+    figure: { kind: 'solid', solid: 'cuboid' },
+  };
+}
+
+export const VOLUME_SKILLS: readonly Skill[] = [
+  {
+    id: 'meas.volume',
+    title: 'Find the volume of a box',
+    year: 6,
+    fluentYear: 6,
+    strand: 'measures',
+    prerequisites: ['meas.area.rule', 'mult.three-factors'],
+    codes: {
+      ac9: [],
+      england: ['NC-Y5-measure-5', 'NC-Y6-measure-7'],
+      ccss: ['5.MD.C.4', '5.MD.C.5a', '5.MD.C.5b'],
+    },
+    templates: [
+      {
+        id: 'cuboid',
+        ask: (context) =>
+          cuboid(
+            quantity(context.rng.int(2, 10), context.locale),
+            context.rng.int(2, 6),
+            context.rng.int(2, 6),
+            context,
+          ),
+        dayKinds: ['whole', 'decimal', 'fraction'],
+        askOn: (day, context) => {
+          const edge = quantityOn(day, context.locale, 0.5, 100, 1);
+          if (edge === null || edge.value.d > 20) return null;
+          const isLarge = toNumber(edge.value) > 12;
+          return using(
+            cuboid(
+              edge,
+              context.rng.pick(isLarge ? [2, 3, 10] : [2, 3, 4, 5]),
+              context.rng.pick(isLarge ? [2, 3, 10] : [2, 4, 5, 6, 10]),
+              context,
+            ),
+            `is ${day.text}\u00a0cm long`,
+          );
+        },
+      },
+      {
+        id: 'layers',
+        ask: (context) =>
+          layers(quantity(context.rng.int(6, 25), context.locale), context.rng.int(2, 6), context),
+        dayKinds: ['whole'],
+        askOn: (day, context) => {
+          const base = wholeOn(day, 4, 400);
+          return base === null
+            ? null
+            : using(
+                layers(quantity(base, context.locale), context.rng.int(2, 8), context),
+                `has ${day.text} cubes in a layer`,
+              );
+        },
+      },
+    ],
+  },
+];

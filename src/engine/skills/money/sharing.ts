@@ -1,0 +1,322 @@
+// Sharing an amount, rounding it, cost by weight and saving up.
+import {
+  decimalPlaces,
+  divide,
+  isWhole,
+  multiply,
+  rational,
+  roundTo,
+  toNumber,
+} from '../../numbers/rational.js';
+import { moneyAnswer, wholeAnswer } from '../../questions/answer.js';
+import type { Draft, TemplateContext } from '../../questions/draft.js';
+import { storyName } from '../story.js';
+import {
+  minorOn,
+  price,
+  priceOperand,
+  type Quantity,
+  quantity,
+  quantityOn,
+  sizeOf,
+  smallestCoin,
+  using,
+  wholeOn,
+} from '../measuring/quantity.js';
+import type { Skill } from '../skill.js';
+import { itemFor } from './things.js';
+import { money } from './amounts.js';
+
+function share(amount: number, people: number, { rng, locale }: TemplateContext): Draft {
+  const each = amount / people;
+  const isCash = each % smallestCoin(locale) === 0;
+  const [one, many] = itemFor(each, rng);
+  const whole = Math.floor(amount / 100);
+  return {
+    text:
+      isCash && rng.chance(0.6)
+        ? `${people} friends share ${price(amount, locale)} equally. How much does each get?`
+        : `${people} ${many} cost ${price(amount, locale)} altogether. What does one ${one} cost?`,
+    answer: money(each, locale),
+    expression: `${priceOperand(amount)} / ${people}`,
+    features: {
+      size: sizeOf(amount / 100) * 0.5,
+      extraSteps: people > 5 ? 1 : 0,
+      carries: whole % people === 0 ? 0 : 1,
+      rule: people === 10,
+      story: true,
+      adjust: people === 2 ? -0.4 : 0,
+    },
+    strategy:
+      whole % people !== 0 && each > 100 && each % 100 !== 0
+        ? [
+            `${price(amount, locale)} = ${price(Math.floor(each / 100) * people * 100, locale)} + ${price(amount - Math.floor(each / 100) * people * 100, locale)}`,
+            `${price(Math.floor(each / 100) * people * 100, locale)} ÷ ${people} = ${price(Math.floor(each / 100) * 100, locale)}`,
+            `${price(amount - Math.floor(each / 100) * people * 100, locale)} ÷ ${people} = ${price(each - Math.floor(each / 100) * 100, locale)}`,
+            `Together ${price(each, locale)}.`,
+          ]
+        : [`${price(amount, locale)} ÷ ${people} = ${price(each, locale)}`],
+    slips: [
+      ...(whole >= people && amount % 100 !== 0
+        ? [
+            {
+              misconception: 'money.small-unit-unchanged' as const,
+              answer: money(Math.floor(whole / people) * 100 + (amount % 100), locale),
+            },
+          ]
+        : []),
+      ...(whole % people !== 0 && whole > people
+        ? [
+            {
+              misconception: 'money.rest-dropped' as const,
+              answer: money(Math.floor(whole / people) * 100, locale),
+            },
+          ]
+        : []),
+      { misconception: 'money.multiplied-not-shared', answer: money(amount * people, locale) },
+      ...(people !== 2 && amount % 2 === 0
+        ? [{ misconception: 'data.mean-halved' as const, answer: money(amount / 2, locale) }]
+        : []),
+    ],
+  };
+}
+
+function nearestMain(minor: number, { locale }: TemplateContext): Draft {
+  const nearest = roundTo(rational(minor), rational(100)).n;
+  const down = Math.floor(minor / 100) * 100;
+  const name = locale.currency.mainName[0];
+  return {
+    text: `What is ${price(minor, locale)} to the nearest ${name}?`,
+    answer: money(nearest, locale),
+    expression: `round(${priceOperand(minor)})`,
+    features: { size: sizeOf(minor / 100) * 0.3, adjust: Math.abs(50 - (minor % 100)) <= 10 ? 0.3 : -0.3 },
+    strategy: [
+      `${price(minor, locale)} is between ${down === 0 ? `${locale.currency.symbol}0` : price(down, locale)} and ${price(down + 100, locale)}.`,
+      minor % 100 === 50
+        ? `Exactly half-way, so go up to ${price(nearest, locale)}.`
+        : `It is closer to ${nearest === 0 ? `${locale.currency.symbol}0` : price(nearest, locale)}.`,
+    ],
+    slips: [
+      { misconception: 'money.rounds-down', answer: money(down, locale) },
+      { misconception: 'money.rounds-up', answer: money(down + 100, locale) },
+      { misconception: 'money.rounds-other-place', answer: money(Math.round(minor / 10) * 10, locale) },
+    ],
+  };
+}
+
+function byWeight(weight: Quantity, perKilo: number, { rng, locale }: TemplateContext): Draft {
+  const cost = multiply(weight.value, rational(perKilo));
+  const what = rng.pick(['apples', 'potatoes', 'rice', 'carrots', 'soil', 'bananas']);
+  const whole = Math.floor(toNumber(weight.value));
+  const rest = toNumber(weight.value) - whole;
+  const per = `${locale.currency.symbol}${perKilo}`;
+  const parted = whole > 0 && rest > 0;
+  const wholeCost = rational(whole * perKilo);
+  const restValue = rational(weight.value.n - whole * weight.value.d, weight.value.d);
+  const restCost = multiply(restValue, rational(perKilo));
+  const amount = (value: typeof cost) => moneyAnswer(value, locale).text;
+  return {
+    text: `What do ${weight.text}\u00a0kg of ${what} cost at ${per} a kilogram?`.replace(
+      'What do',
+      weight.value.n === weight.value.d || toNumber(weight.value) < 1 ? 'What does' : 'What do',
+    ),
+    answer: moneyAnswer(cost, locale),
+    expression: `${weight.expression} * ${perKilo}`,
+    features: {
+      size: sizeOf(perKilo) + (parted ? 0.5 : 0),
+      unlike: weight.style === 'fraction' && restValue.n > 1,
+      carries: isWhole(weight.value) ? 0 : 1,
+      story: true,
+    },
+    strategy: parted
+      ? [
+          `${whole} × ${per} = ${amount(wholeCost)}`,
+          `${quantity(restValue, locale, weight.style).text} × ${per} = ${amount(restCost)}`,
+          `${amount(wholeCost)} + ${amount(restCost)} = ${amount(cost)}`,
+        ]
+      : [`${weight.text} × ${per} = ${amount(cost)}`],
+    slips: [
+      ...(parted
+        ? [{ misconception: 'money.small-unit-unchanged' as const, answer: moneyAnswer(wholeCost, locale) }]
+        : []),
+      ...(weight.style === 'fraction' &&
+      restValue.n > 1 &&
+      100 % divide(rational(perKilo), rational(restValue.d)).d === 0
+        ? [
+            {
+              misconception: 'part.one-only' as const,
+              answer: moneyAnswer(divide(rational(perKilo), rational(restValue.d)), locale),
+            },
+          ]
+        : []),
+      ...(whole > 1 && rest === 0
+        ? [
+            {
+              misconception: 'money.piece-missed' as const,
+              answer: moneyAnswer(rational((whole - 1) * perKilo), locale),
+            },
+          ]
+        : []),
+      ...(100 % weight.value.d === 0
+        ? [
+            {
+              misconception: 'money.added-not-multiplied' as const,
+              answer: moneyAnswer(
+                rational(weight.value.n + perKilo * weight.value.d, weight.value.d),
+                locale,
+              ),
+            },
+          ]
+        : []),
+    ],
+  };
+}
+
+function saving(each: number, goal: number, who: string, { locale }: TemplateContext): Draft {
+  const weeks = Math.ceil(goal / each);
+  const exact = goal % each === 0;
+  return {
+    text: `${who} saves ${price(each, locale)} every week. After how many weeks is there at least ${price(goal, locale)}?`,
+    answer: wholeAnswer(weeks, locale),
+    expression: `ceil(${priceOperand(goal)} / ${priceOperand(each)})`,
+    features: {
+      size: sizeOf(weeks) + (each % 100 === 0 ? 0 : 1),
+      extraSteps: exact ? 0 : 1,
+      carries: each % 10 === 0 ? 0 : 1,
+      story: true,
+    },
+    strategy: [
+      ...(exact
+        ? []
+        : [`${weeks - 1} × ${price(each, locale)} = ${price((weeks - 1) * each, locale)}, not yet enough.`]),
+      `${weeks} × ${price(each, locale)} = ${price(weeks * each, locale)}`,
+    ],
+    slips: [
+      ...(exact
+        ? []
+        : [{ misconception: 'group.rounds-down' as const, answer: wholeAnswer(weeks - 1, locale) }]),
+      { misconception: 'group.rounds-up', answer: wholeAnswer(weeks + 1, locale) },
+    ],
+  };
+}
+
+export const SHARING_SKILLS: readonly Skill[] = [
+  {
+    id: 'money.share',
+    title: 'Share an amount of money equally',
+    year: 5,
+    fluentYear: 6,
+    strand: 'money',
+    prerequisites: ['money.several', 'div.2d1d'],
+    codes: { ac9: ['AC9M5N09'], england: ['NC-Y5-measure-7'], ccss: ['4.MD.A.2', '6.RP.A.3b'] },
+    templates: [
+      {
+        id: 'share',
+        ask: (context) => {
+          const people = context.rng.int(2, 8);
+          return share(people * context.rng.int(4, 60) * 10, people, context);
+        },
+        dayKinds: ['money', 'whole', 'decimal'],
+        askOn: (day, context) => {
+          const { locale, rng } = context;
+          if (100 % day.value.d !== 0) return null;
+          const minor = (day.value.n * 100) / day.value.d;
+          if (minor < 40 || minor > 100_000) return null;
+          const step = day.kind === 'money' ? 1 : 5;
+          const ways = [2, 3, 4, 5, 6, 8, 10].filter(
+            (people) => minor % (people * step) === 0 && minor / people >= 5,
+          );
+          if (ways.length === 0) return null;
+          const people = rng.pick(ways);
+          return using(share(minor, people, context), `shares ${price(minor, locale)} among ${people}`);
+        },
+      },
+    ],
+  },
+  {
+    id: 'money.round',
+    title: 'Round an amount to whole dollars',
+    year: 4,
+    fluentYear: 5,
+    strand: 'money',
+    prerequisites: ['money.convert', 'place.part-neighbours'],
+    codes: { ac9: ['AC9M4N07', 'AC9M5N08'], england: ['NC-Y4-measure-4'], ccss: ['4.MD.A.2'] },
+    templates: [
+      {
+        id: 'nearest',
+        ask: (context) => nearestMain(context.rng.int(1, 19) * 100 + context.rng.int(1, 19) * 5, context),
+        dayKinds: ['money'],
+        askOn: (day, context) => {
+          const minor = minorOn(day, 1, 100_000);
+          return minor === null || minor % 100 === 0
+            ? null
+            : using(
+                nearestMain(minor, context),
+                `rounds ${day.text} to the nearest ${context.locale.currency.mainName[0]}`,
+              );
+        },
+      },
+    ],
+  },
+  {
+    id: 'money.by-weight',
+    title: 'Find the cost of goods sold by the kilogram',
+    year: 6,
+    fluentYear: 6,
+    strand: 'money',
+    prerequisites: ['money.several', 'dec.times-whole'],
+    codes: { ac9: ['AC9M6N09'], england: ['NC-Y5-measure-7', 'NC-Y6-measure-1'], ccss: ['6.RP.A.3b'] },
+    templates: [
+      {
+        id: 'kilos',
+        ask: (context) => {
+          const weight = quantity(rational(context.rng.int(3, 45), 10), context.locale);
+          return byWeight(weight, context.rng.int(2, 9), context);
+        },
+        dayKinds: ['decimal', 'fraction', 'whole'],
+        askOn: (day, context) => {
+          const weight = quantityOn(day, context.locale, 0.1, 60, 2);
+          if (weight === null || decimalPlaces(weight.value) === null) return null;
+          const prices = [2, 3, 4, 5, 6, 8, 12, 20].filter(
+            (each) => 100 % multiply(weight.value, rational(each)).d === 0,
+          );
+          if (prices.length === 0) return null;
+          return using(byWeight(weight, context.rng.pick(prices), context), `buys ${day.text} kilograms`);
+        },
+      },
+    ],
+  },
+  {
+    id: 'money.saving',
+    title: 'Find how long saving up takes',
+    year: 6,
+    fluentYear: 6,
+    strand: 'money',
+    prerequisites: ['money.several', 'money.share', 'div.remainder'],
+    codes: { ac9: ['AC9M6N09'], england: ['NC-Y5-measure-7'], ccss: ['6.RP.A.3b'] },
+    templates: [
+      {
+        id: 'weeks',
+        ask: (context) =>
+          saving(
+            context.rng.int(4, 30) * 50,
+            context.rng.pick([30, 40, 50, 60, 80, 100, 120]) * 100,
+            storyName(context.rng),
+            context,
+          ),
+        dayKinds: ['money', 'whole'],
+        askOn: (day, context) => {
+          const { rng, locale } = context;
+          const each = day.kind === 'money' ? minorOn(day, 50, 20_000) : (wholeOn(day, 2, 60) ?? 0) * 100;
+          if (!each) return null;
+          const goals = [20, 30, 50, 60, 100, 200, 500, 1000].filter(
+            (goal) => goal * 100 > each * 2 && goal * 100 < each * 25,
+          );
+          if (goals.length === 0) return null;
+          const goal = rng.pick(goals) * 100;
+          return using(saving(each, goal, storyName(rng), context), `saves ${price(each, locale)} at a time`);
+        },
+      },
+    ],
+  },
+];

@@ -1,0 +1,169 @@
+// Minutes between two times, and arrivals on a 24-hour timetable.
+import { formatClock, formatDuration } from '../../numbers/format.js';
+import { clockAnswer, unitAnswer } from '../../questions/answer.js';
+import type { Draft, TemplateContext } from '../../questions/draft.js';
+import { differenceInHundreds } from '../../questions/slips/clock.js';
+import { using, wholeOn } from '../measuring/quantity.js';
+import type { Skill } from '../skill.js';
+import { ELAPSED, crossings, stepsForward } from './steps.js';
+
+function between(start: number, minutes: number, { locale, rng }: TemplateContext): Draft {
+  const end = start + minutes;
+  const crosses = crossings(start, minutes);
+  const text = rng.chance(0.5)
+    ? `How many minutes is it from ${formatClock(start)} to ${formatClock(end)}?`
+    : `A film starts at ${formatClock(start)} and ends at ${formatClock(end)}. How many minutes long is it?`;
+  return {
+    text,
+    answer: unitAnswer(minutes, 'min', locale),
+    expression: `(${Math.floor(end / 60)} * 60 + ${end % 60}) - (${Math.floor(start / 60)} * 60 + ${start % 60})`,
+    features: {
+      size: (minutes > 60 ? 1 : 0) + (minutes % 5 === 0 ? 0 : 0.5),
+      carries: crosses,
+      extraSteps: minutes > 60 ? 1 : 0,
+      story: text.startsWith('A'),
+    },
+    strategy: [
+      ...stepsForward(start, minutes, (time) => formatClock(time)),
+      `Altogether ${minutes}\u00a0min.`,
+    ],
+    slips: [
+      {
+        misconception: 'time.hundred-minutes',
+        answer: unitAnswer(differenceInHundreds(start, end), 'min', locale),
+      },
+      ...(crosses
+        ? [
+            {
+              misconception: 'time.hour-not-moved' as const,
+              answer: unitAnswer(Math.abs((end % 60) - (start % 60)), 'min', locale),
+            },
+          ]
+        : [{ misconception: 'time.hour-ahead' as const, answer: unitAnswer(minutes + 60, 'min', locale) }]),
+    ],
+  };
+}
+
+/** "14:35": a time of day on a 24-hour clock. */
+function show(time: number): string {
+  return formatClock(time, 24);
+}
+
+function arrival(
+  leaving: number,
+  minutes: number,
+  wait: number,
+  second: number,
+  { rng }: TemplateContext,
+): Draft {
+  // Arrivals from 10:00 to 12:59 would read the same on a 12-hour clock, so such trips start three hours later.
+  const planned = Math.floor(((leaving + minutes + wait + second) % 1440) / 60);
+  const start = planned >= 10 && planned <= 12 ? leaving + 180 : leaving;
+  const end = (start + minutes + wait + second) % 1440;
+  const vehicle = rng.pick(['bus', 'train', 'ferry', 'tram']);
+  const parts = wait > 0;
+  const total = minutes + wait + second;
+  return {
+    text: parts
+      ? `A ${vehicle} leaves at ${show(start)}, travels ${minutes}\u00a0minutes, waits ${wait}\u00a0minutes and travels ${second}\u00a0minutes more. When does it arrive on a 24-hour clock?`
+      : `A ${vehicle} leaves at ${show(start)} and the trip takes ${minutes}\u00a0minutes. When does it arrive on a 24-hour clock?`,
+    answer: clockAnswer(end, 24),
+    expression:
+      start + total >= 1440
+        ? `mod(${start} + ${total}, 1440)`
+        : `${start} + ${parts ? `${minutes} + ${wait} + ${second}` : minutes}`,
+    features: {
+      size: minutes > 60 ? 1 : 0,
+      carries: crossings(start, total),
+      extraSteps: (parts ? 2 : 0) + (minutes > 120 ? 1 : 0),
+      story: true,
+      adjust: -0.3,
+    },
+    strategy: [
+      ...(parts ? [`${minutes} + ${wait} + ${second} = ${total}`] : []),
+      ...(total > 60 && total % 60 > 0
+        ? [`${total} = ${Math.floor(total / 60)} × 60 + ${total % 60}, so ${formatDuration(total)}.`]
+        : []),
+      ...stepsForward(start, total, show),
+    ],
+    slips: [
+      ...(parts
+        ? [
+            {
+              misconception: 'time.wait-left-out' as const,
+              answer: clockAnswer((end - wait + 1440) % 1440, 24),
+            },
+          ]
+        : []),
+      ...((start % 60) + (total % 60) >= 60
+        ? [
+            {
+              misconception: 'time.hour-not-moved' as const,
+              answer: clockAnswer((end - 60 + 1440) % 1440, 24),
+            },
+          ]
+        : []),
+      { misconception: 'time.wrong-way', answer: clockAnswer((start - total + 2880) % 1440, 24) },
+    ],
+  };
+}
+
+export const JOURNEY_SKILLS: readonly Skill[] = [
+  {
+    id: 'time.between',
+    title: 'Find the minutes between two times',
+    year: 4,
+    fluentYear: 5,
+    strand: 'time',
+    prerequisites: ['time.next-hour'],
+    codes: ELAPSED,
+    templates: [
+      {
+        id: 'between',
+        ask: (context) => between(context.rng.int(12, 120) * 5, context.rng.int(4, 23) * 5, context),
+        dayKinds: ['whole'],
+        askOn: (day, context) => {
+          const minute = wholeOn(day, 1, 59);
+          if (minute === null) return null;
+          const start = context.rng.int(1, 9) * 60 + minute;
+          const length = 60 - minute + context.rng.int(1, 10) * 5;
+          return using(between(start, length, context), `starts at ${minute} minutes past an hour`);
+        },
+      },
+    ],
+  },
+  {
+    id: 'time.journey',
+    title: 'Work out arrival times from a timetable',
+    year: 6,
+    fluentYear: 6,
+    strand: 'time',
+    prerequisites: ['time.24hour', 'time.later'],
+    codes: { ac9: ['AC9M6M03'], england: ['NC-Y5-stats-2'], ccss: [] },
+    templates: [
+      {
+        id: 'journey',
+        ask: (context) => {
+          const { rng } = context;
+          const start = rng.int(72, 240) * 5;
+          return rng.chance(0.5)
+            ? arrival(start, rng.int(25, 140), 0, 0, context)
+            : arrival(start, rng.int(15, 60), rng.int(5, 20), rng.int(10, 50), context);
+        },
+        dayKinds: ['whole'],
+        askOn: (day, context) => {
+          const minutes = wholeOn(day, 5, 400);
+          if (minutes === null) return null;
+          const { rng } = context;
+          const start = rng.int(72, 200) * 5 + rng.int(0, 4);
+          return using(
+            rng.chance(0.5)
+              ? arrival(start, minutes, 0, 0, context)
+              : arrival(start, minutes, rng.int(5, 20), rng.int(10, 50), context),
+            `makes a trip of ${day.text} minutes`,
+          );
+        },
+      },
+    ],
+  },
+];
