@@ -162,7 +162,7 @@ describe('searchLadder', () => {
       expect(found?.objective ?? 0).toBeGreaterThan(optimum - 1e-3);
       gaps.push((found?.objective ?? NaN) / optimum - 1);
     }
-    // Seen on these samples: 0.02 % on average, 0.2 % at worst.
+    // Seen on thirty samples: no gap at all. The bounds leave room for a growing skill map.
     expect(gaps.reduce((sum, gap) => sum + gap, 0) / gaps.length).toBeLessThan(0.01);
     expect(Math.max(...gaps)).toBeLessThan(0.05);
   });
