@@ -40,18 +40,18 @@ export interface Subject {
   /** mathjs syntax. */
   readonly expr: string;
   readonly rng: Rng;
-  /** One item; throws {@link Unsuited} when there is none to choose from. */
+  /** One item; gives the question up when there is none to choose from. */
   readonly pick: <T>(items: readonly T[]) => T;
   readonly locale: Locale;
-  /** The text of another value in this form; throws {@link Unsuited} when the form cannot show it. */
+  /** The text of another value in this form; gives the question up when the form cannot show it. */
   readonly t: (value: Rational | number, form?: DayKind) => string;
   readonly e: (value: Rational | number) => string;
-  /** "quarters": the name of parts; throws {@link Unsuited} when classes have no name for them. */
+  /** "quarters": the name of parts; gives the question up when classes have no name for them. */
   readonly parts: (d: number, count?: number) => string;
 }
 
-/** Thrown inside a sketch whose number turns out not to suit; never leaves {@link numericTemplate}. */
-class Unsuited extends Error {}
+/** Thrown inside a sketch whose number turns out not to suit; never leaves {@link numericTemplate}. One instance, since stacks cost time. */
+const UNSUITED = new Error('the number does not suit');
 
 export interface NumericTemplate {
   readonly id: string;
@@ -73,16 +73,16 @@ function subjectOf(value: Rational, form: DayKind, { rng, locale }: TemplateCont
   if (text === null) return null;
   const t = (other: Rational | number, otherForm: DayKind = form): string => {
     const written = amountText(other, otherForm, locale);
-    if (written === null) throw new Unsuited();
+    if (written === null) throw UNSUITED;
     return written;
   };
   const parts = (d: number, count = 2): string => {
     const name = partName(d, count, locale);
-    if (name === null) throw new Unsuited();
+    if (name === null) throw UNSUITED;
     return name;
   };
   const pick = <T>(items: readonly T[]): T => {
-    if (items.length === 0) throw new Unsuited();
+    if (items.length === 0) throw UNSUITED;
     return rng.pick(items);
   };
   return {
@@ -139,7 +139,7 @@ function attempt(
     const sketch = spec.make(subject);
     return sketch === null ? null : draftOf(sketch, subject, onDay);
   } catch (error) {
-    if (error instanceof Unsuited) return null;
+    if (error === UNSUITED) return null;
     throw error;
   }
 }

@@ -144,7 +144,7 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
     year: 5,
     fluentYear: 6,
     strand: 'decimals',
-    prerequisites: ['dec.next-whole', 'dec.step'],
+    prerequisites: ['dec.next-whole', 'dec.step', 'add.2d2d.carry'],
     codes: { ac9: ['AC9M6N04'], england: ['5NF-2', 'NC-Y5-fractions-10'], ccss: ['5.NBT.B.7'] },
     templates: [
       numericTemplate({
@@ -208,7 +208,7 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
     year: 5,
     fluentYear: 6,
     strand: 'decimals',
-    prerequisites: ['dec.next-whole', 'dec.step'],
+    prerequisites: ['dec.next-whole', 'dec.step', 'sub.2d2d.borrow'],
     codes: { ac9: ['AC9M6N04'], england: ['5NF-2', 'NC-Y5-fractions-10'], ccss: ['5.NBT.B.7'] },
     templates: [
       numericTemplate({

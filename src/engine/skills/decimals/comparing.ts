@@ -27,7 +27,7 @@ export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
     year: 4,
     fluentYear: 5,
     strand: 'decimals',
-    prerequisites: ['dec.parts'],
+    prerequisites: ['dec.parts', 'place.compare.1000'],
     codes: { ac9: ['AC9M4N01', 'AC9M5N01'], england: ['NC-Y4-fractions-9'], ccss: ['4.NF.C.7'] },
     templates: [
       numericTemplate({

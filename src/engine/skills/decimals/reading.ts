@@ -15,7 +15,7 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
     year: 3,
     fluentYear: 4,
     strand: 'decimals',
-    prerequisites: ['frac.count'],
+    prerequisites: ['frac.count', 'place.tens-ones'],
     codes: {
       ac9: ['AC9M4N01'],
       england: ['NC-Y3-fractions-1', 'NC-Y4-fractions-5', '5NPV-2'],

@@ -15,7 +15,7 @@ export const ROUNDING_SKILLS: readonly Skill[] = [
     year: 4,
     fluentYear: 5,
     strand: 'decimals',
-    prerequisites: ['dec.parts'],
+    prerequisites: ['dec.parts', 'place.round.10-100'],
     codes: { ac9: ['AC9M4N07', 'AC9M5N08'], england: ['NC-Y4-fractions-8', '5NPV-3'], ccss: ['5.NBT.A.4'] },
     templates: [
       numericTemplate({

@@ -78,7 +78,7 @@ export const FURTHER_DIVISION_SKILLS: readonly Skill[] = [
     year: 5,
     fluentYear: 6,
     strand: 'division',
-    prerequisites: ['div.by10', 'div.half.large'],
+    prerequisites: ['div.by10', 'div.half.large', 'place.million'],
     codes: { ac9: ['AC9M5N07'], england: ['NC-Y5-multdiv-5', '6NPV-4', '4NPV-4'], ccss: ['5.NBT.B.6'] },
     templates: [
       numericTemplate({

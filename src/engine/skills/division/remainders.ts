@@ -13,7 +13,7 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
     year: 4,
     fluentYear: 5,
     strand: 'division',
-    prerequisites: ['div.table.34', 'div.table.2510'],
+    prerequisites: ['div.table.34', 'div.table.2510', 'sub.2d2d'],
     codes: { ac9: ['AC9M5N07'], england: ['4NF-2'], ccss: ['4.NBT.B.6', '4.OA.A.3'] },
     templates: [
       numericTemplate({

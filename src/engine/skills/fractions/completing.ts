@@ -12,7 +12,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
     year: 3,
     fluentYear: 4,
     strand: 'fractions',
-    prerequisites: ['frac.parts'],
+    prerequisites: ['frac.parts', 'add.bonds10'],
     codes: { ac9: ['AC9M3N02'], england: ['NC-Y3-fractions-5', '3F-4'], ccss: ['4.NF.B.3a'] },
     templates: [
       numericTemplate({

@@ -174,7 +174,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
     year: 2,
     fluentYear: 3,
     strand: 'multiplication',
-    prerequisites: ['mult.double.small'],
+    prerequisites: ['mult.double.small', 'add.2d2d'],
     codes: { ac9: ['AC9M2N05', 'AC9M2A03'], england: ['NC-Y2-multdiv-4', '2MD-1'], ccss: ['2.NBT.B.5'] },
     templates: [
       numericTemplate({
@@ -213,7 +213,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
     year: 3,
     fluentYear: 4,
     strand: 'multiplication',
-    prerequisites: ['mult.double.2d'],
+    prerequisites: ['mult.double.2d', 'add.2d2d.carry'],
     codes: { ac9: ['AC9M3N04', 'AC9M3N06'], england: ['NC-Y3-multdiv-2'], ccss: ['3.OA.B.5'] },
     templates: [
       numericTemplate({

@@ -13,7 +13,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
     year: 3,
     fluentYear: 4,
     strand: 'multiplication',
-    prerequisites: ['mult.table.10'],
+    prerequisites: ['mult.table.10', 'place.three-digit'],
     codes: { ac9: ['AC9M3A03', 'AC9M4N05'], england: ['3NF-3', '4MD-1'], ccss: ['3.NBT.A.3'] },
     templates: [
       numericTemplate({
@@ -69,7 +69,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
     year: 4,
     fluentYear: 5,
     strand: 'multiplication',
-    prerequisites: ['mult.by10'],
+    prerequisites: ['mult.by10', 'place.thousands'],
     codes: {
       ac9: ['AC9M4N05'],
       england: ['4MD-1', '4NF-3', 'NC-Y5-multdiv-7'],
@@ -209,7 +209,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
     year: 5,
     fluentYear: 6,
     strand: 'multiplication',
-    prerequisites: ['mult.tens', 'mult.by100'],
+    prerequisites: ['mult.tens', 'mult.by100', 'place.million'],
     codes: { ac9: ['AC9M5N06'], england: ['NC-Y5-multdiv-5', '5NF-2'], ccss: ['4.NBT.B.5'] },
     templates: [
       numericTemplate({

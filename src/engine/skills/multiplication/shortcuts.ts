@@ -10,7 +10,7 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
     year: 5,
     fluentYear: 6,
     strand: 'multiplication',
-    prerequisites: ['mult.by100', 'mult.2d1d'],
+    prerequisites: ['mult.by100', 'mult.2d1d', 'add.adjust'],
     codes: {
       ac9: ['AC9M5N06'],
       england: ['NC-Y4-multdiv-3', 'NC-Y5-multdiv-5'],

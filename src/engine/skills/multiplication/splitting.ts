@@ -57,7 +57,7 @@ export const SPLITTING_SKILLS: readonly Skill[] = [
     year: 4,
     fluentYear: 5,
     strand: 'multiplication',
-    prerequisites: ['mult.tens', 'mult.table.5'],
+    prerequisites: ['mult.tens', 'mult.table.5', 'add.2d2d.carry'],
     codes: {
       ac9: ['AC9M4N06', 'AC9M4A02'],
       england: ['NC-Y4-multdiv-5', '4MD-3', 'NC-Y3-multdiv-2'],

@@ -12,7 +12,7 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
     year: 5,
     fluentYear: 6,
     strand: 'percentages',
-    prerequisites: ['dec.parts', 'frac.equal'],
+    prerequisites: ['dec.parts', 'frac.equal', 'add.to100'],
     codes: { ac9: ['AC9M5N04'], england: ['NC-Y5-fractions-11'], ccss: ['6.RP.A.3c'] },
     templates: [
       numericTemplate({

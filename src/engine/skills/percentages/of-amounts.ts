@@ -166,7 +166,7 @@ export const PERCENT_OF_SKILLS: readonly Skill[] = [
     year: 6,
     fluentYear: 6,
     strand: 'percentages',
-    prerequisites: ['pct.of'],
+    prerequisites: ['pct.of', 'sub.2d2d.borrow'],
     codes: { ac9: ['AC9M6N07'], england: ['NC-Y6-ratio-2'], ccss: ['6.RP.A.3c'] },
     // Common practice.
     shift: 0.3,
