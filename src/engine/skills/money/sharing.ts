@@ -123,7 +123,8 @@ function byWeight(weight: Quantity, perKilo: number, { rng, locale }: TemplateCo
     answer: moneyAnswer(cost, locale),
     expression: `${weight.expression} * ${perKilo}`,
     features: {
-      size: sizeOf(perKilo) + (parted ? 0.5 : 0),
+      size: sizeOf(perKilo) + (parted ? 0.5 : 0) + sizeOf(whole) * 0.4,
+      extraSteps: isWhole(weight.value) && whole > 12 ? 1 : 0,
       unlike: weight.style === 'fraction' && restValue.n > 1,
       carries: isWhole(weight.value) ? 0 : 1,
       story: true,

@@ -78,7 +78,7 @@ function earlier(end: number, span: Span): Draft {
   const afterHours = onDial(end - hours * 60);
   const toHour = afterHours % 60;
   return {
-    text: `A lesson of ${span.text} ends at ${formatClock(end)}. When did it start?`,
+    text: `A trip takes ${span.text} and ends at ${formatClock(end)}. When did it start?`,
     answer: clockAnswer(start),
     expression: wraps ? `mod(${end} - ${span.minutes}, 720)` : `${end} - ${span.minutes}`,
     features: {

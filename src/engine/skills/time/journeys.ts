@@ -2,7 +2,7 @@
 import { formatClock, formatDuration } from '../../numbers/format.js';
 import { clockAnswer, unitAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
-import { differenceInHundreds } from '../../questions/slips/clock.js';
+import { differenceInHundreds, impossibleTime } from '../../questions/slips/clock.js';
 import { using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 import { ELAPSED, crossings, stepsForward } from './steps.js';
@@ -63,6 +63,8 @@ function arrival(
   const vehicle = rng.pick(['bus', 'train', 'ferry', 'tram']);
   const parts = wait > 0;
   const total = minutes + wait + second;
+  // What a child writes who adds the minutes as if an hour had a hundred of them.
+  const hundredRead = (start % 60) + total;
   return {
     text: parts
       ? `A ${vehicle} leaves at ${show(start)}, travels ${minutes}\u00a0minutes, waits ${wait}\u00a0minutes and travels ${second}\u00a0minutes more. When does it arrive on a 24-hour clock?`
@@ -104,6 +106,12 @@ function arrival(
           ]
         : []),
       { misconception: 'time.wrong-way', answer: clockAnswer((start - total + 2880) % 1440, 24) },
+      hundredRead >= 60 && hundredRead < 100
+        ? {
+            misconception: 'time.hundred-minutes',
+            answer: impossibleTime(Math.floor(start / 60), hundredRead),
+          }
+        : { misconception: 'time.hour-ahead', answer: clockAnswer((end + 60) % 1440, 24) },
     ],
   };
 }

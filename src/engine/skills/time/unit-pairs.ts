@@ -69,6 +69,23 @@ export function largeText(amount: Quantity, pair: UnitPair): string {
   return `${amount.text}\u00a0${amount.text === '1' ? pair.large[0] : pair.large[1]}`;
 }
 
+/** "days", but "day" for 1; abbreviations stay as they are. */
+function unitFor(value: number, pair: UnitPair): string {
+  return value === 1 ? pair.smallUnit.replace(/(?<=day|month)s$/, '') : pair.smallUnit;
+}
+
+/** The product of a whole amount and the factor: in one step, or by tens and ones where it is beyond the tables. */
+function wholeSteps(n: number, d: number, factor: number, text: string, locale: Locale): string[] {
+  const show = (value: number) => formatWhole(value, locale);
+  const ones = n % 10;
+  if (d > 1 || n <= 12 || ones === 0) return [`${text} × ${factor} = ${show((n * factor) / d)}`];
+  return [
+    `${show(n - ones)} × ${factor} = ${show((n - ones) * factor)}`,
+    `${ones} × ${factor} = ${show(ones * factor)}`,
+    `${show((n - ones) * factor)} + ${show(ones * factor)} = ${show(n * factor)}`,
+  ];
+}
+
 /** "How many minutes are in 3/4 of an hour?" The small units must come out whole. */
 export function toSmall(amount: Quantity, pair: UnitPair, { locale }: TemplateContext): Draft {
   const total = multiply(amount.value, rational(pair.factor)).n;
@@ -76,7 +93,7 @@ export function toSmall(amount: Quantity, pair: UnitPair, { locale }: TemplateCo
   const whole = Math.floor(n / d);
   const isFraction = amount.style === 'fraction';
   const units = pointReadAsUnits(amount.value, pair.factor);
-  const answer = (value: number) => unitAnswer(value, pair.smallUnit, locale);
+  const answer = (value: number) => unitAnswer(value, unitFor(value, pair), locale);
   const part = total - whole * pair.factor;
   const strategy =
     d === 1 || whole === 0
@@ -85,7 +102,7 @@ export function toSmall(amount: Quantity, pair: UnitPair, { locale }: TemplateCo
             `${pair.factor} ÷ ${d} = ${pair.factor / d}`,
             ...(n > 1 ? [`${n} × ${pair.factor / d} = ${total}`] : []),
           ]
-        : [`${amount.text} × ${pair.factor} = ${formatWhole(total, locale)}`]
+        : wholeSteps(n, d, pair.factor, amount.text, locale)
       : [
           `${whole} × ${pair.factor} = ${formatWhole(whole * pair.factor, locale)}`,
           `${quantity(rational(n - whole * d, d), locale, amount.style).text} × ${pair.factor} = ${part}`,
@@ -98,7 +115,9 @@ export function toSmall(amount: Quantity, pair: UnitPair, { locale }: TemplateCo
     features: {
       size: d === 1 ? sizeOf(n) * 0.7 : whole > 0 ? 1 : 0.5,
       extraSteps:
-        (d === 1 || d === 2 ? 0 : isFraction && n % d === 1 ? 0.5 : 1) + (whole > 0 && d > 1 ? 1 : 0),
+        (d === 1 ? (n > 12 && n % 10 > 0 ? 1 : 0) : d === 2 ? 0 : isFraction && n % d === 1 ? 0.5 : 1) +
+        (whole > 0 && d > 1 ? 1 : 0),
+      carries: d === 1 && n > 12 && n % 10 > 1 ? 1 : 0,
       rule: d === 1 && (n === 1 || n === 10),
       unlike: !isFraction && d > 1,
       adjust: d === 2 && whole === 0 ? -0.8 : -0.2,
@@ -139,9 +158,10 @@ export function split(total: number, pair: UnitPair, { locale }: TemplateContext
   const totalText = `${formatWhole(total, locale)}\u00a0${pair.small}`;
   const largeWord = `${large}\u00a0${large === 1 ? pair.large[0] : pair.large[1]}`;
   const wrong = total - large * pair.confused;
+  const answer = (value: number) => unitAnswer(value, unitFor(value, pair), locale);
   return {
     text: `${totalText} is ${largeWord} and how many ${pair.small}?`,
-    answer: unitAnswer(rest, pair.smallUnit, locale),
+    answer: answer(rest),
     expression: `${total} - ${large} * ${pair.factor}`,
     features: {
       size: sizeOf(large) + (total > 100 ? 0.7 : 0),
@@ -157,13 +177,13 @@ export function split(total: number, pair: UnitPair, { locale }: TemplateContext
         ? [
             {
               misconception: 'time.hundred-minutes' as const,
-              answer: unitAnswer(total % 100, pair.smallUnit, locale),
+              answer: answer(total % 100),
             },
           ]
         : [
             {
               misconception: 'time.ten-in-group' as const,
-              answer: unitAnswer(total % 10, pair.smallUnit, locale),
+              answer: answer(total % 10),
             },
           ]),
       ...(wrong > 0
@@ -171,12 +191,12 @@ export function split(total: number, pair: UnitPair, { locale }: TemplateContext
             {
               misconception:
                 pair.factor === 7 ? ('time.week-of-five' as const) : ('time.wrong-sixty' as const),
-              answer: unitAnswer(wrong, pair.smallUnit, locale),
+              answer: answer(wrong),
             },
           ]
         : []),
-      { misconception: 'group.left-over-given', answer: unitAnswer(large, pair.smallUnit, locale) },
-      { misconception: 'part.rest-given', answer: unitAnswer(pair.factor - rest, pair.smallUnit, locale) },
+      { misconception: 'group.left-over-given', answer: answer(large) },
+      { misconception: 'part.rest-given', answer: answer(pair.factor - rest) },
     ],
   };
 }
