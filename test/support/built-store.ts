@@ -19,9 +19,13 @@ export function ensureBuiltStore(): void {
   const entry = join(built, 'open-store.js');
   if (existsSync(entry) && newest(built) >= newest(join(ROOT, 'src', 'store'))) return;
   const compiler = join(ROOT, 'node_modules', 'typescript', 'bin', 'tsc');
-  const { stdout } = spawnSync(process.execPath, [compiler, '-b', 'src/store'], { cwd: ROOT, encoding: 'utf8' });
+  const { stdout } = spawnSync(process.execPath, [compiler, '-b', 'src/store'], {
+    cwd: ROOT,
+    encoding: 'utf8',
+  });
   // Errors in another layer do not keep the store from being compiled.
-  if (!existsSync(entry) || stdout.includes('src/store/')) throw new Error(`The store does not compile:\n${stdout}`);
+  if (!existsSync(entry) || stdout.includes('src/store/'))
+    throw new Error(`The store does not compile:\n${stdout}`);
 }
 
 /** Address of a compiled module, to be imported by a child process. */

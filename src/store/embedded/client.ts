@@ -21,7 +21,13 @@ interface Reply {
   readonly id: number;
   readonly ok: boolean;
   readonly value?: unknown;
-  readonly error?: { readonly message: string; readonly code: string; readonly name: string };
+  readonly error?: {
+    readonly name: string;
+    readonly message: string;
+    /** SQLSTATE, or the system's name for a file error; empty when neither is known. */
+    readonly code: string;
+    readonly severity: string;
+  };
 }
 
 interface Waiting {
@@ -44,12 +50,17 @@ type Request =
       readonly params: readonly unknown[];
       readonly rowMode: 'array' | 'object';
     }
-  | { readonly kind: 'syncs' | 'close' | 'dump' };
+  | { readonly kind: 'close' | 'dump' };
 
+/** The database's own message that it has stopped; the end of its thread follows. */
+const STOPPED = -1;
+/** The longest work, a restore, takes seconds; a database that has not answered by then never will. */
+const ANSWER_MS = 120_000;
 const NO_SPACE = /No space left on device|ENOSPC/;
 
 export class EmbeddedClient implements QueryClient {
   readonly #options: EmbeddedOptions;
+  readonly #syncs = new Int32Array(new SharedArrayBuffer(4));
   #worker: Worker | null = null;
   #waiting = new Map<number, Waiting>();
   #lastId = 0;
@@ -63,7 +74,7 @@ export class EmbeddedClient implements QueryClient {
   /** Starts the database and waits until it takes queries; throws DatabaseStopped when it does not. */
   start(): Promise<void> {
     const worker = new Worker(new URL('./worker.js', import.meta.url), {
-      workerData: this.#options,
+      workerData: { ...this.#options, syncs: this.#syncs.buffer },
       // The database writes its log lines to both; they are kept for the message and shown to nobody.
       stdout: true,
       stderr: true,
@@ -91,6 +102,10 @@ export class EmbeddedClient implements QueryClient {
       waiting.set(0, { resolve: () => resolve(), reject });
     });
     worker.on('message', (reply: Reply) => {
+      if (reply.id === STOPPED) {
+        this.#lastComplaint = `${reply.error?.code ?? ''} ${reply.error?.message ?? ''}`;
+        return;
+      }
       const request = waiting.get(reply.id);
       waiting.delete(reply.id);
       if (!request) return;
@@ -102,14 +117,19 @@ export class EmbeddedClient implements QueryClient {
 
   /** A statement error of the database, or DatabaseStopped when the database itself gave up. */
   #errorOf(reply: Reply, worker: Worker): Error {
-    const { message, code, name } = reply.error ?? { message: 'unknown', code: '', name: 'Error' };
-    // A five-character SQLSTATE comes from a living database; anything else, from its ruins.
-    if (/^[0-9A-Z]{5}$/.test(code) && name !== 'ExitStatus')
-      return Object.assign(new Error(message), { code });
+    const { name, message, code, severity } = reply.error ?? {
+      name: '',
+      message: '',
+      code: '',
+      severity: '',
+    };
+    // A panic ends the database although it still names its cause; a later request would wait for ever.
+    const isAlive = /^[0-9A-Z]{5}$/.test(code) && !/^(PANIC|FATAL)$/.test(severity);
+    if (isAlive) return Object.assign(new Error(message), { code });
     const complaint = `${name}: ${message} ${this.#lastComplaint}`;
     if (this.#worker === worker) this.#worker = null;
     void worker.terminate();
-    return new DatabaseStopped(complaint, code === 'ENOSPC' || NO_SPACE.test(complaint));
+    return new DatabaseStopped(complaint, code === 'ENOSPC' || code === '53100' || NO_SPACE.test(complaint));
   }
 
   #send(request: Request): Promise<unknown> {
@@ -120,7 +140,17 @@ export class EmbeddedClient implements QueryClient {
       );
     const id = ++this.#lastId;
     return new Promise((resolve, reject) => {
-      this.#waiting.set(id, { resolve, reject });
+      const timer = setTimeout(() => void worker.terminate(), ANSWER_MS);
+      this.#waiting.set(id, {
+        resolve: (value) => {
+          clearTimeout(timer);
+          resolve(value);
+        },
+        reject: (error) => {
+          clearTimeout(timer);
+          reject(error);
+        },
+      });
       worker.postMessage({ id, ...request });
     });
   }
@@ -169,9 +199,9 @@ export class EmbeddedClient implements QueryClient {
     });
   }
 
-  /** Syncs to the disk since the database was started. */
-  async syncs(): Promise<number> {
-    return (await this.#send({ kind: 'syncs' })) as number;
+  /** Syncs to the disk since this client was made. */
+  syncs(): number {
+    return Atomics.load(this.#syncs, 0);
   }
 
   /** The whole data folder, packed: material for a template, not a backup. */

@@ -50,14 +50,14 @@ async function provesToSync(
   session: Session,
   school: string,
 ): Promise<Result<boolean>> {
-  const before = await client.syncs();
+  const before = client.syncs();
   const written = await session.write(async (tx) => {
     await tx.execute(sql`insert into schools (school_id, openings) values (${school}, 1)
       on conflict (school_id) do update set openings = schools.openings + 1`);
     return succeed(null);
   });
   if (!written.ok) return written;
-  return succeed((await client.syncs()) > before);
+  return succeed(client.syncs() > before);
 }
 
 async function openOwned(
@@ -123,7 +123,7 @@ async function openOwned(
   return succeed({
     session,
     place: path,
-    syncs: () => client.syncs(),
+    syncs: async () => client.syncs(),
     close() {
       closing ??= close();
       return closing;

@@ -7,16 +7,19 @@ import { PGlite } from '@electric-sql/pglite';
 import { NodeFS } from '@electric-sql/pglite/nodefs';
 
 /**
- * @typedef {{ folder: string, template: Uint8Array | null, withSync: boolean }} WorkerData
+ * @typedef {{ folder: string, template: Uint8Array | null, withSync: boolean, syncs: SharedArrayBuffer }} WorkerData
  * @typedef {{ id: number, kind: 'query', sql: string, params: unknown[], rowMode: 'array' | 'object' }
- *   | { id: number, kind: 'syncs' | 'close' | 'dump' }} Request
+ *   | { id: number, kind: 'close' | 'dump' }} Request
  */
 
-/** File syncs done; a commit that does not raise it is not on the disk. */
-let syncs = 0;
+const data = /** @type {WorkerData} */ (workerData);
+/** Number of the message that no request asked for: the database has stopped. */
+const STOPPED = -1;
+/** Counts file syncs; a commit that does not raise it is not on the disk. Shared, so that it outlives this thread. */
+const syncs = new Int32Array(data.syncs);
 
-/** PGlite's file layer with the sync that it leaves out. It reaches into an unpublished object: keep PGlite's version pinned. */
-class DurableFiles extends NodeFS {
+/** PGlite's file layer with what it leaves out. It reaches into an unpublished object: keep PGlite's version pinned. */
+class CarefulFiles extends NodeFS {
   /**
    * @override
    * @param {PGlite} pg
@@ -24,9 +27,35 @@ class DurableFiles extends NodeFS {
    */
   async init(pg, options) {
     const { emscriptenOpts } = await super.init(pg, options);
-    emscriptenOpts.preRun = [...(emscriptenOpts.preRun ?? []), addSync];
+    const steps = data.withSync ? [addLogGuard, addSync] : [addLogGuard];
+    emscriptenOpts.preRun = [...(emscriptenOpts.preRun ?? []), ...steps];
     return { emscriptenOpts };
   }
+}
+
+/**
+ * Ends this thread at once. A database that cannot write or sync its log gives up, but in this build it may then go
+ * round for ever without answering; what is on the disk is what a start after a crash works with.
+ * @param {unknown} error
+ */
+function stop(error) {
+  parentPort?.postMessage({ id: STOPPED, ok: false, error: plainError(error) });
+  process.exit(1);
+}
+
+/** @param {any} mod the database's module, before it runs */
+function addLogGuard(mod) {
+  const { stream_ops: operations } = mod.NODEFS;
+  const write = operations.write;
+  /** @type {(stream: any, ...rest: any[]) => number} */
+  operations.write = (stream, ...rest) => {
+    try {
+      return write(stream, ...rest);
+    } catch (error) {
+      if (String(stream.path).includes('/pg_wal/')) stop(error);
+      throw error;
+    }
+  };
 }
 
 /** @param {any} mod the database's module, before it runs */
@@ -36,10 +65,15 @@ function addSync(mod) {
   const changedFolders = new Set();
   /** @param {any} stream */
   nodefs.stream_ops.fsync = (stream) => {
-    fsyncSync(stream.nfd);
-    for (const folder of changedFolders) syncFolder(folder);
+    try {
+      fsyncSync(stream.nfd);
+      for (const folder of changedFolders) syncFolder(folder);
+    } catch (error) {
+      // After a failed sync nobody knows what is on the disk: going on would acknowledge what is not there.
+      stop(error);
+    }
     changedFolders.clear();
-    syncs++;
+    Atomics.add(syncs, 0, 1);
     return 0;
   };
   for (const operation of ['mknod', 'unlink', 'rmdir']) {
@@ -77,13 +111,20 @@ function syncFolder(folder) {
   }
 }
 
-/** @param {unknown} thrown */
+/** What the file layer calls a full disk and a failing one (errno of the WASI interface). */
+const FILE_ERRORS = new Map([
+  [51, 'ENOSPC'],
+  [29, 'EIO'],
+]);
+
+/** @param {any} thrown */
 function plainError(thrown) {
-  const error = /** @type {{ message?: unknown, code?: unknown, name?: unknown }} */ (thrown);
+  const { name, message, code, errno, severity } = thrown ?? {};
   return {
-    message: String(error?.message ?? thrown),
-    code: String(error?.code ?? ''),
-    name: String(error?.name ?? 'Error'),
+    name: String(name ?? 'Error'),
+    message: String(message ?? thrown),
+    code: String(code ?? FILE_ERRORS.get(errno) ?? ''),
+    severity: String(severity ?? ''),
   };
 }
 
@@ -96,7 +137,6 @@ const parsers = Object.fromEntries(
 
 async function main() {
   const port = /** @type {import('node:worker_threads').MessagePort} */ (parentPort);
-  const data = /** @type {WorkerData} */ (workerData);
   const startParams = [
     // PGlite's own list without -F, which would switch syncing off.
     ...PGlite.defaultStartParams.filter((/** @type {string} */ parameter) => parameter !== '-F'),
@@ -109,7 +149,7 @@ async function main() {
     'synchronous_commit=on',
   ];
   const pg = await PGlite.create({
-    fs: data.withSync ? new DurableFiles(data.folder) : new NodeFS(data.folder),
+    fs: new CarefulFiles(data.folder),
     startParams,
     ...(data.template ? { loadDataDir: new Blob([/** @type {any} */ (data.template)]) } : {}),
   });
@@ -121,8 +161,6 @@ async function main() {
           parsers,
         });
         port.postMessage({ id: request.id, ok: true, value: { rows, fields, affectedRows } });
-      } else if (request.kind === 'syncs') {
-        port.postMessage({ id: request.id, ok: true, value: syncs });
       } else if (request.kind === 'dump') {
         const blob = await pg.dumpDataDir('gzip');
         port.postMessage({ id: request.id, ok: true, value: new Uint8Array(await blob.arrayBuffer()) });
