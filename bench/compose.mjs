@@ -22,37 +22,43 @@ function quantile(times, share) {
   return [...times].sort((a, b) => a - b)[Math.floor(share * (times.length - 1))];
 }
 
-function milliseconds(run) {
+/** Processor time, which other programs on the machine do not stretch, and time on the clock. */
+function measure(run) {
+  const cpu = process.cpuUsage();
   const start = process.hrtime.bigint();
   run();
-  return Number(process.hrtime.bigint() - start) / 1e6;
+  const clockMs = Number(process.hrtime.bigint() - start) / 1e6;
+  const { user, system } = process.cpuUsage(cpu);
+  return { clockMs, cpuMs: (user + system) / 1000 };
 }
 
 const all = [];
 for (const years of CLASSES) {
   const classModel = typicalClass(years, 27);
-  const times = [];
+  const taken = [];
   for (let seed = 0; seed < ROUNDS; seed++) {
     for (const text of NUMBERS) {
       const number = parseDayNumber(text, localeOf('en-AU')).value;
       for (const side of ['front', 'back']) {
-        const time = milliseconds(() =>
-          composeBoard({ number, years, side, seed, locale: 'en-AU', classModel }),
-        );
+        const time = measure(() => composeBoard({ number, years, side, seed, locale: 'en-AU', classModel }));
         // The first round warms the compiler up.
-        if (seed > 0) times.push(time);
+        if (seed > 0) taken.push(time);
       }
     }
   }
-  all.push(...times);
+  all.push(...taken);
+  report(`years ${years.join('-')}`, taken);
+}
+report(`compose, ${all.length} boards, ${SKILLS.length} skills, 27 children, target ${TARGET_MS} ms`, all);
+
+function report(name, taken) {
+  const cpu = taken.map((time) => time.cpuMs);
+  const clock = taken.map((time) => time.clockMs);
+  const [half, most] = [quantile(cpu, 0.5).toFixed(1), quantile(cpu, 0.9).toFixed(1)];
   console.log(
-    `years ${years.join('-')}: median ${quantile(times, 0.5).toFixed(1)} ms, 9 of 10 within ${quantile(times, 0.9).toFixed(1)} ms`,
+    `${name}: median ${half} ms of processor time, 9 of 10 within ${most} ms; median ${quantile(clock, 0.5).toFixed(1)} ms on the clock`,
   );
 }
-const median = quantile(all, 0.5);
-console.log(
-  `compose, ${all.length} boards, ${SKILLS.length} skills, 27 children: median ${median.toFixed(1)} ms (target ${TARGET_MS})`,
-);
 
 const rng = new Rng(1);
 const children = Array.from({ length: 27 }, (_, i) => ({
@@ -67,9 +73,13 @@ const children = Array.from({ length: 27 }, (_, i) => ({
     slips: [],
   })),
 }));
-const build = milliseconds(() => buildClassModel({ children, on: '2026-12-01' }));
+const build = measure(() => buildClassModel({ children, on: '2026-12-01' }));
 const answers = children.length * 480;
 console.log(
-  `class model from ${answers} answers of a year: ${build.toFixed(0)} ms, ${((1000 * build) / answers).toFixed(0)} µs an answer`,
+  `class model from ${answers} answers of a year: ${build.cpuMs.toFixed(0)} ms of processor time, ${((1000 * build.cpuMs) / answers).toFixed(0)} µs an answer`,
+);
+const median = quantile(
+  all.map((time) => time.cpuMs),
+  0.5,
 );
 process.exitCode = median > TARGET_MS ? 1 : 0;

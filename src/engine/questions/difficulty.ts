@@ -50,11 +50,11 @@ const WEIGHTS = {
   fewChoices: -0.6,
 } as const;
 
+const WEIGHT_LIST = Object.entries(WEIGHTS) as readonly (readonly [keyof typeof WEIGHTS, number])[];
+
 /** Difficulty in logits (rounded to 0.01) for a skill whose plain case is shifted by `skillShift`. Clamped to -4..4. */
 export function difficultyOf(features: Features, skillShift = 0): number {
   let logits = PLAIN_CASE + skillShift + (features.adjust ?? 0);
-  for (const [name, weight] of Object.entries(WEIGHTS) as [keyof typeof WEIGHTS, number][]) {
-    logits += weight * Number(features[name] ?? 0);
-  }
+  for (const [name, weight] of WEIGHT_LIST) logits += weight * Number(features[name] ?? 0);
   return Math.round(Math.min(4, Math.max(-4, logits)) * 100) / 100 + 0;
 }

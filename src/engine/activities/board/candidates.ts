@@ -45,10 +45,9 @@ export interface CandidateRequest {
 
 /** All candidates, in the order of the skill map; no two have the same text. */
 export function gatherCandidates(request: CandidateRequest, rng: Rng): Candidate[] {
-  const highest = Math.max(...request.years) + YEARS_AHEAD;
   const out = new Map<string, Candidate>();
   for (const skill of request.skills) {
-    if (skill.year > highest || !request.classModel.space.indexOf.has(skill.id)) continue;
+    if (!isInReach(skill, request.years) || !request.classModel.space.indexOf.has(skill.id)) continue;
     const isDue = request.due.has(skill.id);
     const about = questionsAbout(skill, request.number, rng.fork(skill.id), request.locale, TRIES);
     const wantsFree = request.free.has(skill.id) || (isDue && about.length === 0);
@@ -62,6 +61,11 @@ export function gatherCandidates(request: CandidateRequest, rng: Rng): Candidate
     }
   }
   return [...out.values()];
+}
+
+/** True for skills that a board for these class years may ask. */
+export function isInReach(skill: Pick<Skill, 'year'>, years: readonly number[]): boolean {
+  return skill.year <= Math.max(...years) + YEARS_AHEAD;
 }
 
 /** A question with what the composer needs to know about it. */

@@ -11,7 +11,7 @@ import {
   nothingFits,
   problemWith,
 } from './board-request.js';
-import type { Candidate } from './candidates.js';
+import { type Candidate, isInReach } from './candidates.js';
 import { type LadderRules, type LadderTask, STRICT_RULES } from './objective.js';
 import { type FoundLadder, searchLadder } from './search.js';
 import { GREATEST_MISS, targetCurve } from './target-curve.js';
@@ -68,7 +68,9 @@ function skillsForGaps(request: BoardRequest, composed: Composed | null): Readon
     );
     return gaps.some((target) => target < (most as number) + NEAR && target > (least as number) - NEAR);
   };
-  return new Set(skills.filter(helps).map((skill) => skill.id));
+  return new Set(
+    skills.filter((skill) => isInReach(skill, request.years) && helps(skill)).map((skill) => skill.id),
+  );
 }
 
 interface Composed extends FoundLadder {
