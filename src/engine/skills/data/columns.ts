@@ -5,7 +5,7 @@ import type { Draft, TemplateContext } from '../../questions/draft.js';
 import type { Rng } from '../../random/rng.js';
 import { borrowsIn, carriesIn, sizeOf, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-import { TOPICS, type Topic, didText, titleOf } from './topics.js';
+import { columnGraph, TOPICS, type Topic, didText, titleOf } from './topics.js';
 
 /** Topics whose labels are plain things, so that every sentence about them reads well. */
 const CHOSEN = TOPICS.filter((topic) => topic.did !== 'came by');
@@ -32,7 +32,7 @@ function howManyMore(
   const [a, b] = [topic.labels[first] ?? '', topic.labels[second] ?? ''];
   const did = `${topic.did} ${a}`;
   return {
-    text: `In the column graph ${high} ${topic.who} ${did} and ${low} ${topic.did} ${b}. How many more ${did}?`,
+    text: `In the ${columnGraph(locale)} ${high} ${topic.who} ${did} and ${low} ${topic.did} ${b}. How many more ${did}?`,
     answer: wholeAnswer(high - low, locale),
     expression: `${high} - ${low}`,
     features: { drawn: true, size: sizeOf(high) * 0.6, carries: borrowsIn(high, low) },
@@ -56,7 +56,7 @@ function readBar(
   const marks = value / step;
   const other = values[(index + 1) % 3] ?? 0;
   return {
-    text: `How many ${topic.who} ${didText(topic, topic.labels[index] ?? '')} in the column graph?`,
+    text: `How many ${topic.who} ${didText(topic, topic.labels[index] ?? '')} in the ${columnGraph(locale)}?`,
     answer: wholeAnswer(value, locale),
     expression: `${marks} * ${step}`,
     features: { drawn: true, size: step === 1 ? 0 : step === 10 || step === 5 ? 0.5 : 1, adjust: -0.5 },

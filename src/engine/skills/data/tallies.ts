@@ -4,7 +4,7 @@ import { wholeAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import { sizeOf, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-import { TOPICS, type Topic, didText, titleOf } from './topics.js';
+import { pictureGraph, TOPICS, type Topic, didText, titleOf } from './topics.js';
 
 function readTally(count: number, topic: Topic, { locale }: TemplateContext): Draft {
   const bundles = Math.floor(count / 5);
@@ -84,7 +84,7 @@ function pictures(
   const label = topic.labels[1];
   const others = [each * 2, each * 3 + (half ? each / 2 : 0), each];
   return {
-    text: `In the picture graph each picture stands for ${each} ${topic.who}. How many ${topic.who} ${didText(topic, label)}?`,
+    text: `In the ${pictureGraph(locale)} each picture stands for ${each} ${topic.who}. How many ${topic.who} ${didText(topic, label)}?`,
     answer: wholeAnswer(value, locale),
     expression: half ? `${shown} * ${each} + ${each} / 2` : `${shown} * ${each}`,
     features: {
@@ -121,7 +121,7 @@ function picturesStand(count: number, each: number, { rng, locale }: TemplateCon
   const things = rng.pick(['books', 'trees', 'birds', 'goals', 'visitors']);
   const total = count * each;
   return {
-    text: `In a picture graph each picture stands for ${each} ${things}. How many ${things} do ${formatWhole(count, locale)} pictures show?`,
+    text: `In a ${pictureGraph(locale)} each picture stands for ${each} ${things}. How many ${things} do ${formatWhole(count, locale)} pictures show?`,
     answer: wholeAnswer(total, locale),
     expression: `${count} * ${each}`,
     features: {
@@ -142,7 +142,7 @@ function picturesNeeded(total: number, each: number, { rng, locale }: TemplateCo
   const things = rng.pick(['books', 'trees', 'birds', 'goals', 'visitors']);
   const count = total / each;
   return {
-    text: `In a picture graph each picture stands for ${each} ${things}. How many pictures show ${formatWhole(total, locale)} ${things}?`,
+    text: `In a ${pictureGraph(locale)} each picture stands for ${each} ${things}. How many pictures show ${formatWhole(total, locale)} ${things}?`,
     answer: wholeAnswer(count, locale),
     expression: `${total} / ${each}`,
     features: { size: sizeOf(count) * 0.7, unknownInside: true, fives: each === 5, rule: each === 10 },
@@ -218,13 +218,13 @@ export const TALLY_SKILLS: readonly Skill[] = [
           if (divisors.length > 0 && rng.chance(0.5))
             return using(
               picturesNeeded(count, rng.pick(divisors), context),
-              `shows ${day.text} in a picture graph`,
+              `shows ${day.text} in a ${pictureGraph(context.locale)}`,
             );
           if (count > 60)
             return divisors.length > 0
               ? using(
                   picturesNeeded(count, rng.pick(divisors), context),
-                  `shows ${day.text} in a picture graph`,
+                  `shows ${day.text} in a ${pictureGraph(context.locale)}`,
                 )
               : null;
           return using(picturesStand(count, rng.pick([2, 5, 10, 4]), context), `reads ${day.text} pictures`);

@@ -1,4 +1,5 @@
-// Topics of surveys and their labels.
+// Topics of surveys and their labels, and what each country's classrooms call their graphs (common practice).
+import type { Locale } from '../../numbers/locale.js';
 
 /** What a survey asked. */
 export interface Topic {
@@ -19,7 +20,12 @@ export const TOPICS: readonly Topic[] = [
   },
   { title: 'Ways to school', labels: ['bus', 'bike', 'car', 'walking'], who: 'children', did: 'came by' },
   { title: 'Pets', labels: ['dogs', 'cats', 'birds', 'fish'], who: 'children', did: 'have' },
-  { title: 'Sports', labels: ['soccer', 'netball', 'hockey', 'tennis'], who: 'children', did: 'play' },
+  {
+    title: 'Hobbies',
+    labels: ['running', 'dancing', 'drawing', 'swimming'],
+    who: 'children',
+    did: 'like',
+  },
 ];
 
 /** US spelling where the locale asks for it. */
@@ -30,4 +36,14 @@ export function titleOf(topic: Topic, colour: string): string {
 /** "chose apples", "came by bus", "came on foot". */
 export function didText(topic: Topic, label: string): string {
   return topic.did === 'came by' && label === 'walking' ? 'came on foot' : `${topic.did} ${label}`;
+}
+
+/** "column graph", "bar chart" or "bar graph". */
+export function columnGraph(locale: Locale): string {
+  return { 'en-AU': 'column graph', 'en-GB': 'bar chart', 'en-US': 'bar graph' }[locale.id];
+}
+
+/** "picture graph" or "pictogram". */
+export function pictureGraph(locale: Locale): string {
+  return locale.id === 'en-GB' ? 'pictogram' : 'picture graph';
 }

@@ -50,7 +50,7 @@ function betterBuy(
 ): Draft {
   const bigCount = smallCount * times;
   const bigPrice = smallPrice * times + gap;
-  const things = rng.pick(['pencils', 'juice boxes', 'muesli bars', 'batteries', 'tennis balls']);
+  const things = rng.pick(['pencils', 'juice boxes', 'fruit bars', 'batteries', 'tennis balls']);
   const small = `${smallCount} for ${price(smallPrice, locale)}`;
   const big = `${bigCount} for ${price(bigPrice, locale)}`;
   const best = gap < 0 ? big : small;

@@ -3,8 +3,8 @@ import type { Rng } from '../../random/rng.js';
 
 /** Upper price in cents or pence, and things that cost about that much or less. */
 const THINGS: readonly (readonly [number, readonly string[]])[] = [
-  [150, ['an apple', 'a pencil', 'an eraser', 'a bread roll']],
-  [400, ['a drink', 'a pen', 'an ice block', 'a postcard']],
+  [150, ['an apple', 'a pencil', 'a ruler', 'a bread roll']],
+  [400, ['a drink', 'a pen', 'a fruit cup', 'a postcard']],
   [1200, ['a sandwich', 'a notebook', 'a salad bowl', 'a puzzle book']],
   [3000, ['a book', 'a ball', 'a movie ticket', 'a card game']],
   [8000, ['a board game', 'a backpack', 'a swimming lesson', 'a pair of goggles']],

@@ -27,13 +27,13 @@ function turn(
   text: string,
   start: number,
   clockwise: boolean,
-  { rng }: TemplateContext,
+  { rng, locale }: TemplateContext,
 ): Draft {
   const sign = clockwise ? 1 : -1;
   const end = start + sign * quarters;
   const rest = quarters % 4;
   const full = Math.floor(quarters / 4);
-  const way = clockwise ? 'clockwise' : 'anticlockwise';
+  const way = clockwise ? 'clockwise' : locale.id === 'en-US' ? 'counterclockwise' : 'anticlockwise';
   return {
     text: `${storyName(rng)} faces ${wind(start)} and makes ${text} ${way}. Which way is that: north, east, south or west?`,
     answer: wordAnswer(wind(end)),
