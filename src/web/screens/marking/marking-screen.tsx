@@ -1,3 +1,87 @@
+// Marking: choose the board, then a grid of children and questions that is saved as it is filled.
+import { useQuery } from '@tanstack/react-query';
+import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
+import type { Sheet } from '#api/today.js';
+import { sentencesOf } from '../../app/client.js';
+import { boardDaysQuery, markingQuery, stateQuery, todayQuery } from '../../app/queries.js';
+import { ChoiceRow } from '../../parts/choice-row.js';
+import { longDate, shortDate } from '../../parts/dates.js';
+import { Notice } from '../../parts/notice.js';
+import { MarkingBoard } from './marking-board.js';
+import styles from './marking.module.css';
+import { SlipFinder } from './slip-finder.js';
+
 export function MarkingScreen() {
-  return <h1>Marking</h1>;
+  const { classId } = useParams({ from: '/class/$classId/marking' });
+  const search = useSearch({ from: '/class/$classId/marking' });
+  const navigate = useNavigate();
+  const { data: state } = useQuery(stateQuery);
+  // Fetched anew for every visit and never behind the marker's back: while it is open, the desk knows best.
+  const asked = useQuery({
+    ...markingQuery(search.sheet ?? ''),
+    enabled: search.sheet !== undefined,
+    staleTime: Number.POSITIVE_INFINITY,
+    gcTime: 0,
+  });
+  const date = search.date ?? (search.sheet ? asked.data?.sheet.date : state?.today) ?? null;
+  const day = useQuery({ ...todayQuery(classId, date ?? ''), enabled: date !== null });
+  const days = useQuery(boardDaysQuery(classId));
+  const sheets = day.data?.sheets ?? [];
+  const usual = sheets.find(({ markCount }) => markCount > 0) ?? sheets[0];
+  const sheetId = search.sheet ?? usual?.id ?? null;
+  const failure = asked.error ?? day.error;
+
+  const open = (next: { date?: string; sheet?: string }) =>
+    void navigate({ to: '/class/$classId/marking', params: { classId }, search: next, replace: true });
+
+  return (
+    <div className={styles.screen}>
+      <div className={styles.bar}>
+        <div>
+          <h1 className={styles.title}>Marking</h1>
+          <p className={styles.day}>
+            {date ? longDate(date) : ''}
+            {day.data ? ` · number ${day.data.number}` : ''}
+          </p>
+        </div>
+        <div className={styles.choices}>
+          {sheets.length > 0 && (
+            <ChoiceRow
+              label="Board"
+              choices={sheets.map((sheet) => ({ id: sheet.id, label: sheetName(sheet) }))}
+              chosen={sheetId ?? ''}
+              onChoose={(sheet) => open({ date: date ?? '', sheet })}
+            />
+          )}
+          <label className={styles.field}>
+            <span>Day</span>
+            <select value={date ?? ''} onChange={(event) => open({ date: event.target.value })}>
+              {date && !days.data?.days.some((one) => one.date === date) && (
+                <option value={date}>{shortDate(date)}</option>
+              )}
+              {days.data?.days.map((one) => (
+                <option key={one.date} value={one.date}>
+                  {shortDate(one.date)}, number {one.number}
+                  {one.markCount > 0 ? ', marked' : ''}
+                </option>
+              ))}
+            </select>
+          </label>
+          <SlipFinder classId={classId} onFound={(sheet) => sheet !== sheetId && open({ sheet })} />
+        </div>
+      </div>
+      {failure && (
+        <Notice tone="look" title={sentencesOf(failure).message}>
+          {sentencesOf(failure).hint}
+        </Notice>
+      )}
+      {!failure && sheetId === null && <p className={styles.waiting}>Looking for the day’s boards…</p>}
+      {sheetId && <MarkingBoard key={sheetId} sheetId={sheetId} classId={classId} />}
+    </div>
+  );
+}
+
+function sheetName({ group, board }: Sheet): string {
+  if (group === 'class') return board.side === 'front' ? 'Whole class, front' : 'Whole class, back';
+  return group === 0 ? 'Foundation' : `Year ${group}`;
 }
