@@ -336,7 +336,7 @@ describe("questions about the day's number", () => {
             }
         },
       ),
-      { numRuns: 150 },
+      { numRuns: 80 },
     );
   });
 });
