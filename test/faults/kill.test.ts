@@ -110,9 +110,9 @@ describe('marking, killed', () => {
       if (run.found) whileMarking++;
       else whileOpening++;
     }
-    const [last] = execFileSync(process.execPath, writer(dataDir, '1'), { encoding: 'utf8' })
+    const last = execFileSync(process.execPath, writer(dataDir, '1'), { encoding: 'utf8' })
       .split('\n')
-      .filter((line) => line.startsWith('state'));
+      .find((line) => line.startsWith('state'));
     checkFound(JSON.parse(String(last).slice('state '.length)) as Found, acknowledged);
     expect(acknowledged).toBeGreaterThan(KILLS);
     expect(whileMarking).toBeGreaterThanOrEqual(20);
