@@ -26,9 +26,9 @@ export function RosterReview({ reading, years, isBusy, submitLabel, onBack, onSu
     <div className={styles.form}>
       {bad > 0 && (
         <section aria-labelledby="problems-title" className={styles.problems}>
-          <h3 id="problems-title">
+          <h2 id="problems-title">
             {bad} {bad === 1 ? 'row needs' : 'rows need'} a look
-          </h3>
+          </h2>
           <div className={styles.scroll}>
             <table>
               <thead>
@@ -55,9 +55,9 @@ export function RosterReview({ reading, years, isBusy, submitLabel, onBack, onSu
       )}
       {children.length > 0 && (
         <section aria-labelledby="children-title">
-          <h3 id="children-title">
+          <h2 id="children-title">
             {children.length} {children.length === 1 ? 'child' : 'children'} read
-          </h3>
+          </h2>
           <ol className={styles.children}>
             {children.map(({ givenName, familyName, year, row }, index) => (
               <li key={row}>

@@ -1,8 +1,7 @@
 // One board as a ladder of ruled lines, easiest first, with the line that everyone is to reach.
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { Fragment, useState } from 'react';
+import { useState } from 'react';
 import type { Sheet } from '#api/today.js';
-import { MINIMUM_RUNGS } from '#engine/learning/counted.js';
 import { call, sentencesOf } from '../../app/client.js';
 import { todayQuery } from '../../app/queries.js';
 import { Button } from '../../parts/button.js';
@@ -46,23 +45,17 @@ export function Ladder({ sheet, classId, date, childCount, title, isNarrow }: Pr
       {isFixed && <Notice>This board has marks, so it stays as the children saw it.</Notice>}
       <ol className={styles.rungs}>
         {sheet.board.rungs.map((rung) => (
-          <Fragment key={rung.rung}>
-            <RungRow
-              rung={rung}
-              childCount={childCount}
-              isNarrow={isNarrow}
-              isFixed={isFixed}
-              onLock={(keep) =>
-                lock.mutate(keep ? [...locked, rung.rung] : locked.filter((other) => other !== rung.rung))
-              }
-              onSwap={() => setSwapping(rung.rung)}
-            />
-            {rung.rung === MINIMUM_RUNGS && (
-              <li className={styles.minimum} role="presentation">
-                <span>Everyone to here</span>
-              </li>
-            )}
-          </Fragment>
+          <RungRow
+            key={rung.rung}
+            rung={rung}
+            childCount={childCount}
+            isNarrow={isNarrow}
+            isFixed={isFixed}
+            onLock={(keep) =>
+              lock.mutate(keep ? [...locked, rung.rung] : locked.filter((other) => other !== rung.rung))
+            }
+            onSwap={() => setSwapping(rung.rung)}
+          />
         ))}
       </ol>
       {!isFixed && (

@@ -1,6 +1,7 @@
 // One rung: question, answer, for how many it is meant, why it stands here, and the two things a teacher may do with it.
 import { ToggleButton } from 'react-aria-components';
 import type { Rung } from '#engine/activities/board/board.js';
+import { MINIMUM_RUNGS } from '#engine/learning/counted.js';
 import { Button } from '../../parts/button.js';
 import { FigureView } from '../../parts/figure-view.js';
 import { MathText } from '../../parts/math-text.js';
@@ -56,6 +57,7 @@ export function RungRow({ rung, childCount, isNarrow, isFixed, onLock, onSwap }:
           </Button>
         </div>
       )}
+      {place === MINIMUM_RUNGS && <p className={styles.minimum}>Everyone to here</p>}
     </li>
   );
 }
