@@ -410,6 +410,11 @@ export const MEASURING_MISCONCEPTIONS = {
     help: 'Read the key first and count in its steps.',
     source: COMMON,
   },
+  'data.other-row': {
+    does: 'names the smaller group, or the one that was said last',
+    help: 'Line both groups up one to one and see which row goes on longer.',
+    source: COMMON,
+  },
   'data.other-bar': {
     does: 'reads the column beside the one that was asked for',
     help: 'Put a finger on the label first, then go up the column and across.',

@@ -5,10 +5,7 @@ import type { Draft, TemplateContext } from '../../questions/draft.js';
 import type { Rng } from '../../random/rng.js';
 import { borrowsIn, carriesIn, sizeOf, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-import { columnGraph, TOPICS, type Topic, didText, titleOf } from './topics.js';
-
-/** Topics whose labels are plain things, so that every sentence about them reads well. */
-const CHOSEN = TOPICS.filter((topic) => topic.did !== 'came by');
+import { CHOSEN, columnGraph, didText, titleOf, TOPICS, type Topic } from './topics.js';
 
 function chart(values: readonly number[], topic: Topic, step: number, colour: string) {
   return {

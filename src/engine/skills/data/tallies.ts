@@ -1,10 +1,41 @@
 // Tally marks and picture graphs.
 import { formatWhole } from '../../numbers/format.js';
-import { wholeAnswer } from '../../questions/answer.js';
+import { choiceAnswer, wholeAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import { sizeOf, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-import { pictureGraph, TOPICS, type Topic, didText, titleOf } from './topics.js';
+import { CHOSEN, didText, pictureGraph, titleOf, TOPICS, type Topic } from './topics.js';
+
+function whichMore(first: number, second: number, topic: Topic, { rng, locale }: TemplateContext): Draft {
+  const [a, b] = rng.chance(0.5) ? [0, 1] : [1, 0];
+  const [nameA, nameB] = [topic.labels[a] ?? '', topic.labels[b] ?? ''];
+  const right = first > second ? nameA : nameB;
+  const wrong = right === nameA ? nameB : nameA;
+  const gap = Math.abs(first - second);
+  return {
+    text: `${formatWhole(first, locale)} ${topic.who} ${didText(topic, nameA)} and ${formatWhole(second, locale)} ${topic.did} ${nameB}. Are there more for ${nameA} or for ${nameB}?`,
+    answer: choiceAnswer(right),
+    expression: null,
+    features: {
+      fewChoices: true,
+      drawn: true,
+      size: Math.max(first, second) > 10 ? 0.5 : 0,
+      adjust: gap > 2 ? -0.3 : 0,
+    },
+    strategy: [
+      `${formatWhole(Math.max(first, second), locale)} > ${formatWhole(Math.min(first, second), locale)}`,
+      `So more for ${right}.`,
+    ],
+    slips: [{ misconception: 'data.other-row', answer: choiceAnswer(wrong) }],
+    figure: {
+      kind: 'tally',
+      rows: [
+        { label: nameA, count: first },
+        { label: nameB, count: second },
+      ],
+    },
+  };
+}
 
 function readTally(count: number, topic: Topic, { locale }: TemplateContext): Draft {
   const bundles = Math.floor(count / 5);
@@ -156,12 +187,41 @@ function picturesNeeded(total: number, each: number, { rng, locale }: TemplateCo
 
 export const TALLY_SKILLS: readonly Skill[] = [
   {
+    id: 'data.more',
+    title: 'Say which group has more',
+    year: 0,
+    fluentYear: 1,
+    strand: 'data',
+    prerequisites: ['place.compare.20'],
+    codes: { ac9: ['AC9MFST01'], england: [], ccss: ['K.MD.B.3'] },
+    templates: [
+      {
+        id: 'more',
+        ask: (context) => {
+          const first = context.rng.int(3, 14);
+          const second = first + context.rng.pick([-1, 1]) * context.rng.int(1, 6);
+          return whichMore(first, second < 2 ? first + 2 : second, context.rng.pick(CHOSEN), context);
+        },
+        dayKinds: ['whole'],
+        askOn: (day, context) => {
+          const first = wholeOn(day, 2, 20);
+          if (first === null) return null;
+          const second = first + context.rng.pick([-1, 1]) * context.rng.int(1, 6);
+          return using(
+            whichMore(first, second < 2 ? first + 2 : second, context.rng.pick(CHOSEN), context),
+            `compares a group of ${day.text} with another`,
+          );
+        },
+      },
+    ],
+  },
+  {
     id: 'data.tally',
     title: 'Read tally marks',
     year: 1,
     fluentYear: 2,
     strand: 'data',
-    prerequisites: ['alg.skip'],
+    prerequisites: ['data.more', 'alg.skip'],
     codes: { ac9: ['AC9M1ST02'], england: ['NC-Y2-stats-1'], ccss: ['1.MD.C.4'] },
     templates: [
       { id: 'read', ask: (context) => readTally(context.rng.int(4, 28), context.rng.pick(TOPICS), context) },

@@ -28,6 +28,9 @@ export const TOPICS: readonly Topic[] = [
   },
 ];
 
+/** Topics whose labels are plain things, so that every sentence about them reads well. */
+export const CHOSEN = TOPICS.filter((topic) => topic.did !== 'came by');
+
 /** US spelling where the locale asks for it. */
 export function titleOf(topic: Topic, colour: string): string {
   return colour === 'color' ? topic.title.replace('Favourite', 'Favorite') : topic.title;
