@@ -15,7 +15,7 @@ import { logistic } from './logistic.js';
 import { GROWTH_PER_YEAR, type SkillNode, skillSpaceOf } from './prior.js';
 import { abilityMean, abilityVariance, startState } from './state.js';
 import { usualSchoolYear } from './school-year.js';
-import { skillSummaries } from './summary.js';
+import { classSummary, skillSummaries } from './summary.js';
 import { advance, afterAnswer, type Answered, chanceOf } from './update.js';
 
 /** A map of its own, so that these tests do not move when skills are added: each strand a line through the years. */
@@ -250,6 +250,24 @@ describe('skillSummaries', () => {
       expect(high).toBeGreaterThanOrEqual(chance);
     }
     expect(skillSummaries(model, 'nobody')).toEqual([]);
+  });
+});
+
+describe('classSummary', () => {
+  it('counts every child once per skill and lists those who need teaching, surest first', () => {
+    const fails = (count: number) =>
+      Array.from({ length: count }, (_, i) => answer(40, -0.8, false, addDays('2026-03-02', i), `q${i}`));
+    const children = [
+      { id: 'new', year: 4, answers: [] },
+      { id: 'some', year: 4, answers: fails(8) },
+      { id: 'many', year: 4, answers: fails(12) },
+    ];
+    const model = buildClassModel({ children, on: '2026-03-14', skills: NODES });
+    const summaries = classSummary(model);
+    for (const { counts } of summaries)
+      expect(Object.values(counts).reduce((sum, count) => sum + count, 0)).toBe(3);
+    expect(summaries[40]?.needTeaching).toEqual(['many', 'some']);
+    expect(summaries[40]?.chance).toBeCloseTo(predictClass(model, 'skill.40', -1).mean, 12);
   });
 });
 

@@ -42,10 +42,14 @@ export function explainRung(
     const howFar = predicted >= 0.5 ? 'easy' : 'hard';
     sentence = `${reach}: nothing so ${howFar} can be asked about ${dayNumber}, so this is ${skill} with other numbers`;
   }
-  if (Math.abs(miss) > GREATEST_MISS + 1e-9) {
-    sentence += miss < 0 ? '; nothing easier fitted this rung' : '; nothing harder fitted this rung';
-  }
+  if (Math.abs(miss) > GREATEST_MISS + 1e-9) sentence += `; ${missedWords(miss, isDue)}`;
   return `${sentence}.`;
+}
+
+/** What is said of a rung that stands off its target. */
+function missedWords(miss: number, isDue: boolean): string {
+  if (isDue) return `${miss < 0 ? 'harder' : 'easier'} than this rung is meant to be`;
+  return `nothing ${miss < 0 ? 'easier' : 'harder'} fitted this rung`;
 }
 
 function lowerFirst(text: string): string {
