@@ -89,10 +89,11 @@ export function abilityMean(state: ChildState, skill: number): number {
 
 /** Variance of ability at a skill (by index) on the state's day, in squared logits. */
 export function abilityVariance(state: ChildState, skill: number): number {
-  return leadVariance(state, skill) + FORGETTING_VARIANCE * lostShare(state, skill);
+  const lead = state.covariance[skill * state.space.skills.length + skill] as number;
+  return lead + forgettingVariance(state, skill);
 }
 
-/** Variance of what the child can do when practice is fresh. */
-export function leadVariance(state: ChildState, skill: number): number {
-  return state.covariance[skill * state.space.skills.length + skill] as number;
+/** What forgetting adds to the variance at a skill on the state's day. */
+export function forgettingVariance(state: ChildState, skill: number): number {
+  return FORGETTING_VARIANCE * lostShare(state, skill);
 }

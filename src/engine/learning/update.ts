@@ -1,7 +1,7 @@
 // How belief changes: with time (growth and forgetting) and with each answer (one rank-one step).
 import { type Memory, remember } from './forgetting.js';
 import { averagedLogistic, momentsAfterAnswer } from './logistic.js';
-import { abilityMean, abilityVariance, type ChildState } from './state.js';
+import { abilityMean, abilityVariance, type ChildState, forgettingVariance } from './state.js';
 
 /** One answer as the model needs it. */
 export interface Answered {
@@ -60,9 +60,7 @@ export function afterAnswer(
   difficulty: number,
   right: boolean,
 ): ChildState {
-  const after = ownCopy(state);
-  takeIn(after, skill, difficulty, right);
-  return after;
+  return afterAnswers(state, [{ skill, difficulty, right, day: state.day, position: state.position }]);
 }
 
 /** A state whose arrays nobody else holds. */
@@ -78,32 +76,73 @@ function ownCopy(state: ChildState): OwnState {
   };
 }
 
-function takeIn(state: OwnState, skill: number, difficulty: number, right: boolean): void {
-  const { lead, covariance } = state;
-  const n = lead.length;
-  const variance = abilityVariance(state, skill);
+/**
+ * Takes one answer into a state. What it takes off the covariance is an outer product of one vector with itself; that
+ * vector is returned, to be written off together with others.
+ */
+function takeIn(
+  state: OwnState,
+  pending: readonly Float64Array[],
+  { skill, difficulty, right }: DatedAnswer,
+): Float64Array {
+  const shared = pendingColumn(state.covariance, pending, skill, state.lead.length);
+  const variance = (shared[skill] as number) + forgettingVariance(state, skill);
   const mean = abilityMean(state, skill);
   const moments = momentsAfterAnswer(mean, variance, difficulty, right);
-  // What the answer takes off the covariance is an outer product of this vector with itself, so symmetry stays exact.
-  const shrink = Math.sqrt(Math.max(0, variance - moments.variance)) / variance;
   const step = (moments.mean - mean) / variance;
-  const taken = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    const shared = covariance[i * n + skill] as number;
-    lead[i] = (lead[i] as number) + shared * step;
-    taken[i] = shared * shrink;
-  }
-  for (let i = 0; i < n; i++) {
-    const by = taken[i] as number;
-    const row = i * n;
-    for (let j = 0; j < n; j++)
-      covariance[row + j] = (covariance[row + j] as number) - by * (taken[j] as number);
+  const shrink = Math.sqrt(Math.max(0, variance - moments.variance)) / variance;
+  for (let i = 0; i < shared.length; i++) {
+    state.lead[i] = (state.lead[i] as number) + (shared[i] as number) * step;
+    shared[i] = (shared[i] as number) * shrink;
   }
   const chanceRight = right ? moments.probability : 1 - moments.probability;
   const grade = right ? (chanceRight >= EASY_FROM ? 4 : 3) : 1;
   state.memories[skill] = remember(state.memories[skill] ?? null, grade, state.day);
   state.answered[skill] = (state.answered[skill] as number) + 1;
+  return shared;
 }
+
+/** One column of the covariance with what is pending taken off. */
+function pendingColumn(
+  covariance: Float64Array,
+  pending: readonly Float64Array[],
+  skill: number,
+  n: number,
+): Float64Array {
+  const column = covariance.slice(skill * n, (skill + 1) * n);
+  for (const taken of pending) {
+    const by = taken[skill] as number;
+    for (let i = 0; i < n; i++) column[i] = (column[i] as number) - by * (taken[i] as number);
+  }
+  return column;
+}
+
+/** Takes the outer products of pending vectors off the covariance, four in one pass over its memory. */
+function writeOff(covariance: Float64Array, pending: readonly Float64Array[], n: number): void {
+  const none = new Float64Array(n);
+  for (let k = 0; k < pending.length; k += 4) {
+    const [a, b, c, d] = [0, 1, 2, 3].map((next) => pending[k + next] ?? none) as [
+      Vector,
+      Vector,
+      Vector,
+      Vector,
+    ];
+    for (let i = 0; i < n; i++) {
+      const [ai, bi, ci, di] = [a[i] as number, b[i] as number, c[i] as number, d[i] as number];
+      const row = i * n;
+      for (let j = 0; j < n; j++) {
+        const off =
+          ai * (a[j] as number) + bi * (b[j] as number) + ci * (c[j] as number) + di * (d[j] as number);
+        covariance[row + j] = (covariance[row + j] as number) - off;
+      }
+    }
+  }
+}
+
+type Vector = Float64Array;
+
+/** Answers after which what is pending is written off. */
+const MOST_PENDING = 16;
 
 /** One answer with its day and the child's place in schooling on that day. */
 export interface DatedAnswer {
@@ -118,13 +157,19 @@ export interface DatedAnswer {
 export function afterAnswers(state: ChildState, answers: readonly DatedAnswer[]): ChildState {
   if (answers.length === 0) return state;
   const after = ownCopy(state);
-  for (const { skill, difficulty, right, day, position } of answers) {
-    if (day > after.day) {
-      addDrift(after.covariance, after.space.covariance, position - after.position);
-      after.day = day;
-      after.position = position;
+  const n = after.lead.length;
+  let pending: Float64Array[] = [];
+  for (const answer of answers) {
+    if (answer.day > after.day) {
+      addDrift(after.covariance, after.space.covariance, answer.position - after.position);
+      after.day = answer.day;
+      after.position = answer.position;
     }
-    takeIn(after, skill, difficulty, right);
+    pending.push(takeIn(after, pending, answer));
+    if (pending.length < MOST_PENDING) continue;
+    writeOff(after.covariance, pending, n);
+    pending = [];
   }
+  writeOff(after.covariance, pending, n);
   return after;
 }

@@ -1,5 +1,6 @@
 // Which skills are due: practised or taught, and by now likely forgotten by too many.
-import { type ClassModel } from '../learning/class-model.js';
+import type { Board } from '../activities/board/board.js';
+import type { ClassModel } from '../learning/class-model.js';
 import { type Memory, remember, retrievability } from '../learning/forgetting.js';
 import { classSummary } from '../learning/summary.js';
 import { dayCount } from '../numbers/calendar.js';
@@ -31,7 +32,7 @@ const LEAST_GAP_DAYS = 3;
 
 /**
  * Skills due on a date, most urgent first. Each practice lengthens a skill's memory (forgetting.ts), so returns come at
- * growing gaps by themselves. For children with answers of their own the better of the two memories counts.
+ * growing gaps by themselves. A child's own answer counts before what the whole class met on the same day or earlier.
  */
 export function dueSkills(
   classModel: ClassModel,
@@ -49,8 +50,7 @@ export function dueSkills(
     for (const child of classModel.children) {
       const own = child.state.memories[index] ?? null;
       if (own) lastDay = Math.max(lastDay, own.day);
-      const best = Math.max(recallOf(own, today), recallOf(ours, today));
-      if (own || ours) recalls.push(best);
+      if (own || ours) recalls.push(recallOfChild(own, ours, today));
     }
     if (classModel.children.length === 0 && ours) recalls.push(recallOf(ours, today));
     if (recalls.length === 0) return;
@@ -63,8 +63,23 @@ export function dueSkills(
   return out.sort((a, b) => a.remembered - b.remembered || (a.skill < b.skill ? -1 : 1));
 }
 
+/** A child's own latest answer tells more than what the class met that day; before that the better memory counts. */
+function recallOfChild(own: Memory | null, ours: Memory | null, today: number): number {
+  if (own && (!ours || own.day >= ours.day)) return recallOf(own, today);
+  return Math.max(recallOf(own, today), recallOf(ours, today));
+}
+
 function recallOf(memory: Memory | null, today: number): number {
   return memory ? retrievability(today - memory.day, memory.stabilityDays) : 0;
+}
+
+/** What a class met on boards that were shown, marked or not: the rungs that at least half of it were meant to reach. */
+export function exposuresOf(
+  boards: readonly { readonly on: string; readonly board: Board }[],
+): readonly Exposure[] {
+  return boards.flatMap(({ on, board }) =>
+    board.rungs.filter((rung) => rung.predicted >= 0.5).map((rung) => ({ skill: rung.question.skill, on })),
+  );
 }
 
 /** One memory per skill that the class met together; several meetings on one day count once. */

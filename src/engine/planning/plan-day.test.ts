@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { buildClassModel, type ChildRecord } from '../learning/class-model.js';
 import type { SkillNode } from '../learning/prior.js';
 import { addDays, daysBetween } from '../numbers/calendar.js';
-import { dueSkills, type Exposure } from './due.js';
+import { composeBoard } from '../activities/board/compose.js';
+import { parseDayNumber } from '../numbers/day-number.js';
+import { localeOf } from '../numbers/locale.js';
+import { dueSkills, type Exposure, exposuresOf } from './due.js';
 import { type DayRequest, daySeed, planDay } from './plan-day.js';
 
 const NODES: readonly SkillNode[] = Array.from({ length: 6 }, (_, i) => ({
@@ -77,6 +80,22 @@ describe('dueSkills', () => {
     const due = dueSkills(model, on);
     expect(due[0]?.skill).toBe('skill.0');
     expect(due.map((one) => one.skill)).not.toContain('skill.1');
+  });
+});
+
+describe('exposuresOf', () => {
+  it('counts the rungs that half the class or more were meant to reach, and a wrong answer of that day outweighs it', () => {
+    const parsed = parseDayNumber('47', localeOf('en-AU'));
+    if (!parsed.ok) throw new Error(parsed.error.message);
+    const made = composeBoard({ number: parsed.value, years: [4], side: 'front', seed: 1, locale: 'en-AU' });
+    if (!made.ok) throw new Error(made.error.message);
+    const exposures = exposuresOf([{ on: '2026-03-02', board: made.value }]);
+    expect(exposures.length).toBe(made.value.rungs.filter((rung) => rung.predicted >= 0.5).length);
+    expect(exposures[0]).toEqual({ skill: made.value.rungs[0]?.question.skill, on: '2026-03-02' });
+    const shown = [{ skill: 'skill.0', on: '2026-03-02' }];
+    const wrong = modelOn('2026-03-08', [answers('skill.0', ['2026-03-02'], false)]);
+    expect(dueSkills(modelOn('2026-03-08'), '2026-03-08', shown)).toEqual([]);
+    expect(dueSkills(wrong, '2026-03-08', shown).map((one) => one.skill)).toEqual(['skill.0']);
   });
 });
 

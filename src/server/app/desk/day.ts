@@ -9,6 +9,7 @@ import { type ClassModel, typicalClass } from '#engine/learning/class-model.js';
 import { addDays, parseIsoDate } from '#engine/numbers/calendar.js';
 import { type DayNumber, parseDayNumber } from '#engine/numbers/day-number.js';
 import { localeOf } from '#engine/numbers/locale.js';
+import { exposuresOf } from '#engine/planning/due.js';
 import { type DayPlan, planDay } from '#engine/planning/plan-day.js';
 import { hashText } from '#engine/random/rng.js';
 import type { Sheet as StoredSheet } from '#store/records.js';
@@ -157,6 +158,9 @@ async function readDay(services: Services, classId: string, date: string): Promi
     settings: { years: schoolClass.years, locale: settings.locale },
     seed: hashText(classId) >>> 1,
     recentNumbers: [...new Set(recent.value.map((sheet) => sheet.number))],
+    exposures: exposuresOf(
+      recent.value.flatMap(({ date: on, content }) => (on ? [{ on, board: content }] : [])),
+    ),
   });
   if (!plan.ok) return plan;
   const avoid = recent.value.flatMap((sheet) => sheet.content.rungs.map(({ question }) => question.text));
