@@ -60,13 +60,16 @@ export class Printer {
   #next(): void {
     if (this.#current || this.#queue.length === 0) return;
     this.#current = this.#queue.shift() as Waiting;
+    // A thread has no origin to name, unlike a window.
+    // oxlint-disable-next-line unicorn/require-post-message-target-origin
     if (hasWorker) this.#startWorker().postMessage(this.#current.job);
     else setImmediate(() => void this.#workHere((this.#current as Waiting).job));
   }
 
   #startWorker(): Worker {
     if (this.#worker) return this.#worker;
-    const worker = new Worker(new URL('./worker.js', import.meta.url));
+    // The thread runs built files whatever flags its parent was started with.
+    const worker = new Worker(new URL('./worker.js', import.meta.url), { execArgv: [] });
     worker.on('message', (answer: Answer) => this.#settle(answer));
     worker.on('error', (fault) => this.#fail(worker, fault));
     worker.on('exit', () => this.#fail(worker, new Error('the print thread ended')));

@@ -46,6 +46,10 @@ const answer = fc.constantFrom(
   '1, 2, 3, 4, 6, 9, 12, 18, 36',
 );
 
+function twelve(one: fc.Arbitrary<string>): fc.Arbitrary<string[]> {
+  return fc.array(one, { minLength: 12, maxLength: 12 });
+}
+
 function boardOf(texts: readonly string[], answers: readonly string[], number: string): Board {
   const board = fixtureBoard('front');
   return {
@@ -76,7 +80,6 @@ function inkNearEdge(page: Raster, edgeMm: number): number {
 }
 
 it('long texts and wide numbers stay inside the margins of every document', async () => {
-  const twelve = (one: fc.Arbitrary<string>) => fc.array(one, { minLength: 12, maxLength: 12 });
   await fc.assert(
     fc.asyncProperty(
       twelve(text),

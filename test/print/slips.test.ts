@@ -5,9 +5,20 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader';
 import { slipLayout } from '#print/documents/slip-layout.js';
 import { paperSize } from '#print/paper.js';
-import { inspect, OPTIONS, print, printer, type Raster, rasterOf, request, wordsOf } from './pdf-tools.js';
+import {
+  fixtureBoard,
+  inspect,
+  OPTIONS,
+  print,
+  printer,
+  type Raster,
+  rasterOf,
+  request,
+  wordsOf,
+} from './pdf-tools.js';
 
 const MM_A_PIXEL = 25.4 / 300;
+const px = (mm: number) => Math.round(mm / MM_A_PIXEL);
 const SHEETS = [
   { paper: 'A4', perPage: 6 },
   { paper: 'A4', perPage: 8 },
@@ -94,6 +105,18 @@ describe.each(SHEETS)('$perPage slips on $paper', ({ paper, perPage }) => {
   });
 });
 
+it('has a box for each of 16 answers, wide enough to write in', async () => {
+  const board = fixtureBoard('front');
+  const more = board.rungs.slice(0, 4).map((rung, i) => ({ ...rung, rung: 13 + i }));
+  const { pdf } = await print(
+    request('slips', { boards: [{ ...board, rungs: [...board.rungs, ...more] }], options: OPTIONS }),
+  );
+  const numbers = wordsOf(pdf)[0]?.words.filter((word) => word.text === '16');
+  expect(numbers).toHaveLength(8);
+  for (const box of slipLayout('A4', 8, 16).boxes)
+    expect(Math.min(box.w / 14, box.h / 9)).toBeGreaterThanOrEqual(1);
+});
+
 describe('slip layout', () => {
   it.each(SHEETS)('$perPage on $paper: nothing overlaps, codes are at least 14 mm', ({ paper, perPage }) => {
     const layout = slipLayout(paper, perPage);
@@ -124,7 +147,6 @@ function lineNear(
   nearMm: number,
   [fromMm, toMm]: readonly [number, number],
 ): number {
-  const px = (mm: number) => Math.round(mm / MM_A_PIXEL);
   let weight = 0;
   let moment = 0;
   for (let i = px(nearMm - 0.7); i <= px(nearMm + 0.7); i++) {
@@ -139,7 +161,6 @@ function lineNear(
 
 /** How far the four edges of a solid square lie from where they should, in mm. */
 function darkBox(page: Raster, x: number, y: number, side: number, reach: number): number[] {
-  const px = (mm: number) => Math.round(mm / MM_A_PIXEL);
   const middleX = px(x + side / 2);
   const middleY = px(y + side / 2);
   const run = (step: (i: number) => number) => {

@@ -51,3 +51,11 @@ function cellsFor(
   }
   return whole + places <= MOST_CELLS ? { whole, places } : null;
 }
+
+/** The form, or a plain box where digit cells would be narrower than a child can write: 3.6 mm. */
+export function narrowForm(form: AnswerForm, widthMm: number): AnswerForm {
+  if (form.form !== 'decimal') return form;
+  const signs = (form.before ? 4.2 : 0) + (form.after ? 2.4 + 1.8 * form.after.length : 0);
+  const cell = (widthMm - signs - 2.6) / (form.whole + form.places);
+  return cell < 3.6 ? { form: 'plain', before: form.before, after: form.after } : form;
+}

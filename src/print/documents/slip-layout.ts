@@ -25,7 +25,7 @@ export interface SlipLayout {
   readonly qr: Place;
   /** Name and small print. */
   readonly head: Place;
-  /** Answer boxes 1 to 12, row by row. */
+  /** Answer boxes from 1, row by row. */
   readonly boxes: readonly Place[];
 }
 
@@ -37,8 +37,8 @@ const QR_MM = 15;
 const NUMBER_MM = 4.6;
 const GAP_MM = 1.8;
 
-/** The layout for a paper and 6 or 8 slips a page. Two columns; cuts run from edge to edge. */
-export function slipLayout(paper: PaperId, perPage: 6 | 8): SlipLayout {
+/** The layout for a paper, 6 or 8 slips a page and 1 to 16 answers. Two columns of slips; cuts run from edge to edge. */
+export function slipLayout(paper: PaperId, perPage: 6 | 8, answers = 12): SlipLayout {
   const { widthMm, heightMm } = paperSize(paper);
   const columns = 2;
   const rows = perPage / columns;
@@ -65,16 +65,21 @@ export function slipLayout(paper: PaperId, perPage: 6 | 8): SlipLayout {
     ].map((corner) => ({ ...corner, w: MARK_MM, h: MARK_MM })),
     qr,
     head: { x: inner, y: headTop, w: qr.x - inner - 2, h: QR_MM - 1 },
-    boxes: answerBoxes({ x: inner, y: headTop + QR_MM, w: w - 2 * inner, h: h - headTop - QR_MM - SAFE_MM }),
+    boxes: answerBoxes(answers, {
+      x: inner,
+      y: headTop + QR_MM,
+      w: w - 2 * inner,
+      h: h - headTop - QR_MM - SAFE_MM,
+    }),
   };
 }
 
-function answerBoxes(area: Place): Place[] {
-  const columns = 3;
-  const rows = 4;
+function answerBoxes(answers: number, area: Place): Place[] {
+  const columns = answers > 12 ? 4 : 3;
+  const rows = Math.max(4, Math.ceil(answers / columns));
   const columnWidth = (area.w + GAP_MM) / columns;
   const rowHeight = (area.h + GAP_MM) / rows;
-  return Array.from({ length: columns * rows }, (_, i) => ({
+  return Array.from({ length: answers }, (_, i) => ({
     x: area.x + (i % columns) * columnWidth + NUMBER_MM,
     y: area.y + Math.floor(i / columns) * rowHeight,
     w: columnWidth - NUMBER_MM - GAP_MM,

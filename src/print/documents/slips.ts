@@ -3,7 +3,7 @@ import type { Board } from '#engine/activities/board/board.js';
 import { qrSvg } from '../qr.js';
 import type { SlipRequest } from '../request.js';
 import { textPieces } from '../text/rich-text.js';
-import { answerForm } from './answer-form.js';
+import { answerForm, narrowForm } from './answer-form.js';
 import type { Composer } from './composer.js';
 import {
   dateInWords,
@@ -21,12 +21,14 @@ export function* slipParts({ request, names }: Composer): Generator<PartData> {
   const perPage = options.perPage ?? 8;
   const slips = options.slips ?? Array.from({ length: perPage * (options.copies ?? 1) }, () => null);
   const date = dateInWords(options);
+  const layout = slipLayout(request.paper, perPage, Math.max(...boards.map((board) => board.rungs.length)));
+  const boxWidth = layout.boxes[0]?.w ?? 0;
   const first = boards[0] as Board;
   const shared = {
     kind: 'slips',
     paper: paperData(request.paper),
     heading: `Slips for ${first.number}`,
-    layout: slipLayout(request.paper, perPage),
+    layout,
     boards: boards.map((board) => boardData(board)),
     strip: `afterbell \u00b7 ${first.number} \u00b7 ${yearsInWords(first.years)} \u00b7 seed ${first.seed}. Print at 100 %: this ruler is 100 mm long.`,
   };
@@ -43,7 +45,7 @@ export function* slipParts({ request, names }: Composer): Generator<PartData> {
     return {
       number: textPieces(board.number),
       line: [date, sideInWords(board)].filter(Boolean).join('  \u00b7  '),
-      forms: board.rungs.map((rung) => answerForm(rung.question)),
+      forms: board.rungs.map((rung) => narrowForm(answerForm(rung.question), boxWidth)),
     };
   }
 

@@ -1,4 +1,4 @@
-// The package's faces must hold what the product prints; see docs/decisions/print.md.
+// The package's faces must hold what the product prints; see docs/decisions/002-print.md.
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';

@@ -1,4 +1,4 @@
-// Where the typeface lies, and its bytes: the publisher's full Andika files, as a package (see docs/decisions/print.md).
+// Where the typeface lies, and its bytes: the publisher's full Andika files, as a package (see docs/decisions/002-print.md).
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
