@@ -63,6 +63,8 @@ export const EvidenceView = z.object({
   answers: z.array(
     z.object({
       date: z.string(),
+      /** True when this very skill was asked; else a neighbour that moves with it. */
+      isOwn: z.boolean(),
       text: z.string(),
       answer: z.string(),
       state: z.enum(['right', 'wrong', 'blank']),

@@ -64,7 +64,7 @@ const marking = createRoute({
 const understanding = createRoute({
   getParentRoute: () => inClass,
   path: '/understanding',
-  validateSearch: z.object({ child: z.string().optional() }),
+  validateSearch: z.object({ child: z.string().optional(), skill: z.string().optional() }),
   component: UnderstandingScreen,
 });
 const children = createRoute({ getParentRoute: () => inClass, path: '/children', component: ChildrenScreen });

@@ -12,7 +12,6 @@ import { explainSkill } from '#engine/learning/explain.js';
 import { logistic } from '#engine/learning/logistic.js';
 import { classSummary, skillSummaries, type SkillSummary } from '#engine/learning/summary.js';
 import { localeOf } from '#engine/numbers/locale.js';
-import { addDays } from '#engine/numbers/calendar.js';
 import { PLAIN_CASE } from '#engine/questions/difficulty.js';
 import { misconceptionOf } from '#engine/questions/misconceptions.js';
 import { checkAnswer } from '#engine/questions/check-answer.js';
@@ -114,7 +113,7 @@ export async function evidenceView(
   const explanation = explainSkill(
     recordOf(state.value, child),
     skillId,
-    addDays(today, 0),
+    today,
     SKILLS,
     state.value.schoolYear,
   );
@@ -139,6 +138,7 @@ export async function evidenceView(
         : [];
     answers.push({
       date: record.on,
+      isOwn: change.askedSkill === skillId,
       text: record.question.text,
       answer: record.question.answer.text,
       state: record.state,
