@@ -117,18 +117,18 @@ describe('marking, killed', () => {
     expect(acknowledged).toBeGreaterThan(KILLS);
     expect(whileMarking).toBeGreaterThanOrEqual(20);
     expect(whileMarking + whileOpening).toBe(KILLS);
-  }, 180_000);
+  }, 400_000);
 
   it('in the middle of the first setting up, starts afresh by itself', async () => {
     const random = randomFrom(SEED + 1);
-    for (let kills = 0; kills < 4; kills++) {
+    for (let kills = 0; kills < 3; kills++) {
       const dataDir = join(base, `first-${kills}`);
       await runUntilKilled(dataDir, 'start', 100 + random(1500));
       const said = execFileSync(process.execPath, writer(dataDir, '1'), { encoding: 'utf8' });
       expect(said).toMatch(/^ack \d+ \d+ \d+$/m);
       rmSync(dataDir, { recursive: true, force: true });
     }
-  }, 120_000);
+  }, 240_000);
 
   it('refuses a second program in one sentence, and the first goes on', async () => {
     const dataDir = join(base, 'data');

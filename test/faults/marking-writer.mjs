@@ -5,7 +5,18 @@ import { writeSync } from 'node:fs';
 import process from 'node:process';
 
 const [storeModule, dataDir, many = 'Infinity'] = process.argv.slice(2);
-const say = (line) => writeSync(1, `${line}\n`);
+const pause = new Int32Array(new SharedArrayBuffer(4));
+/** Writes a line before going on; a reader who is slow is waited for. */
+const say = (line) => {
+  for (let left = Buffer.from(`${line}\n`); left.length > 0; ) {
+    try {
+      left = left.subarray(writeSync(1, left));
+    } catch (error) {
+      if (error.code !== 'EAGAIN') throw error;
+      Atomics.wait(pause, 0, 0, 5);
+    }
+  }
+};
 const { openStore } = await import(storeModule);
 
 const must = (result) => {
