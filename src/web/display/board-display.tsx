@@ -58,7 +58,11 @@ function Running({ boards, minutes, classId, date }: RunningProps) {
   const [nowMs, setNowMs] = useState(() => Date.now());
   const navigate = useNavigate();
   const leave = () => void navigate({ to: '/class/$classId/today', params: { classId }, search: { date } });
-  const press = (kind: Press['kind']) => dispatch({ kind, nowMs: Date.now() });
+  const press = (kind: Press['kind']) => {
+    const now = Date.now();
+    setNowMs(now);
+    dispatch({ kind, nowMs: now });
+  };
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {

@@ -28,6 +28,12 @@ export interface Candidate {
   /** How well the class is known at this skill: 0 (not at all) to 1. */
   readonly known: number;
   readonly isDue: boolean;
+  /** Lines it takes on the display beyond the first. */
+  readonly extraLines: number;
+  /** The question names the answers to choose from. */
+  readonly isOffered: boolean;
+  /** The answer takes no work once the rule is seen: 0, 1, or the number itself. */
+  readonly isEcho: boolean;
 }
 
 export interface CandidateRequest {
@@ -81,7 +87,22 @@ export function makeCandidate(question: Question, classModel: ClassModel, isDue:
     family: question.skill.split('.').slice(0, 2).join('.'),
     known: knownShare(classModel, question.skill),
     isDue,
+    extraLines: Math.ceil(question.text.length / LINE_LENGTH) - 1 + (question.figure ? FIGURE_LINES : 0),
+    isOffered: OFFERED.test(question.text),
+    isEcho: isEcho(question),
   };
+}
+
+/** Letters to a line of the display at a size that the back row reads, in one of two columns. */
+const LINE_LENGTH = 22;
+const FIGURE_LINES = 2;
+/** Questions that name their answers: "… odd or even?", "… yes or no?". */
+const OFFERED = /\bor\b[^?]*\?$/;
+
+/** True when the answer is 0, 1, or the only other number in the question again. */
+function isEcho({ answer, text }: Question): boolean {
+  if (answer.value === null || OFFERED.test(text)) return false;
+  return answer.value === '0' || answer.value === '1' || (/[×÷%]/.test(text) && text.includes(answer.text));
 }
 
 const KNOWN = new WeakMap<ClassModel, Map<string, number>>();

@@ -21,6 +21,13 @@ export const WEIGHTS = {
   known: 0.15,
   /** For a question that neither uses the day's number nor is due. */
   free: 3,
+  /** For each line that a question takes beyond the first on the display, a figure counting as two: a board is to be
+   * seen whole, and young readers do arithmetic here, not reading. */
+  reading: 0.07,
+  /** For a question that offers its answers ("odd or even") on a rung meant for fewer than guess it right. */
+  guess: 2,
+  /** For an answer that only repeats the day's number, or is 0 or 1, above the first rungs: x 1, 100 %, divided by itself. */
+  echo: 0.5,
 } as const;
 
 export const STRANDS_WANTED = 7;
@@ -52,8 +59,20 @@ export interface LadderTask {
 export function rungCost(candidate: Candidate, target: number): number {
   const miss = candidate.predicted - target;
   const isFree = candidate.question.usesNumber === null && !candidate.isDue;
-  return WEIGHTS.miss * miss * miss + WEIGHTS.known * candidate.known + (isFree ? WEIGHTS.free : 0);
+  return (
+    WEIGHTS.miss * miss * miss +
+    WEIGHTS.known * candidate.known +
+    (isFree ? WEIGHTS.free : 0) +
+    WEIGHTS.reading * candidate.extraLines +
+    (candidate.isOffered && target < GUESSED_BY_MANY ? WEIGHTS.guess : 0) +
+    (candidate.isEcho && target < TRIVIAL_FROM ? WEIGHTS.echo : 0)
+  );
 }
+
+/** With two answers on offer half of a class guesses right; a little room is left for knowing. Common practice. */
+const GUESSED_BY_MANY = 0.6;
+/** Rungs meant for more than this share may be trivial: the first two of twelve. Common practice. */
+const TRIVIAL_FROM = 0.965;
 
 /** Penalty when the due review at this place of the list finds no rung. */
 export function dueWeight(place: number): number {

@@ -63,15 +63,38 @@ export function recordOf(state: ClassState, child: Child): ChildRecord {
   };
 }
 
+/** Models of the last few questions asked: a page asks for the same class and day several times in a row. */
+const KEPT_MODELS = 8;
+const MODELS = new Map<string, ClassModel>();
+
 /** The learner model of a class on a day, from all answers given up to it. */
 export function modelOn(
   state: ClassState,
   on: string,
   children: readonly Child[] = state.children,
 ): ClassModel {
-  return buildClassModel({
-    children: children.map((child) => recordOf(state, child)),
+  const records = children.map((child) => recordOf(state, child));
+  // Everything the model depends on, so that a changed mark, child or term asks for a new one.
+  const key = JSON.stringify([
+    state.schoolClass.id,
     on,
-    schoolYear: state.schoolYear,
-  });
+    state.schoolYear,
+    records.map(({ id, year, placement, answers }) => [
+      id,
+      year,
+      placement ?? null,
+      answers
+        .map((answer) => `${answer.questionId}/${answer.on}/${answer.difficulty}/${answer.right}`)
+        .join(),
+    ]),
+  ]);
+  const known = MODELS.get(key);
+  MODELS.delete(key);
+  const model = known ?? buildClassModel({ children: records, on, schoolYear: state.schoolYear });
+  MODELS.set(key, model);
+  for (const oldest of MODELS.keys()) {
+    if (MODELS.size <= KEPT_MODELS) break;
+    MODELS.delete(oldest);
+  }
+  return model;
 }
