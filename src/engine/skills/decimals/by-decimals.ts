@@ -17,7 +17,7 @@ export const BY_DECIMAL_SKILLS: readonly Skill[] = [
     strand: 'decimals',
     prerequisites: ['dec.divide10', 'dec.times-whole', 'frac.unit-of'],
     codes: {
-      ac9: ['AC9M6N07', 'AC9M6N09'],
+      ac9: ['AC9M6N07'],
       england: ['6AS/MD-2', 'NC-Y6-fractions-11'],
       ccss: ['5.NBT.B.7', '6.NS.B.3'],
     },

@@ -53,7 +53,7 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
     fluentYear: 5,
     strand: 'decimals',
     prerequisites: ['dec.next-whole', 'mult.double.2d'],
-    codes: { ac9: ['AC9M4N08'], england: ['NC-Y4-fractions-10', '5NF-2'], ccss: ['5.NBT.B.7'] },
+    codes: { ac9: [], england: ['NC-Y4-fractions-10', '5NF-2'], ccss: ['5.NBT.B.7'] },
     templates: [
       numericTemplate({
         id: 'double',
@@ -187,7 +187,7 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'decimals',
     prerequisites: ['dec.half', 'dec.times-whole', 'div.2d1d'],
-    codes: { ac9: ['AC9M6N09'], england: ['NC-Y6-fractions-9'], ccss: ['5.NBT.B.7', '6.NS.B.3'] },
+    codes: { ac9: [], england: ['NC-Y6-fractions-9'], ccss: ['5.NBT.B.7', '6.NS.B.3'] },
     templates: [
       numericTemplate({
         id: 'share',

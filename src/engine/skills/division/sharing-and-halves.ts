@@ -106,9 +106,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
             ],
             uses: `counts groups in ${x.text}`,
             figure:
-              x.rng.chance(0.4) && x.n <= 20
-                ? { kind: 'fraction-set', total: x.n, shaded: 0, groups }
-                : undefined,
+              x.rng.chance(0.4) && x.n <= 20 ? { kind: 'fraction-set', total: x.n, shaded: 0 } : undefined,
           };
         },
       }),

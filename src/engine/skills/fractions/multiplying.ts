@@ -64,7 +64,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'fractions',
     prerequisites: ['frac.equal', 'frac.half-quarter-of'],
-    codes: { ac9: ['AC9M5N05'], england: ['NC-Y6-fractions-5'], ccss: ['5.NF.B.4'] },
+    codes: { ac9: [], england: ['NC-Y6-fractions-5'], ccss: ['5.NF.B.4'] },
     templates: [
       numericTemplate({
         id: 'half',
@@ -101,7 +101,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'fractions',
     prerequisites: ['frac.mixed', 'frac.double'],
-    codes: { ac9: ['AC9M6N07'], england: ['NC-Y5-fractions-5'], ccss: ['4.NF.B.4', '4.NF.B.4b'] },
+    codes: { ac9: [], england: ['NC-Y5-fractions-5'], ccss: ['4.NF.B.4', '4.NF.B.4b'] },
     templates: [
       numericTemplate({
         id: 'times',
@@ -153,7 +153,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'fractions',
     prerequisites: ['frac.half', 'frac.times-whole'],
-    codes: { ac9: ['AC9M6N07'], england: ['NC-Y6-fractions-4'], ccss: ['5.NF.B.4'] },
+    codes: { ac9: [], england: ['NC-Y6-fractions-4'], ccss: ['5.NF.B.4'] },
     // Common practice.
     shift: 0.5,
     templates: [
@@ -202,7 +202,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'fractions',
     prerequisites: ['frac.half'],
-    codes: { ac9: ['AC9M6N05'], england: ['NC-Y6-fractions-5'], ccss: ['5.NF.B.7a'] },
+    codes: { ac9: [], england: ['NC-Y6-fractions-5'], ccss: ['5.NF.B.7a'] },
     // Common practice.
     shift: 0.5,
     templates: [
@@ -253,7 +253,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'fractions',
     prerequisites: ['frac.mixed', 'frac.times-fraction'],
-    codes: { ac9: ['AC9M6N09'], england: ['6AS/MD-2'], ccss: ['5.NF.B.7b', '6.NS.A.1'] },
+    codes: { ac9: [], england: [], ccss: ['5.NF.B.7b', '6.NS.A.1'] },
     // Common practice.
     shift: 0.9,
     templates: [

@@ -174,7 +174,8 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
               ? {
                   kind: 'bar-model',
                   whole: x.text,
-                  parts: Array.from({ length: b }, (_, i) => (i < top ? '?' : '')),
+                  parts: Array.from({ length: b }, () => ''),
+                  shaded: top,
                 }
               : undefined,
           };

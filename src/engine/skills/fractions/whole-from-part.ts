@@ -14,9 +14,9 @@ export const WHOLE_FROM_PART_SKILLS: readonly Skill[] = [
     strand: 'fractions',
     prerequisites: ['frac.nonunit-of'],
     codes: {
-      ac9: ['AC9M5A02', 'AC9M5N09'],
-      england: ['NC-Y6-ratio-4', '5F-1'],
-      ccss: ['5.NF.B.5', '6.RP.A.3c'],
+      ac9: ['AC9M5A02'],
+      england: ['NC-Y6-ratio-4'],
+      ccss: ['6.NS.A.1'],
     },
     templates: [
       numericTemplate({
@@ -87,7 +87,8 @@ export const WHOLE_FROM_PART_SKILLS: readonly Skill[] = [
               ? {
                   kind: 'bar-model',
                   whole: '?',
-                  parts: Array.from({ length: b }, (_, i) => (i < top ? ' ' : '')),
+                  parts: Array.from({ length: b }, () => ''),
+                  shaded: top,
                 }
               : undefined,
           };

@@ -214,13 +214,13 @@ export const FACTOR_SKILLS: readonly Skill[] = [
         },
       }),
       numericTemplate({
-        id: 'smallest-prime-factor',
+        id: 'largest-prime-factor',
         kinds: ['whole'],
         free: (rng) => rng.int(12, 99),
         suits: wholeWithin(6, 1000),
         make: (x) => {
           const answer = factorsOf(x.n)[1] as number;
-          const largest = factorsOf(x.n).filter(isPrime).pop() as number;
+          const largest = factorsOf(x.n).findLast(isPrime) as number;
           if (answer === largest) return null;
           return {
             text: `What is the largest prime factor of ${x.text}?`,
@@ -230,12 +230,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
             strategy: [pairLine(x.n / largest, largest)],
             slips: [
               ['factors.ends-forgotten', answer],
-              [
-                'primes.odd-means-prime',
-                factorsOf(x.n)
-                  .filter((f) => f < x.n && f % 2 === 1)
-                  .pop() ?? null,
-              ],
+              ['primes.odd-means-prime', factorsOf(x.n).findLast((f) => f < x.n && f % 2 === 1) ?? null],
               ['factors.pair-by-adding', x.n / answer],
             ],
             uses: `finds the prime factors of ${x.text}`,

@@ -133,7 +133,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
     fluentYear: 2,
     strand: 'multiplication',
     prerequisites: ['mult.groups'],
-    codes: { ac9: ['AC9M1N03', 'AC9M2A03'], england: ['NC-Y1-addsub-2', '1AS-1'], ccss: ['2.OA.C.3'] },
+    codes: { ac9: ['AC9M1N03', 'AC9M2A03'], england: ['NC-Y1-addsub-2'], ccss: ['2.OA.C.3'] },
     templates: [
       numericTemplate({
         id: 'double',

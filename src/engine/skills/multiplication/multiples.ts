@@ -117,7 +117,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
     strand: 'multiplication',
     prerequisites: ['mult.factors'],
     codes: {
-      ac9: ['AC9M6N02'],
+      ac9: ['AC9M5N02'],
       england: ['NC-Y5-multdiv-1', '5MD-2', 'NC-Y6-fractions-1'],
       ccss: ['6.NS.B.4'],
     },

@@ -104,7 +104,6 @@ export const SPLITTING_SKILLS: readonly Skill[] = [
             expression: `(${k} * ${x.n} - ${k} * 10) / ${k}`,
             features: {
               unknownInside: true,
-              drawn: true,
               adjust: -0.4 /* a small missing part, no product to work out */,
             },
             strategy: [`10 + ${x.n - 10} = ${x.n}`, `${k} × ${x.n - 10} = ${k * (x.n - 10)}`],
@@ -113,7 +112,6 @@ export const SPLITTING_SKILLS: readonly Skill[] = [
               ['times.adjust-by-one', k * (x.n - 10)],
             ],
             uses: `splits ${x.text} into 10 and a part`,
-            figure: { kind: 'array', rows: k, columns: x.n, splitAfterColumn: 10 },
           };
         },
       }),
