@@ -9,6 +9,7 @@ import { ROUNDING_SKILLS } from './decimals/rounding.js';
 import { DECIMAL_SCALING_SKILLS } from './decimals/scaling.js';
 import type { Skill } from './skill.js';
 
+/** Skills of the decimals strand, in teaching order within each subject. */
 export const DECIMAL_SKILLS: readonly Skill[] = [
   ...DECIMAL_READING_SKILLS,
   ...DECIMAL_COMPARING_SKILLS,

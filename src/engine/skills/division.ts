@@ -6,6 +6,7 @@ import { REMAINDER_SKILLS } from './division/remainders.js';
 import { SHARING_SKILLS } from './division/sharing-and-halves.js';
 import type { Skill } from './skill.js';
 
+/** Skills of the division strand, in teaching order within each subject. */
 export const DIVISION_SKILLS: readonly Skill[] = [
   ...SHARING_SKILLS,
   ...DIVISION_FACT_SKILLS,

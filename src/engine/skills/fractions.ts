@@ -8,6 +8,7 @@ import { FRACTION_OF_SKILLS } from './fractions/of-amounts.js';
 import { WHOLE_FROM_PART_SKILLS } from './fractions/whole-from-part.js';
 import type { Skill } from './skill.js';
 
+/** Skills of the fractions strand, in teaching order within each subject. */
 export const FRACTION_SKILLS: readonly Skill[] = [
   ...NAMING_SKILLS,
   ...COMPLETING_SKILLS,

@@ -9,6 +9,7 @@ import { SQUARE_SKILLS } from './multiplication/squares.js';
 import { TABLE_SKILLS } from './multiplication/tables.js';
 import type { Skill } from './skill.js';
 
+/** Skills of the multiplication strand, in teaching order within each subject. */
 export const MULTIPLICATION_SKILLS: readonly Skill[] = [
   ...GROUP_SKILLS,
   ...TABLE_SKILLS,

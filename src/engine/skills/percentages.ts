@@ -4,6 +4,7 @@ import { PERCENT_OF_SKILLS } from './percentages/of-amounts.js';
 import { WHOLE_FROM_PERCENT_SKILLS } from './percentages/whole-from-percent.js';
 import type { Skill } from './skill.js';
 
+/** Skills of the percentages strand, in teaching order within each subject. */
 export const PERCENTAGE_SKILLS: readonly Skill[] = [
   ...PERCENT_MEANING_SKILLS,
   ...PERCENT_OF_SKILLS,

@@ -71,6 +71,7 @@ function drawNear(rng: Rng, places: 1 | 2, top: number): Rational {
   return rng.chance(0.5) ? drawDecimal(rng, places, 0, 1) : drawDecimal(rng, places, 1, top);
 }
 
+/** The skills on adding and subtracting decimals, and completing them to a whole. */
 export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
   {
     id: 'dec.next-whole',

@@ -8,6 +8,7 @@ const HALF = rational(1, 2);
 
 const TENTH = rational(1, 10);
 
+/** The skills on multiplying and dividing by decimals. */
 export const BY_DECIMAL_SKILLS: readonly Skill[] = [
   {
     id: 'dec.times-decimal',

@@ -20,6 +20,7 @@ function comparisonSlips(right: string, wrong: string): MisconceptionId[] {
   );
 }
 
+/** The skills on comparing decimals of equal and unequal length. */
 export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
   {
     id: 'dec.compare',

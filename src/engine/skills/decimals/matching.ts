@@ -4,6 +4,7 @@ import { placesOf } from './draw-decimal.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
+/** The skills on decimals and fractions of one value. */
 export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
   {
     id: 'dec.fraction',

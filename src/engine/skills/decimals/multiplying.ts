@@ -45,6 +45,7 @@ function carriesPast(x: Subject, k: number): number {
   return (x.n % x.d) * k >= x.d ? 1 : 0;
 }
 
+/** The skills on multiplying and dividing decimals and money by one digit. */
 export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
   {
     id: 'dec.double',

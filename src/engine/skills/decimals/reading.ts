@@ -8,6 +8,7 @@ const TENTH = rational(1, 10);
 
 const ONE = rational(1);
 
+/** The skills on reading decimals: wholes, tenths, hundredths, and steps from them. */
 export const DECIMAL_READING_SKILLS: readonly Skill[] = [
   {
     id: 'dec.parts',

@@ -8,6 +8,7 @@ const TENTH = rational(1, 10);
 
 const ONE = rational(1);
 
+/** The skills on rounding decimals. */
 export const ROUNDING_SKILLS: readonly Skill[] = [
   {
     id: 'dec.round',

@@ -7,6 +7,7 @@ import type { Skill } from '../skill.js';
 
 const TENTH = rational(1, 10);
 
+/** The skills on decimals times and divided by ten, a hundred, and their multiples. */
 export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
   {
     id: 'dec.times10',

@@ -5,6 +5,7 @@ import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
 
+/** The skills on dividing by tens, and by one digit beyond the tables. */
 export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
   {
     id: 'div.by10',

@@ -160,4 +160,5 @@ function factSkill({ id, title, divisors, top, year, fluentYear, after, codes }:
   };
 }
 
+/** The skills on division facts: the tables read backwards, one skill for each group of tables. */
 export const DIVISION_FACT_SKILLS: readonly Skill[] = GROUPS.map(factSkill);

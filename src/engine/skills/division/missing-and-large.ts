@@ -4,6 +4,7 @@ import { divideDigits } from '../../questions/slips/quotients.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
+/** The skills on missing numbers, large round numbers and two-digit divisors. */
 export const FURTHER_DIVISION_SKILLS: readonly Skill[] = [
   {
     id: 'div.unknown',

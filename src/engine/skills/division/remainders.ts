@@ -6,6 +6,7 @@ import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { countables, storyName } from '../story.js';
 
+/** The skills on division with something left over: as a remainder, in stories, as a fraction. */
 export const REMAINDER_SKILLS: readonly Skill[] = [
   {
     id: 'div.remainder',

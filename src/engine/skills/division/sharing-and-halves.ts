@@ -43,6 +43,7 @@ function oddDigits(n: number): number {
   return [...String(n)].slice(0, -1).filter((digit) => Number(digit) % 2 === 1).length;
 }
 
+/** The skills on first division: sharing, halving, dividing by one and by itself. */
 export const SHARING_SKILLS: readonly Skill[] = [
   {
     id: 'div.share',

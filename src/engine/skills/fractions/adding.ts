@@ -99,6 +99,7 @@ function sumTemplate(
 
 const smaller = (x: Subject): number => (x.d > 5 ? 0.5 : 0);
 
+/** The skills on adding and subtracting fractions: like, related and unlike parts. */
 export const FRACTION_SUM_SKILLS: readonly Skill[] = [
   {
     id: 'frac.add.like',

@@ -6,6 +6,7 @@ import { isProper, properFraction } from './draw-fraction.js';
 
 type Rat = ReturnType<typeof rational>;
 
+/** The skills on equal fractions, comparing, mixed and improper. */
 export const COMPARING_SKILLS: readonly Skill[] = [
   {
     id: 'frac.compare.like',

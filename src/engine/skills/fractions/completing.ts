@@ -5,6 +5,7 @@ import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
 
+/** The skills on completing fractions to a whole, and counting in equal parts. */
 export const COMPLETING_SKILLS: readonly Skill[] = [
   {
     id: 'frac.complement',

@@ -5,6 +5,7 @@ import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { isProper, isSmallFraction, properFraction } from './draw-fraction.js';
 
+/** The skills on multiplying and dividing fractions. */
 export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
   {
     id: 'frac.double',

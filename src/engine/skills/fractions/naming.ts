@@ -4,6 +4,7 @@ import { isProper, properFraction } from './draw-fraction.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
+/** The skills on reading and naming fractions, and wholes inside mixed numbers. */
 export const NAMING_SKILLS: readonly Skill[] = [
   {
     id: 'frac.parts',

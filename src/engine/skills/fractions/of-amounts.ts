@@ -36,6 +36,7 @@ function fractionOf(x: Subject, top: number, bottom: number, features: Sketch['f
 
 const UNIT_BOTTOMS = [2, 3, 4, 5, 6, 8, 10] as const;
 
+/** The skills on a fraction of a quantity. */
 export const FRACTION_OF_SKILLS: readonly Skill[] = [
   {
     id: 'frac.half-quarter-of',

@@ -5,6 +5,7 @@ import { isProper, properFraction } from './draw-fraction.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
+/** The skills on the quantity from its fraction. */
 export const WHOLE_FROM_PART_SKILLS: readonly Skill[] = [
   {
     id: 'frac.whole-from-part',

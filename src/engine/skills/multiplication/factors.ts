@@ -3,6 +3,7 @@ import { factorsOf, isPrime, pairLine } from './factorization.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
+/** The skills on factors and primes. */
 export const FACTOR_SKILLS: readonly Skill[] = [
   {
     id: 'mult.factors',

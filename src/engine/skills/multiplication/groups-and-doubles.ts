@@ -49,6 +49,7 @@ function carriesWhenDoubled(n: number): number {
   return [...String(n)].slice(1).filter((digit) => Number(digit) >= 5).length;
 }
 
+/** The skills on first multiplication: equal groups, skip counts, doubles, and times zero and one. */
 export const GROUP_SKILLS: readonly Skill[] = [
   {
     id: 'mult.groups',

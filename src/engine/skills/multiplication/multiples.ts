@@ -4,6 +4,7 @@ import { factorsOf, pairLine } from './factorization.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
+/** The skills on multiples, and what two numbers have in common. */
 export const MULTIPLE_SKILLS: readonly Skill[] = [
   {
     id: 'mult.multiples',

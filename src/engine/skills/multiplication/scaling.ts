@@ -6,6 +6,7 @@ import { storyName } from '../story.js';
 
 const DIVISORS_FOR_TENS = [2, 3, 4, 5, 6, 7, 8, 9] as const;
 
+/** The skills on multiplying by tens, hundreds and thousands, and facts scaled up. */
 export const SCALING_SKILLS: readonly Skill[] = [
   {
     id: 'mult.by10',

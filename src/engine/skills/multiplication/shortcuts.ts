@@ -3,6 +3,7 @@ import { multiply, rational } from '../../numbers/rational.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
+/** The skills on multiplying by compensating, by doubles and halves, and in the best order. */
 export const SHORTCUT_SKILLS: readonly Skill[] = [
   {
     id: 'mult.near',

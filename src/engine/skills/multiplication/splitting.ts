@@ -50,6 +50,7 @@ function byDigit(x: Subject, k: number): Sketch {
   };
 }
 
+/** The skills on multiplying by splitting a factor into its places. */
 export const SPLITTING_SKILLS: readonly Skill[] = [
   {
     id: 'mult.2d1d',

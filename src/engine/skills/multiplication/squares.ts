@@ -7,6 +7,7 @@ function carriesTimes(n: number, digit: number): number {
   return [...String(n)].filter((d, i, all) => i > 0 && Number(d) * digit >= 10 && all.length > 1).length;
 }
 
+/** The skills on squares, cubes and square roots. */
 export const SQUARE_SKILLS: readonly Skill[] = [
   {
     id: 'mult.squares',

@@ -206,4 +206,5 @@ function tableSkill({ of, year, fluentYear, after, codes, derive }: Table): Skil
   };
 }
 
+/** The skills on the times tables: one skill a table, recall only (derived mental work has its own skills). */
 export const TABLE_SKILLS: readonly Skill[] = TABLES.map(tableSkill);

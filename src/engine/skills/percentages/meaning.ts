@@ -5,6 +5,7 @@ import type { Skill } from '../skill.js';
 
 const HUNDRED = rational(100);
 
+/** The skills on what percent means, and percent beside fractions and decimals. */
 export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
   {
     id: 'pct.hundred',

@@ -3,6 +3,7 @@ import { add, divide, floor, multiply, rational } from '../../numbers/rational.j
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
+/** The skills on the whole from a percent of it, and the percent from a part. */
 export const WHOLE_FROM_PERCENT_SKILLS: readonly Skill[] = [
   {
     id: 'pct.whole',
