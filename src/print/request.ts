@@ -28,7 +28,7 @@ export interface PrintOptions {
   readonly locale: LocaleId;
   /** Poster only: cut into 2 (true) or 4 sheets of the chosen paper, 10 mm overlap, trim marks. */
   readonly tiled?: boolean | 2 | 4;
-  /** Slips to a page; 8 unless given. */
+  /** Slips to a page; 8 unless given, 6 in large print. */
   readonly perPage?: 6 | 8;
   /** One entry a slip; without it a page of slips with a name line each is made, and no QR code. */
   readonly slips?: readonly SlipRequest[];

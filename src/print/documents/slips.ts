@@ -18,7 +18,7 @@ import { slipLayout } from './slip-layout.js';
 /** Slips in the order asked for, row by row, in parts that share their frame. */
 export function* slipParts({ request, names }: Composer): Generator<PartData> {
   const { options, boards } = request;
-  const perPage = options.perPage ?? 8;
+  const perPage = options.perPage ?? (options.largePrint ? 6 : 8);
   const slips = options.slips ?? Array.from({ length: perPage * (options.copies ?? 1) }, () => null);
   const date = dateInWords(options);
   const layout = slipLayout(request.paper, perPage, Math.max(...boards.map((board) => board.rungs.length)));
