@@ -1,10 +1,12 @@
 // Above the grid, always in sight: the focused question with its answer, the keys, and whether everything is saved.
+import { memo } from 'react';
 import { drawFigure } from '#engine/figures/draw.js';
 import type { Rung } from '#engine/activities/board/board.js';
 import { FigureView } from '../../parts/figure-view.js';
 import { MathText } from '../../parts/math-text.js';
-import type { DeskView, MarkingDesk } from './marking-desk.js';
+import type { MarkingDesk } from './marking-desk.js';
 import styles from './marking.module.css';
+import type { OutboxState } from './outbox.js';
 import { SavedState } from './saved-state.js';
 
 const FIGURE_HEIGHT_PX = 68;
@@ -25,27 +27,14 @@ const KEYS: readonly (readonly [keys: readonly string[], does: string])[] = [
 
 interface Props {
   readonly rung: Rung;
-  readonly view: DeskView;
+  readonly outbox: OutboxState;
   readonly desk: MarkingDesk;
 }
 
-export function AskedCard({ rung: { rung, question }, view, desk }: Props) {
+export function AskedCard({ rung, outbox, desk }: Props) {
   return (
     <section className={styles.card} aria-label="Question in focus">
-      <div className={styles.asked}>
-        <span className={styles.askedPlace}>
-          <span className="unseen">Question </span>
-          {rung}
-        </span>
-        <p className={styles.askedText}>
-          <MathText text={question.text} />
-        </p>
-        {question.figure && <FigureView figure={question.figure} scale={fittingScale(question.figure)} />}
-        <p className={styles.askedAnswer}>
-          <span className={styles.askedLabel}>Answer</span>
-          <MathText text={question.answer.text} />
-        </p>
-      </div>
+      <Asked rung={rung} />
       <div className={styles.cardFoot}>
         <ul className={styles.keys} aria-label="Keys">
           {KEYS.map(([keys, does]) => (
@@ -57,11 +46,31 @@ export function AskedCard({ rung: { rung, question }, view, desk }: Props) {
             </li>
           ))}
         </ul>
-        <SavedState outbox={view.outbox} desk={desk} />
+        <SavedState outbox={outbox} desk={desk} />
       </div>
     </section>
   );
 }
+
+/** Drawn again only when the focus comes to another rung. */
+const Asked = memo(function Asked({ rung: { rung, question } }: { readonly rung: Rung }) {
+  return (
+    <div className={styles.asked}>
+      <span className={styles.askedPlace}>
+        <span className="unseen">Question </span>
+        {rung}
+      </span>
+      <p className={styles.askedText}>
+        <MathText text={question.text} />
+      </p>
+      {question.figure && <FigureView figure={question.figure} scale={fittingScale(question.figure)} />}
+      <p className={styles.askedAnswer}>
+        <span className={styles.askedLabel}>Answer</span>
+        <MathText text={question.answer.text} />
+      </p>
+    </div>
+  );
+});
 
 function fittingScale(figure: Parameters<typeof drawFigure>[0]): number {
   const { widthMm, heightMm } = drawFigure(figure);

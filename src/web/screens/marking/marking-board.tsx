@@ -9,7 +9,7 @@ import { Legend } from './legend.js';
 import { MarkPad } from './mark-pad.js';
 import { MarkingGrid } from './marking-grid.js';
 import styles from './marking.module.css';
-import { deskOf, hasUnsent, sendLeftovers, useDeskView } from './use-desk.js';
+import { deskOf, sendLeftovers, useDeskView, wouldLose } from './use-desk.js';
 
 interface Props {
   readonly sheetId: string;
@@ -33,7 +33,7 @@ export function MarkingBoard({ sheetId, classId }: Props) {
     const keepTyped = () => desk.endTyping();
     const warn = (event: BeforeUnloadEvent) => {
       desk.endTyping();
-      if (hasUnsent()) event.preventDefault();
+      if (wouldLose()) event.preventDefault();
     };
     window.addEventListener('pagehide', keepTyped);
     window.addEventListener('beforeunload', warn);
@@ -76,7 +76,7 @@ export function MarkingBoard({ sheetId, classId }: Props) {
     <div className={styles.work} style={{ '--card-height': `${cardHeight}px` } as React.CSSProperties}>
       <div className={styles.left}>
         <div className={styles.cardPlace} ref={setCard}>
-          {rung && <AskedCard rung={rung} view={view} desk={desk} />}
+          {rung && <AskedCard rung={rung} outbox={view.outbox} desk={desk} />}
         </div>
         <MarkingGrid board={board} view={view} desk={desk} />
         <Legend />

@@ -116,7 +116,7 @@ export class MarkingDesk {
     const first = view.children.findIndex(
       ({ absent }, row) => !absent && this.#rows[row]?.some(({ state }) => state === null),
     );
-    if (isFirst) this.#goToRow(Math.max(0, first));
+    if (isFirst || this.#stand.place.row >= this.#rows.length) this.#goToRow(Math.max(0, first));
     if (this.#wantedChild) this.callChild(this.#wantedChild);
     if (this.#outbox.entries.length > 0) this.#outbox.sendNow();
     this.#changed();

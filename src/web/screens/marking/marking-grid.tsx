@@ -21,8 +21,9 @@ export function MarkingGrid({ board, view, desk }: Props) {
   const calls = useRef(-1);
   useEffect(() => {
     const { activeElement } = document;
-    const isHere = grid.current?.contains(activeElement) || activeElement === document.body;
-    if (isHere || calls.current !== view.calls)
+    const isHere = grid.current?.contains(activeElement);
+    const isNowhere = activeElement === document.body || activeElement?.tagName === 'A';
+    if (isHere || isNowhere || (calls.current >= 0 && calls.current !== view.calls))
       grid.current?.querySelector<HTMLElement>(`[data-place="${row}/${column}"]`)?.focus();
     calls.current = view.calls;
   }, [row, column, view.calls]);

@@ -1,6 +1,7 @@
 // Marking: choose the board, then a grid of children and questions that is saved as it is filled.
 import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
+import { useEffect } from 'react';
 import type { Sheet } from '#api/today.js';
 import { sentencesOf } from '../../app/client.js';
 import { boardDaysQuery, markingQuery, stateQuery, todayQuery } from '../../app/queries.js';
@@ -30,6 +31,19 @@ export function MarkingScreen() {
   const usual = sheets.find(({ markCount }) => markCount > 0) ?? sheets[0];
   const sheetId = search.sheet ?? usual?.id ?? null;
   const failure = asked.error ?? day.error;
+  const isOlder = asked.data !== undefined && sheets.length > 0 && !sheets.some(({ id }) => id === sheetId);
+
+  // A slip's code may lead to a board of another class.
+  const owner = asked.data?.sheet.classId;
+  useEffect(() => {
+    if (owner !== undefined && owner !== classId)
+      void navigate({
+        to: '/class/$classId/marking',
+        params: { classId: owner },
+        search: { sheet: search.sheet },
+        replace: true,
+      });
+  }, [owner, classId, navigate, search.sheet]);
 
   const open = (next: { date?: string; sheet?: string }) =>
     void navigate({ to: '/class/$classId/marking', params: { classId }, search: next, replace: true });
@@ -73,6 +87,11 @@ export function MarkingScreen() {
       {failure && (
         <Notice tone="look" title={sentencesOf(failure).message}>
           {sentencesOf(failure).hint}
+        </Notice>
+      )}
+      {isOlder && (
+        <Notice>
+          This slip is from an earlier version of the day’s board; its marks count all the same.
         </Notice>
       )}
       {!failure && sheetId === null && <p className={styles.waiting}>Looking for the day’s boards…</p>}

@@ -9,10 +9,11 @@ const entry = (rung: number, typed = ''): MarkEntry => ({
   typed,
 });
 const SAVED: MarksSaved = { marks: [], canUndo: true, canRedo: false };
+const IDLE = { unsent: 0, isSending: false, failure: null, isFinal: false, isKept: true };
 const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
 
 let kept: Map<string, string>;
-let sent: { entries: MarkEntry[]; succeed: () => void; fail: () => void }[];
+let sent: { entries: MarkEntry[]; succeed: () => void; fail: (why?: string) => void }[];
 let waits: { run: () => void; delayMs: number }[];
 
 function open(): Outbox {
@@ -25,8 +26,9 @@ function open(): Outbox {
     },
     send: (entries) =>
       new Promise((resolve, reject) => {
-        sent.push({ entries, succeed: () => resolve(SAVED), fail: () => reject(new Error('away')) });
+        sent.push({ entries, succeed: () => resolve(SAVED), fail: (why = 'away') => reject(new Error(why)) });
       }),
+    isFinal: (failure) => (failure as Error).message === 'gone',
     later: (run, delayMs) => {
       const wait = { run, delayMs };
       waits.push(wait);
@@ -54,7 +56,7 @@ it('sends at once, and gathers what comes meanwhile into one next request', asyn
   expect(sent[1]?.entries).toEqual([entry(3), entry(2, '75')]);
   sent[1]?.succeed();
   await settle();
-  expect(outbox.state).toEqual({ unsent: 0, isSending: false, failure: null });
+  expect(outbox.state).toEqual(IDLE);
   expect(kept.size).toBe(0);
 });
 
@@ -86,7 +88,7 @@ it('keeps everything while the server is away and tries again, less and less oft
   expect(sent[7]?.entries).toEqual([entry(1), entry(2)]);
   sent[7]?.succeed();
   await settle();
-  expect(outbox.state).toEqual({ unsent: 0, isSending: false, failure: null });
+  expect(outbox.state).toEqual(IDLE);
 });
 
 it('finds what an earlier page could not send', async () => {
@@ -105,12 +107,24 @@ it('does without a damaged or forbidden storage', async () => {
   expect(open().entries).toHaveLength(1);
 });
 
-it('lets go of what is refused for good', async () => {
+it('stops trying and keeps the entries when a refusal is final, until they are let go', async () => {
   const outbox = open();
   outbox.add([entry(1)]);
-  sent[0]?.fail();
+  sent[0]?.fail('gone');
   await settle();
+  expect(outbox.state).toMatchObject({ unsent: 1, isFinal: true });
+  expect(waits).toEqual([]);
+  expect(kept.size).toBe(1);
   outbox.drop();
-  expect(outbox.state).toEqual({ unsent: 0, isSending: false, failure: null });
-  expect([...kept, ...waits]).toEqual([]);
+  expect(outbox.state).toEqual(IDLE);
+  expect(kept.size).toBe(0);
+});
+
+it('says when the browser keeps no second copy', () => {
+  const outbox = open();
+  kept.set = () => {
+    throw new Error('full');
+  };
+  outbox.add([entry(1)]);
+  expect(outbox.state).toMatchObject({ unsent: 1, isKept: false });
 });

@@ -6,17 +6,23 @@ export interface OutboxParts {
   readonly storageKey: string;
   readonly storage: Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
   readonly send: (entries: MarkEntry[]) => Promise<MarksSaved>;
+  /** True for a failure that trying again cannot mend. */
+  readonly isFinal: (failure: unknown) => boolean;
   /** Runs something later; returns how to call it off. */
   readonly later: (run: () => void, delayMs: number) => () => void;
   readonly onSaved: (saved: MarksSaved) => void;
   readonly onChange: () => void;
 }
 
-/** `failure` is what the last attempt threw; null while all goes well. */
 export interface OutboxState {
   readonly unsent: number;
   readonly isSending: boolean;
+  /** What the last attempt threw; null while all goes well. */
   readonly failure: unknown;
+  /** True when nothing is tried again by itself. */
+  readonly isFinal: boolean;
+  /** False when the browser keeps no second copy of what is unsent. */
+  readonly isKept: boolean;
 }
 
 const FIRST_WAIT_MS = 1_000;
@@ -31,6 +37,7 @@ export class Outbox {
   #failure: unknown = null;
   #waitMs = FIRST_WAIT_MS;
   #callOff: (() => void) | null = null;
+  #isKept = true;
 
   constructor(parts: OutboxParts) {
     this.#parts = parts;
@@ -38,7 +45,13 @@ export class Outbox {
   }
 
   get state(): OutboxState {
-    return { unsent: this.#entries.size, isSending: this.#isSending, failure: this.#failure };
+    return {
+      unsent: this.#entries.size,
+      isSending: this.#isSending,
+      failure: this.#failure,
+      isFinal: this.#failure !== null && this.#parts.isFinal(this.#failure),
+      isKept: this.#isKept,
+    };
   }
   get entries(): readonly MarkEntry[] {
     return [...this.#entries.values()];
@@ -95,11 +108,13 @@ export class Outbox {
     } catch (failure) {
       this.#failure = failure;
       this.#isSending = false;
-      this.#callOff = this.#parts.later(() => {
-        this.#callOff = null;
-        void this.#send();
-      }, this.#waitMs);
-      this.#waitMs = Math.min(LONGEST_WAIT_MS, this.#waitMs * 2);
+      if (!this.#parts.isFinal(failure)) {
+        this.#callOff = this.#parts.later(() => {
+          this.#callOff = null;
+          void this.#send();
+        }, this.#waitMs);
+        this.#waitMs = Math.min(LONGEST_WAIT_MS, this.#waitMs * 2);
+      }
       this.#parts.onChange();
     }
   }
@@ -109,8 +124,10 @@ export class Outbox {
     try {
       if (this.#entries.size === 0) storage.removeItem(storageKey);
       else storage.setItem(storageKey, JSON.stringify(this.entries));
+      this.#isKept = true;
     } catch {
       // A full or forbidden storage costs only the second copy; the entries are still here and are still sent.
+      this.#isKept = false;
     }
   }
 }

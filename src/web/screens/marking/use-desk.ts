@@ -1,12 +1,14 @@
 // Desks by board: made once, kept for as long as the app is open, so that marks under way survive a change of screen.
 import type { QueryClient } from '@tanstack/react-query';
 import { useSyncExternalStore } from 'react';
-import { call } from '../../app/client.js';
+import { CallFailure, call } from '../../app/client.js';
 import { SLIP_ORDERS, type SlipOrder } from './keys.js';
 import { type DeskView, MarkingDesk } from './marking-desk.js';
 
 const STORAGE_PREFIX = 'afterbell.unsent.';
 const ORDER_KEY = 'afterbell.slip-order';
+/** Failures that may mend themselves: nobody answers, the disk is full, something broke. */
+const PASSING = /^(unreachable|internal|disk|store)/;
 const desks = new Map<string, MarkingDesk>();
 
 /** The desk of a board. What an earlier page could not send is in it. */
@@ -18,6 +20,7 @@ export function deskOf(sheetId: string, classId: string, queries: QueryClient): 
     storage: localStorage,
     order: keptOrder(),
     send: (entries) => call('saveMarks', { sheetId }, { entries }),
+    isFinal: (failure) => failure instanceof CallFailure && !PASSING.test(failure.code),
     later: (run, delayMs) => {
       const timer = window.setTimeout(run, delayMs);
       return () => window.clearTimeout(timer);
@@ -46,9 +49,12 @@ export function useDeskView(desk: MarkingDesk): DeskView {
   return useSyncExternalStore(desk.subscribe, desk.view);
 }
 
-/** True while any board of this window has marks that the server does not have. */
-export function hasUnsent(): boolean {
-  return [...desks.values()].some((desk) => desk.view().outbox.unsent > 0);
+/** True while any board has marks that neither the server nor the browser's storage has. */
+export function wouldLose(): boolean {
+  return [...desks.values()].some((desk) => {
+    const { unsent, isKept } = desk.view().outbox;
+    return unsent > 0 && !isKept;
+  });
 }
 
 /** Sends what earlier pages of this browser left behind for boards that are not open now. */
