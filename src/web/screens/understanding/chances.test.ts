@@ -5,8 +5,8 @@ it('says a chance in tenths, and the ends in words', () => {
   expect([0.72, 0.55, 0.97, 0.03].map(chanceInWords)).toEqual([
     'about 7 in 10 plain questions',
     'about 6 in 10 plain questions',
-    'nearly every plain question',
-    'hardly any plain question',
+    'nearly all plain questions',
+    'hardly any plain questions',
   ]);
 });
 

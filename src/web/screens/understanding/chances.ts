@@ -18,11 +18,16 @@ export const STANDING_MEANS: Readonly<Record<Standing, string>> = {
   'not yet sure': 'too little has been seen to say',
 };
 
+/** "about 7 in 10", "nearly all" or "hardly any". */
+export function shareInTenths(chance: number): string {
+  const tenths = Math.round(chance * 10);
+  if (tenths >= 10) return 'nearly all';
+  return tenths <= 0 ? 'hardly any' : `about ${tenths} in 10`;
+}
+
 /** "about 7 in 10 plain questions" */
 export function chanceInWords(chance: number): string {
-  const tenths = Math.round(chance * 10);
-  if (tenths >= 10) return 'nearly every plain question';
-  return tenths <= 0 ? 'hardly any plain question' : `about ${tenths} in 10 plain questions`;
+  return `${shareInTenths(chance)} plain questions`;
 }
 
 /** "most likely between 55 and 85 in 100" */

@@ -1,7 +1,7 @@
 // The class skill by skill: one table a strand, with who needs teaching by name.
 import { Link } from '@tanstack/react-router';
 import type { UnderstandingView } from '#api/understanding.js';
-import { chanceInWords } from './chances.js';
+import { shareInTenths } from './chances.js';
 import type { StrandGroup } from './shown-skills.js';
 import styles from './understanding.module.css';
 
@@ -21,7 +21,7 @@ export function SkillList({ view, strands, classId }: Props) {
           <thead>
             <tr>
               <th scope="col">Skill</th>
-              <th scope="col">The class gets right</th>
+              <th scope="col">Right in the class</th>
               <th scope="col">Secure</th>
               <th scope="col">Growing</th>
               <th scope="col">Not sure</th>
@@ -37,7 +37,7 @@ export function SkillList({ view, strands, classId }: Props) {
                   <th scope="row">
                     {skill.title} <small>{skill.year === 0 ? 'Foundation' : `Year ${skill.year}`}</small>
                   </th>
-                  <td>{chanceInWords(standing.chance)}</td>
+                  <td>{shareInTenths(standing.chance)}</td>
                   <td>{standing.counts.secure}</td>
                   <td>{standing.counts.growing}</td>
                   <td>{standing.counts['not yet sure']}</td>

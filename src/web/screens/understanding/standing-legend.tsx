@@ -3,7 +3,7 @@ import { STANDING_MEANS, STANDINGS } from './chances.js';
 import { StandingGlyph } from './standing-glyph.js';
 import styles from './understanding.module.css';
 
-export function StandingLegend() {
+export function StandingLegend({ hasSmall }: { readonly hasSmall: boolean }) {
   return (
     <ul className={styles.legend} aria-label="What the squares mean">
       {STANDINGS.map((state) => (
@@ -14,12 +14,14 @@ export function StandingLegend() {
           </span>
         </li>
       ))}
-      <li>
-        <StandingGlyph state="growing" isSmall />
-        <span>
-          <strong>small</strong>: not asked yet, told from neighbouring skills
-        </span>
-      </li>
+      {hasSmall && (
+        <li>
+          <StandingGlyph state="growing" isSmall />
+          <span>
+            <strong>small</strong>: not asked yet, told from neighbouring skills
+          </span>
+        </li>
+      )}
     </ul>
   );
 }

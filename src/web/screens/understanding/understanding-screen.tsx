@@ -25,12 +25,21 @@ export function UnderstandingScreen() {
   if (understanding.error) {
     const { message, hint } = sentencesOf(understanding.error);
     return (
-      <Notice tone="look" title={message}>
-        {hint}
-      </Notice>
+      <div className={styles.screen}>
+        <h1 className={styles.title}>Understanding</h1>
+        <Notice tone="look" title={message}>
+          {hint}
+        </Notice>
+      </div>
     );
   }
-  if (!understanding.data) return <p className={styles.waiting}>Reading the marks…</p>;
+  if (!understanding.data)
+    return (
+      <div className={styles.screen}>
+        <h1 className={styles.title}>Understanding</h1>
+        <p className={styles.waiting}>Reading the marks…</p>
+      </div>
+    );
   const view = understanding.data;
   if (view.markedBoards === 0)
     return (
@@ -107,7 +116,7 @@ export function UnderstandingScreen() {
             </ToggleButton>
           </div>
         </div>
-        <StandingLegend />
+        <StandingLegend hasSmall={form === 'map'} />
         {form === 'map' ? (
           <SkillMap view={view} strands={strands} classId={classId} />
         ) : (
