@@ -12,14 +12,14 @@ import { gunzip, gzip } from 'node:zlib';
 import { type Result, refuse, succeed } from './result.js';
 
 const FIRST_LINE = 'AFTERBELL BACKUP\n';
-export const BACKUP_VERSION = 1;
+const BACKUP_VERSION = 1;
 /** A description line is about 250 bytes. */
 const DESCRIPTION_BYTES = 4096;
 const CONTENT_BYTES = 1024 ** 3;
 const CIPHER = 'aes-256-gcm';
 /** 128 MB and about a third of a second to try one passphrase; the values that OWASP's password storage sheet names first for scrypt (from memory). */
 const SCRYPT = { N: 2 ** 17, r: 8, p: 1, maxmem: 160 * 1024 ** 2 };
-export const PASSPHRASE_LENGTH = 8;
+const PASSPHRASE_LENGTH = 8;
 
 interface Description {
   readonly version: number;

@@ -21,7 +21,8 @@ const markState = z.enum(MARK_STATES);
 
 const settings = z.object({
   version: count,
-  value: z.object({
+  // Loose: a setting that this list does not name yet is kept, not dropped.
+  value: z.looseObject({
     schoolName: text,
     locale: text,
     paper: z.enum(HOME_PAPERS),

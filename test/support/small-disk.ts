@@ -1,6 +1,6 @@
 // A small disk that a test can fill: a tmpfs, which only root on Linux can mount.
 import { spawnSync } from 'node:child_process';
-import { closeSync, mkdtempSync, openSync, rmSync, writeSync } from 'node:fs';
+import { closeSync, mkdtempSync, openSync, rmSync, truncateSync, writeSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
@@ -44,7 +44,7 @@ export function mountSmallDisk(megabytes: number): SmallDisk | null {
       } finally {
         closeSync(handle);
       }
-      if (leaveBytes > 0) spawnSync('truncate', ['-s', String(Math.max(0, size - leaveBytes)), ballast]);
+      if (leaveBytes > 0) truncateSync(ballast, Math.max(0, size - leaveBytes));
     },
     empty: () => rmSync(ballast, { force: true }),
     resize(size) {
