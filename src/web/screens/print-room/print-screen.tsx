@@ -6,8 +6,8 @@ import type { DocumentName, PrintOrder } from '#api/print.js';
 import { sentencesOf } from '../../app/client.js';
 import { stateQuery, todayQuery } from '../../app/queries.js';
 import { useDay } from '../../app/use-day.js';
+import { useWords } from '../../app/use-words.js';
 import { ChoiceRow } from '../../parts/choice-row.js';
-import { longDate } from '../../parts/dates.js';
 import { Notice } from '../../parts/notice.js';
 import { DOCUMENT_CHOICES, sheetIdsFor } from './documents.js';
 import { OrderForm, type OrderOptions } from './order-form.js';
@@ -18,6 +18,7 @@ export function PrintScreen() {
   const { classId } = useParams({ from: '/class/$classId/print' });
   const date = useDay(useSearch({ from: '/class/$classId/print' }).date);
   const { data: state } = useQuery(stateQuery);
+  const words = useWords();
   const day = useQuery({ ...todayQuery(classId, date ?? ''), enabled: date !== null });
   const [document, setDocument] = useState<DocumentName>('kit');
   const [changes, setChanges] = useState<Partial<OrderOptions>>({});
@@ -51,7 +52,7 @@ export function PrintScreen() {
       <div className={styles.side}>
         <h1 className={styles.title}>Print room</h1>
         <p className={styles.day}>
-          {longDate(day.data.date)}, number {day.data.number}
+          {words.longDate(day.data.date)}, number {day.data.number}
         </p>
         <ChoiceRow
           label="What to print"

@@ -7,8 +7,8 @@ import type { Sheet, TodayView } from '#api/today.js';
 import { addDays } from '#engine/numbers/calendar.js';
 import { call, sentencesOf } from '../../app/client.js';
 import { todayQuery } from '../../app/queries.js';
+import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
-import { longDate } from '../../parts/dates.js';
 import { MathText } from '../../parts/math-text.js';
 import { Notice } from '../../parts/notice.js';
 import styles from './today.module.css';
@@ -21,6 +21,7 @@ interface Props {
 }
 
 export function DayPanel({ classId, day, shownSheet, isBeside }: Props) {
+  const words = useWords();
   const show = isBeside
     ? 'beside'
     : shownSheet
@@ -38,7 +39,7 @@ export function DayPanel({ classId, day, shownSheet, isBeside }: Props) {
           ←
         </Link>
         <p className={styles.date}>
-          <strong>{longDate(day.date)}</strong>
+          <strong>{words.longDate(day.date)}</strong>
           {day.dayLabel && <span>{day.dayLabel}</span>}
         </p>
         <Link

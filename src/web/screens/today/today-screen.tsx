@@ -6,6 +6,7 @@ import type { Sheet } from '#api/today.js';
 import { sentencesOf } from '../../app/client.js';
 import { classQuery, todayQuery } from '../../app/queries.js';
 import { useDay } from '../../app/use-day.js';
+import { useWords } from '../../app/use-words.js';
 import { ChoiceRow } from '../../parts/choice-row.js';
 import { Notice } from '../../parts/notice.js';
 import { DayPanel } from './day-panel.js';
@@ -16,6 +17,7 @@ export function TodayScreen() {
   const { classId } = useParams({ from: '/class/$classId/today' });
   const search = useSearch({ from: '/class/$classId/today' });
   const date = useDay(search.date);
+  const words = useWords();
   const { data: classDetail } = useQuery(classQuery(classId));
   const day = useQuery({ ...todayQuery(classId, date ?? ''), enabled: date !== null });
   const [view, setView] = useState('class');
@@ -34,8 +36,8 @@ export function TodayScreen() {
   const years = classDetail.years;
   const views = [
     { id: 'class', label: 'Whole class' },
-    ...(years.length > 1 ? years.map((year) => ({ id: String(year), label: yearName(year) })) : []),
-    ...(years.length > 1 ? [{ id: 'beside', label: 'Years side by side' }] : []),
+    ...(years.length > 1 ? years.map((year) => ({ id: String(year), label: words.year(year) })) : []),
+    ...(years.length > 1 ? [{ id: 'beside', label: `${words.yearWord}s side by side` }] : []),
   ];
   const sheets = day.data.sheets;
   const shown: readonly Sheet[] =
@@ -51,7 +53,11 @@ export function TodayScreen() {
       <section aria-labelledby="ladder-title">
         <div className={styles.bar}>
           <h1 id="ladder-title" className={styles.title}>
-            {view === 'class' ? (side === 'front' ? 'Front: for everyone' : 'Back: harder') : 'By year level'}
+            {view === 'class'
+              ? side === 'front'
+                ? 'Front: for everyone'
+                : 'Back: harder'
+              : `By ${words.yearWord.toLowerCase()} level`}
           </h1>
           <div className={styles.choices}>
             <ChoiceRow label="Board for" choices={views} chosen={view} onChoose={setView} />
@@ -76,7 +82,7 @@ export function TodayScreen() {
               classId={classId}
               date={day.data.date}
               childCount={counted(sheet)}
-              title={sheet.group === 'class' ? undefined : yearName(sheet.group)}
+              title={sheet.group === 'class' ? undefined : words.year(sheet.group)}
               isNarrow={shown.length > 1}
             />
           ))}
@@ -84,8 +90,4 @@ export function TodayScreen() {
       </section>
     </div>
   );
-}
-
-function yearName(year: number): string {
-  return year === 0 ? 'Foundation' : `Year ${year}`;
 }
