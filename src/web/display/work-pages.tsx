@@ -1,6 +1,7 @@
 // The questions while children work: all on one page when that can be read from the back row, else on as few as can.
 import { useLayoutEffect, useRef, useState } from 'react';
 import type { Board, Rung } from '#engine/activities/board/board.js';
+import { yearsName } from '#engine/curriculum/years.js';
 import { MINIMUM_RUNGS } from '#engine/learning/counted.js';
 import { FigureView } from '../parts/figure-view.js';
 import { MathText } from '../parts/math-text.js';
@@ -123,9 +124,9 @@ function BoardPage({ board, columns, isBeside }: BoardPageProps) {
   return (
     <section
       className={styles.board}
-      aria-label={isBeside ? `Year ${board.years.join(', ')}` : `Number ${board.number}`}
+      aria-label={isBeside ? yearsName(board.years, board.locale) : `Number ${board.number}`}
     >
-      {isBeside && <h2 className={styles.year}>Year {board.years.join(', ')}</h2>}
+      {isBeside && <h2 className={styles.year}>{yearsName(board.years, board.locale)}</h2>}
       {columns.map((column) => (
         <ol key={column[0]} className={styles.column}>
           {column.map((index) => {

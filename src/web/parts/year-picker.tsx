@@ -1,5 +1,6 @@
 // Which school years a class has.
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { useWords } from '../app/use-words.js';
 import styles from './choice-row.module.css';
 
 const YEARS = [0, 1, 2, 3, 4, 5, 6];
@@ -10,9 +11,10 @@ interface Props {
 }
 
 export function YearPicker({ years, onChange }: Props) {
+  const words = useWords();
   return (
     <ToggleButtonGroup
-      aria-label="Year levels"
+      aria-label={`${words.yearWord} levels`}
       className={styles.row ?? ''}
       selectionMode="multiple"
       disallowEmptySelection
@@ -21,7 +23,7 @@ export function YearPicker({ years, onChange }: Props) {
     >
       {YEARS.map((year) => (
         <ToggleButton key={year} id={String(year)} className={styles.choice ?? ''}>
-          {year === 0 ? 'Foundation' : `Year ${year}`}
+          {words.year(year)}
         </ToggleButton>
       ))}
     </ToggleButtonGroup>

@@ -11,6 +11,9 @@ import { readRosterFiles } from './roster-files.js';
 import { RosterReview } from './roster-review.js';
 import styles from './roster.module.css';
 
+/** In letters; a class of 60 stays below a tenth of it. */
+const LONGEST_LIST = 100_000;
+
 interface Props {
   readonly years: readonly number[];
   readonly isBusy: boolean;
@@ -36,6 +39,14 @@ export function RosterForm({ years, isBusy, submitLabel, onSubmit }: Props) {
     setText(chosen.input.text);
     read.mutate(chosen.input);
   };
+  const checkText = () => {
+    if (text.length > LONGEST_LIST)
+      setFileFault('That is far more text than a class list. Paste only the names of one class.');
+    else {
+      setFileFault(null);
+      read.mutate({ text });
+    }
+  };
   if (read.data) {
     return (
       <RosterReview
@@ -59,11 +70,7 @@ export function RosterForm({ years, isBusy, submitLabel, onSubmit }: Props) {
         hint="One child on each line. Add a year where it is not the first of the class, such as “Year 5”."
       />
       <div className={styles.actions}>
-        <Button
-          weight="main"
-          onPress={() => read.mutate({ text })}
-          isDisabled={text.trim() === '' || read.isPending}
-        >
+        <Button weight="main" onPress={checkText} isDisabled={text.trim() === '' || read.isPending}>
           Check the names
         </Button>
         <FileTrigger

@@ -1,6 +1,7 @@
 // What was read: the children that can be kept, the rows that cannot, and the choice between all and nothing.
 import { useState } from 'react';
 import type { NewChild, RosterReading } from '#api/class.js';
+import { useWords } from '../../app/use-words.js';
 import { Button } from '../button.js';
 import { Notice } from '../notice.js';
 import styles from './roster.module.css';
@@ -15,6 +16,7 @@ interface Props {
 }
 
 export function RosterReview({ reading, years, isBusy, submitLabel, onBack, onSubmit }: Props) {
+  const words = useWords();
   const [chosenYears, setChosenYears] = useState<Readonly<Record<number, number>>>({});
   const children = reading.children.map((child, index) => ({
     ...child,
@@ -65,7 +67,7 @@ export function RosterReview({ reading, years, isBusy, submitLabel, onBack, onSu
                   {givenName} {familyName}
                 </span>
                 <select
-                  aria-label={`Year of ${givenName} ${familyName}`}
+                  aria-label={`${words.yearWord} of ${givenName} ${familyName}`}
                   value={year}
                   onChange={(event) =>
                     setChosenYears({ ...chosenYears, [index]: Number(event.target.value) })
@@ -73,7 +75,7 @@ export function RosterReview({ reading, years, isBusy, submitLabel, onBack, onSu
                 >
                   {offered.map((one) => (
                     <option key={one} value={one}>
-                      {one === 0 ? 'Foundation' : `Year ${one}`}
+                      {words.year(one)}
                     </option>
                   ))}
                 </select>

@@ -3,6 +3,7 @@ import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { Child } from '#api/class.js';
 import { call, sentencesOf } from '../../app/client.js';
+import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
 import { Notice } from '../../parts/notice.js';
 import { TextInput } from '../../parts/text-input.js';
@@ -15,6 +16,7 @@ interface Props {
 }
 
 export function ChildRow({ child, onChanged, onErase }: Props) {
+  const words = useWords();
   const [draft, setDraft] = useState<Child | null>(null);
   const save = useMutation({
     mutationFn: ({ givenName, familyName, alias, year }: Child) =>
@@ -31,7 +33,7 @@ export function ChildRow({ child, onChanged, onErase }: Props) {
           {child.givenName} {child.familyName}
         </span>
         <span className={styles.soft}>
-          {child.year === 0 ? 'Foundation' : `Year ${child.year}`}
+          {words.year(child.year)}
           {child.alias && `, shown as ${child.alias}`}
         </span>
         <span className={styles.acts}>
@@ -64,14 +66,14 @@ export function ChildRow({ child, onChanged, onErase }: Props) {
         onChange={(alias) => setDraft({ ...draft, alias })}
       />
       <label className={styles.year}>
-        <span>Year</span>
+        <span>{words.yearWord}</span>
         <select
           value={draft.year}
           onChange={(event) => setDraft({ ...draft, year: Number(event.target.value) })}
         >
           {[0, 1, 2, 3, 4, 5, 6].map((year) => (
             <option key={year} value={year}>
-              {year === 0 ? 'Foundation' : `Year ${year}`}
+              {words.year(year)}
             </option>
           ))}
         </select>

@@ -1,8 +1,8 @@
 // Days off within terms: public holidays, staff days, camps.
 import { useState } from 'react';
 import type { DaySpan } from '#api/settings.js';
+import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
-import { shortDate } from '../../parts/dates.js';
 import styles from './settings.module.css';
 
 interface Props {
@@ -11,6 +11,7 @@ interface Props {
 }
 
 export function ClosedDays({ days, onChange }: Props) {
+  const words = useWords();
   const [name, setName] = useState('');
   const [date, setDate] = useState('');
   return (
@@ -20,8 +21,8 @@ export function ClosedDays({ days, onChange }: Props) {
         {days.map((day) => (
           <li key={`${day.first}/${day.name}`}>
             <span>
-              {day.name}, {shortDate(day.first)}
-              {day.last !== day.first && ` to ${shortDate(day.last)}`}
+              {day.name}, {words.shortDate(day.first)}
+              {day.last !== day.first && ` to ${words.shortDate(day.last)}`}
             </span>
             <Button
               weight="quiet"

@@ -5,6 +5,7 @@ import type { NewChild } from '#api/class.js';
 import { DEFAULT_SETTINGS, type DaySpan } from '#api/settings.js';
 import { call, sentencesOf } from '../../app/client.js';
 import { stateQuery } from '../../app/queries.js';
+import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
 import { Notice } from '../../parts/notice.js';
 import { RosterForm } from '../../parts/roster/roster-form.js';
@@ -20,6 +21,7 @@ interface Props {
 
 export function NewClassForm({ onMade, onBack }: Props) {
   const { data: state } = useQuery(stateQuery);
+  const words = useWords();
   const [name, setName] = useState('');
   const [years, setYears] = useState<number[]>([4]);
   const [madeId, setMadeId] = useState<string | null>(null);
@@ -46,7 +48,7 @@ export function NewClassForm({ onMade, onBack }: Props) {
             autoFocus
           />
           <div>
-            <p className={styles.label}>Year levels</p>
+            <p className={styles.label}>{words.yearWord} levels</p>
             <YearPicker years={years} onChange={setYears} />
           </div>
           <RosterForm
