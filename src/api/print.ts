@@ -13,7 +13,7 @@ export const PrintOrder = z.object({
   /** A poster cut into A4 or Letter pages to be joined. */
   tiled: z.boolean().default(false),
   perPage: z.union([z.literal(6), z.literal(8)]).default(6),
-  /** Print each child's name on its slip; otherwise an empty name line. */
+  /** Print names: each child's on its slip (otherwise an empty name line), a group's on its sheet. */
   names: z.boolean().default(false),
   lowInk: z.boolean().default(false),
   largePrint: z.boolean().default(false),

@@ -151,8 +151,8 @@ describe('a teacher’s day', () => {
       expect(await pages.count()).toBe(counts[name]);
       if (name === 'Slips') await expectAccessible(page);
     }
-    // 27 children, six slips to a page.
-    expect(counts).toMatchObject({ 'Wall poster': 1, 'Two-sided sheet': 2, Slips: 5, 'Relief page': 1 });
+    // A sheet for each year; 27 children, six slips to a page.
+    expect(counts).toMatchObject({ 'Wall poster': 1, 'Two-sided sheet': 4, Slips: 5, 'Relief page': 1 });
     const saved = page.waitForEvent('download');
     await pressOn(page, button('Save as PDF'));
     const bytes = readFileSync((await (await saved).path()) ?? '');

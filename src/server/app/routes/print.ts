@@ -1,11 +1,15 @@
 // Paper: a print order in, a PDF out; and the same pages as pictures for the preview.
 import type { Context } from 'hono';
+import type { Child } from '#api/class.js';
 import { PrintOrder, type PrintPreview } from '#api/print.js';
 import { describeIssues, type Result } from '#api/problem.js';
-import type { PrintRequest } from '#print/request.js';
-import type { Sheet } from '#store/records.js';
+import { yearName } from '#engine/curriculum/years.js';
+import type { LocaleId } from '#engine/numbers/locale.js';
+import type { PrintRequest, SheetGroup } from '#print/request.js';
+import type { SchoolClass, Sheet } from '#store/records.js';
 import { toScreen } from '../desk/classes.js';
 import { readSettings } from '../desk/settings.js';
+import { groupOf } from '../desk/sheets.js';
 import { answerProblem, problem } from '../problems.js';
 import type { Services } from '../services.js';
 
@@ -44,7 +48,7 @@ export async function previewPrint(services: Services, order: PrintOrder): Promi
   };
 }
 
-/** Children of whole class or year share a sheet; slips get ids that lead back to exactly these questions. */
+/** The order in the print room's words: slips get ids that lead back to exactly these questions. */
 async function printRequest(
   services: Services,
   order: PrintOrder,
@@ -65,19 +69,23 @@ async function printRequest(
   if (!schoolClass.ok) return schoolClass;
   const children = await services.store.children.list(first.classId);
   if (!children.ok) return children;
-  const years = new Set(sheets.flatMap((sheet) => sheet.content.years));
-  const shown = toScreen(children.value).filter(
-    ({ year }) => years.has(year) || schoolClass.value.years.length === 1,
-  );
+  if (sheets.some(({ classId }) => classId !== first.classId)) {
+    return {
+      ok: false,
+      error: problem(
+        'print.classes',
+        'These boards belong to several classes.',
+        'Print one class at a time.',
+      ),
+    };
+  }
+  const groups = sheets.map((sheet) => groupOf(sheet, schoolClass.value.years));
+  // A child writes on the slip of one board: the one for its own year where there is one, else the one for the class.
+  const boardOf = (year: number) => (groups.includes(year) ? groups.indexOf(year) : groups.indexOf('class'));
+  const shown = toScreen(children.value);
   const wantsSlips = order.document === 'slips' || order.document === 'kit';
   const slips: { id: string; name?: string; board: number }[] = [];
   if (wantsSlips) {
-    // A child writes on the slip of one board: the one for its own year where there is one.
-    const boardOf = (year: number) =>
-      Math.max(
-        0,
-        sheets.findIndex((sheet) => sheet.content.years.length === 1 && sheet.content.years[0] === year),
-      );
     for (const [at, sheet] of sheets.entries()) {
       const mine = shown.filter(({ year }) => boardOf(year) === at);
       const issued =
@@ -107,10 +115,33 @@ async function printRequest(
         perPage: order.perPage,
         ...(first.date === null ? {} : { date: first.date }),
         ...(slips.length > 0 ? { slips } : {}),
+        ...(order.document === 'sheet' || order.document === 'kit'
+          ? { groups: groupsOf(schoolClass.value, shown, settings.value.locale, order.names) }
+          : {}),
         ...(order.tiled ? { tiled: true } : {}),
         ...(order.lowInk ? { lowInk: true } : {}),
         ...(order.largePrint ? { largePrint: true } : {}),
       },
     },
   };
+}
+
+/** One sheet for the children of each year, or one for the class; names stand on it only where the teacher wants them. */
+function groupsOf(
+  schoolClass: SchoolClass,
+  children: readonly Child[],
+  locale: LocaleId,
+  withNames: boolean,
+): SheetGroup[] {
+  const group = (title: string, members: readonly Child[]) => ({
+    title,
+    names: withNames ? members.map(({ shownAs }) => shownAs) : [],
+  });
+  const groups = schoolClass.years.map((year) =>
+    group(
+      yearName(year, locale),
+      children.filter((child) => child.year === year),
+    ),
+  );
+  return groups.length > 1 ? groups : [group(schoolClass.name, children)];
 }

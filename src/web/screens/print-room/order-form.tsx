@@ -69,9 +69,13 @@ export function OrderForm({ document, options, hasYears, onChange }: Props) {
             Poster in parts to join
           </Check>
         )}
-        {hasSlips && (
+        {(hasSlips || document === 'sheet') && (
           <Check isSelected={options.names} onChange={(names) => onChange({ names })}>
-            Names on the slips
+            {document === 'slips'
+              ? 'Names on the slips'
+              : document === 'sheet'
+                ? 'Names on the sheets'
+                : 'Names on slips and sheets'}
           </Check>
         )}
         <Check isSelected={options.largePrint} onChange={(largePrint) => onChange({ largePrint })}>
