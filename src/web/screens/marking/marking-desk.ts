@@ -68,6 +68,7 @@ export class MarkingDesk {
   #order: SlipOrder;
   #said = '';
   #calls = 0;
+  #answeredCalls = 0;
   #wantedChild: string | null = null;
   #view: DeskView | null = null;
 
@@ -199,6 +200,12 @@ export class MarkingDesk {
     this.#goToRow(row);
     this.#calls++;
     this.#changed();
+  }
+  /** True once for every call of the focus, `calls` being the view's count. */
+  answerCall(calls: number): boolean {
+    const isCalled = this.#answeredCalls < calls;
+    this.#answeredCalls = calls;
+    return isCalled;
   }
   sendNow(): void {
     this.#outbox.sendNow();

@@ -18,15 +18,13 @@ export function MarkingGrid({ board, view, desk }: Props) {
   const { row, column } = view.place;
 
   // The browser's focus follows the marker while it is in the grid, and comes here when it is called or was nowhere.
-  const calls = useRef(-1);
   useEffect(() => {
     const { activeElement } = document;
     const isHere = grid.current?.contains(activeElement);
     const isNowhere = activeElement === document.body || activeElement?.tagName === 'A';
-    if (isHere || isNowhere || (calls.current >= 0 && calls.current !== view.calls))
+    if (desk.answerCall(view.calls) || isHere || isNowhere)
       grid.current?.querySelector<HTMLElement>(`[data-place="${row}/${column}"]`)?.focus();
-    calls.current = view.calls;
-  }, [row, column, view.calls]);
+  }, [desk, row, column, view.calls]);
 
   const onKeyDown = (event: React.KeyboardEvent) => {
     const isPlain = event.getModifierState('AltGraph');
