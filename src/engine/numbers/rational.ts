@@ -36,7 +36,6 @@ function exact(value: number): number {
 }
 
 export const ZERO = rational(0);
-export const ONE = rational(1);
 
 /** a + b. */
 export function add(a: Rational, b: Rational): Rational {

@@ -1,9 +1,8 @@
 // Which school years a class has.
+import { SCHOOL_YEARS } from '#engine/curriculum/years.js';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { useWords } from '../app/use-words.js';
 import styles from './choice-row.module.css';
-
-const YEARS = [0, 1, 2, 3, 4, 5, 6];
 
 interface Props {
   readonly years: readonly number[];
@@ -21,7 +20,7 @@ export function YearPicker({ years, onChange }: Props) {
       selectedKeys={years.map(String)}
       onSelectionChange={(keys) => onChange([...keys].map(Number).sort((a, b) => a - b))}
     >
-      {YEARS.map((year) => (
+      {SCHOOL_YEARS.map((year) => (
         <ToggleButton key={year} id={String(year)} className={styles.choice ?? ''}>
           {words.year(year)}
         </ToggleButton>

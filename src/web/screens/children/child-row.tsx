@@ -2,6 +2,7 @@
 import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { Child } from '#api/class.js';
+import { SCHOOL_YEARS } from '#engine/curriculum/years.js';
 import { call, sentencesOf } from '../../app/client.js';
 import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
@@ -71,7 +72,7 @@ export function ChildRow({ child, onChanged, onErase }: Props) {
           value={draft.year}
           onChange={(event) => setDraft({ ...draft, year: Number(event.target.value) })}
         >
-          {[0, 1, 2, 3, 4, 5, 6].map((year) => (
+          {SCHOOL_YEARS.map((year) => (
             <option key={year} value={year}>
               {words.year(year)}
             </option>
