@@ -1,25 +1,27 @@
-// Prints the same boards with the print room and with a browser, and tells the time, the rate and the memory each needs.
-// Run after a build: node bench/print.mjs [pages]. Figures are in docs/decisions/002-print.md.
+// Printing: from the command's start to a finished PDF, for each document; then pages a second and memory in bulk, with all
+// post-processing. Beside it a browser that prints the same content.
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import process from 'node:process';
+import { fileURLToPath } from 'node:url';
+import { inFolder, medianRun, ROOT, runProgram } from './support/measure.mjs';
+import { count, ms, tell } from './support/tell.mjs';
 
-const ROOT = fileURLToPath(new URL('..', import.meta.url));
-const PRINTER = new URL('../dist/print/printer.js', import.meta.url).href;
-const BROWSER = process.env.AFTERBELL_BROWSER ?? '/usr/bin/chromium';
-const BROWSER_PAGES = 60;
-const FLAGS =
-  '--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync --no-pdf-header-footer'.split(
-    ' ',
-  );
+const FIRST_PAGE_TARGET_MS = 1000;
+const RATE_TARGET = 120;
+const MEMORY_TARGET_MB = 600;
+const FEW_PAGES = 60;
+const MANY_PAGES = 2000;
+const RUNS = 3;
+/** Documents by the names of the command line. */
+const DOCUMENTS = ['board', 'pupil', 'slips', 'key', 'relief', 'practice'];
 
 const boards = ['front', 'back'].map((side) =>
   JSON.parse(readFileSync(join(ROOT, `test/fixtures/board-47-${side}.json`), 'utf8')),
 );
 
-function request(document, pages) {
+function bulkRequest(document, pages) {
   const slips = Array.from({ length: pages * 8 }, (_, i) => ({
     id: `B${String(i).padStart(9, '0')}`,
     name: `Child ${i + 1}`,
@@ -29,106 +31,94 @@ function request(document, pages) {
     title: `Group ${i + 1}`,
     names: [`Child ${i + 1}`],
   }));
-  const more = document === 'slips' ? { slips } : document === 'sheet' ? { groups } : {};
+  const more = document === 'slips' ? { slips } : { groups };
   return { document, boards, paper: 'A4', options: { locale: 'en-AU', date: '2026-11-25', ...more } };
 }
 
-/** Runs one case in a process of its own, since peak memory is told of a whole process. */
-function measure(task, document, pages) {
-  const child = spawnSync(
-    process.execPath,
-    [fileURLToPath(import.meta.url), '--case', task, document, String(pages)],
-    { encoding: 'utf8', maxBuffer: 1 << 26 },
-  );
-  if (child.status !== 0) throw new Error(child.stderr);
-  return JSON.parse(child.stdout);
-}
-
-async function printCase(document, pages) {
-  const start = process.hrtime.bigint();
-  const { createPrinter } = await import(PRINTER);
+/** One bulk print in this process, told on standard output. */
+async function bulkCase(document, pages) {
+  const { createPrinter } = await import('#print/printer.js');
   const printer = createPrinter();
-  const result = await printer.printBoard(request(document, pages));
+  const start = process.hrtime.bigint();
+  const result = await printer.printBoard(bulkRequest(document, pages));
+  const seconds = Number(process.hrtime.bigint() - start) / 1e9;
   await printer.close();
   if (!result.ok) throw new Error(result.error.message);
-  const seconds = Number(process.hrtime.bigint() - start) / 1e9;
   const { user, system } = process.cpuUsage();
-  return {
-    pages: result.value.pages,
-    seconds,
-    cpuSeconds: (user + system) / 1e6,
-    fromStart: process.uptime(),
-    peakMb: process.resourceUsage().maxRSS / 1024,
-    bytes: result.value.pdf.length,
-  };
-}
-
-/** The same boards as a plain web page: the same words, boxes, figures and codes, laid out by the browser. */
-async function browserHtml(document, pages) {
-  const { drawFigure } = await import('../dist/engine/figures/draw.js');
-  const { qrSvg } = await import('../dist/print/qr.js');
-  const face = pathToFileURL(join(ROOT, 'node_modules/@expo-google-fonts/andika/Andika_400Regular.ttf')).href;
-  const rung = ({ rung, question }) =>
-    `<tr><td>${rung}<td>${question.text}<td>${question.figure ? drawFigure(question.figure).svg : ''}<td><i></i></tr>`;
-  const sheet = (board, i) =>
-    `<section><h1>${board.number}</h1><p>Group ${i}, Child ${i}</p><table>${board.rungs.map(rung).join('')}</table></section>`;
-  const slip = (board, i) =>
-    `<div>${qrSvg(`B${String(i).padStart(9, '0')}`)}<b>Child ${i}</b><br>${board.number} 25 November 2026<ol>${'<li><i></i></li>'.repeat(12)}</ol></div>`;
-  const body = Array.from({ length: pages }, (_, page) =>
-    document === 'sheet'
-      ? sheet(boards[page % 2], page)
-      : `<section class="slips">${Array.from({ length: 8 }, (_, k) => slip(boards[k % 2], page * 8 + k)).join('')}</section>`,
+  console.log(
+    JSON.stringify({
+      pages: result.value.pages,
+      seconds,
+      cpuSeconds: (user + system) / 1e6,
+      peakMb: process.resourceUsage().maxRSS / 1024,
+      bytes: result.value.pdf.length,
+    }),
   );
-  return `<!doctype html><style>@page{size:A4;margin:0}@font-face{font-family:Andika;src:url(${face})}body{margin:0;font:16pt Andika}
-section{height:273mm;padding:12mm;break-after:page;overflow:hidden}table{width:100%}td{height:17mm;border-bottom:.3mm solid #999}i{display:block;width:50mm;height:11mm;border:.3mm solid}
-.slips{display:grid;grid-template-columns:1fr 1fr;height:297mm;padding:0}.slips div{position:relative;border:.2mm dashed;padding:5mm;font-size:9pt}.slips svg{position:absolute;right:5mm;width:15mm;height:15mm}
-ol{display:grid;grid-template-columns:1fr 1fr 1fr}.slips i{width:22mm;height:9mm}</style>${body.join('')}`;
 }
 
-async function browserCase(document, pages) {
-  const folder = mkdtempSync(join(tmpdir(), 'afterbell-bench-'));
-  const page = join(folder, 'pages.html');
-  writeFileSync(page, await browserHtml(document, pages));
-  const out = join(folder, 'out.pdf');
-  const profile = `--user-data-dir=${join(folder, 'profile')}`;
-  const start = process.hrtime.bigint();
-  const run = spawnSync(BROWSER, [...FLAGS, profile, `--print-to-pdf=${out}`, pathToFileURL(page).href], {
-    encoding: 'utf8',
+/** The same in a process of its own, since peak memory is told of a whole process; the middle one of `runs` by time. */
+function bulk(document, pages, runs) {
+  const all = Array.from({ length: runs }, () => {
+    const args = [fileURLToPath(import.meta.url), '--case', document, String(pages)];
+    const child = spawnSync(process.execPath, args, { encoding: 'utf8', maxBuffer: 1 << 26 });
+    if (child.status !== 0) throw new Error(child.stderr);
+    return JSON.parse(child.stdout);
   });
-  const seconds = Number(process.hrtime.bigint() - start) / 1e9;
-  if (run.status !== 0 || !existsSync(out)) throw new Error(run.stderr);
-  const bytes = readFileSync(out).length;
-  rmSync(folder, { recursive: true, force: true });
-  return { pages, seconds, cpuSeconds: null, fromStart: null, peakMb: null, bytes };
+  return all.sort((a, b) => a.seconds - b.seconds)[Math.floor((runs - 1) / 2)];
 }
 
-function row(name, { pages, seconds, cpuSeconds, fromStart, peakMb, bytes }) {
-  const cell = (value, places) => (value === null ? '-' : value.toFixed(places));
-  const rate = cpuSeconds === null ? null : pages / cpuSeconds;
-  const cells = [
-    name,
-    pages,
-    cell(seconds, 2),
-    cell(pages / seconds, 0),
-    cell(rate, 0),
-    cell(fromStart, 2),
-    cell(peakMb, 0),
-    cell(bytes / pages / 1000, 1),
-  ];
-  console.log(`| ${cells.join(' | ')} |`);
+async function firstPages(folder, browser) {
+  const file = join(folder, 'board.json');
+  writeFileSync(file, JSON.stringify(boards[0]));
+  const command = (name) => ['print', file, '--document', name, '--out', join(folder, `${name}.pdf`)];
+  for (const name of DOCUMENTS) {
+    const own = await medianRun(RUNS, () =>
+      runProgram(process.execPath, [join(ROOT, 'scripts/afterbell.mjs'), ...command(name)]),
+    );
+    tell({
+      what: `afterbell print --document ${name}, from its start to the finished file`,
+      measured: ms(1000 * own.seconds),
+      target: name === 'board' ? ms(FIRST_PAGE_TARGET_MS) : '',
+      met: name === 'board' ? 1000 * own.seconds <= FIRST_PAGE_TARGET_MS : null,
+      beside: browser && name === 'pupil' ? `browser, one page: ${ms(1000 * browser.seconds)}` : '',
+    });
+  }
+  const throughNpx = await medianRun(RUNS, () => runProgram('npx', ['afterbell', ...command('board')]));
+  tell({ what: 'the poster again, through npx', measured: ms(1000 * throughNpx.seconds) });
+}
+
+function bulkRows(document, peer) {
+  const few = bulk(document, FEW_PAGES, RUNS);
+  const many = bulk(document, MANY_PAGES, 1);
+  const rate = ({ pages, seconds }) => pages / seconds;
+  const words = (one) =>
+    `${count(rate(one))} pages a second (${count(one.pages / one.cpuSeconds)} a processor second), ${count(one.peakMb)} MB at most, ${(one.bytes / one.pages / 1000).toFixed(1)} kB a page`;
+  tell({
+    what: `${document}: ${FEW_PAGES} pages`,
+    measured: words(few),
+    beside: peer
+      ? `browser: ${count(rate(peer))} pages a second, ${peer.peakMb === null ? 'memory not told here' : `${count(peer.peakMb)} MB`}`
+      : 'no browser here',
+  });
+  tell({
+    what: `${document}: ${count(many.pages)} pages, tagged, with fixed date, viewer settings and codes`,
+    measured: words(many),
+    target: `${RATE_TARGET} pages a second, under ${MEMORY_TARGET_MB} MB`,
+    met: rate(many) >= RATE_TARGET && many.peakMb < MEMORY_TARGET_MB,
+  });
+}
+
+async function everything(folder) {
+  const { BROWSER, printWithBrowser } = await import('./support/browser-pages.mjs');
+  const peer = (document, pages) =>
+    BROWSER ? medianRun(RUNS, () => printWithBrowser(folder, document, boards, pages)) : null;
+  await firstPages(folder, await peer('sheet', 1));
+  for (const document of ['sheet', 'slips']) bulkRows(document, await peer(document, FEW_PAGES));
 }
 
 if (process.argv[2] === '--case') {
-  const [task, document, pages] = process.argv.slice(3);
-  console.log(JSON.stringify(await (task === 'print' ? printCase : browserCase)(document, Number(pages))));
+  const [document, pages] = process.argv.slice(3);
+  await bulkCase(document, Number(pages));
 } else {
-  const many = Number(process.argv[2] ?? 2000);
-  console.log(
-    '| case | pages | seconds | pages/s | pages a processor second | from process start, s | peak MB | kB a page |\n| --- | --- | --- | --- | --- | --- | --- | --- |',
-  );
-  for (const document of ['poster', 'key', 'relief']) row(document, measure('print', document, 1));
-  for (const document of ['sheet', 'slips']) {
-    for (const pages of [2, BROWSER_PAGES, many]) row(document, measure('print', document, pages));
-    if (existsSync(BROWSER)) row(`${document}, by a browser`, measure('browser', document, BROWSER_PAGES));
-  }
+  await inFolder(everything);
 }

@@ -111,13 +111,3 @@ export class Printer {
 export function createPrinter(): Printer {
   return new Printer();
 }
-
-/** Prints one request with a printer of its own, as the command line does. */
-export async function printBoard(request: PrintRequest): Promise<Result<PrintedBoard>> {
-  const printer = createPrinter();
-  try {
-    return await printer.printBoard(request);
-  } finally {
-    await printer.close();
-  }
-}

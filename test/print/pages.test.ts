@@ -39,12 +39,15 @@ describe.each(DOCUMENTS)('%s', (document) => {
   });
 });
 
-/** Without figures, whose own looks are guarded elsewhere. */
+/** Without figures, drawn strategies included: their looks are guarded elsewhere. */
 function plain(side: 'front' | 'back'): Board {
   const board = fixtureBoard(side);
   return {
     ...board,
-    rungs: board.rungs.map((rung) => ({ ...rung, question: { ...rung.question, figure: null } })),
+    rungs: board.rungs.map((rung) => ({
+      ...rung,
+      question: { ...rung.question, figure: null, expression: null },
+    })),
   };
 }
 

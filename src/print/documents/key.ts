@@ -1,10 +1,19 @@
 // Answer key: answers at a glance, then the way to each and what typical wrong answers tell.
 import type { Board, Rung } from '#engine/activities/board/board.js';
 import { misconceptionOf } from '#engine/questions/misconceptions.js';
+import { strategyFigure } from '#engine/figures/strategy.js';
 import type { Slip } from '#engine/questions/question.js';
 import { type TextPiece, textPieces } from '../text/rich-text.js';
 import type { Composer } from './composer.js';
-import { footLine, type PartData, paperData, questionData, sideInWords, yearsInWords } from './page-data.js';
+import {
+  figureData,
+  footLine,
+  type PartData,
+  paperData,
+  questionData,
+  sideInWords,
+  yearsInWords,
+} from './page-data.js';
 import { targetInWords } from './target-words.js';
 
 /** The key tells of the most typical wrong answers only, so that a board fits its page. */
@@ -43,7 +52,7 @@ function keyRung(rung: Rung, board: Board): object {
     ...questionData(question, rung.rung, board.locale),
     note: `for ${targetInWords(rung.target)}`,
     strategy: question.strategy.map((step) => textPieces(step)),
-    pictures: [],
+    picture: figureData(strategyFigure(question), board.locale),
     slips: wrongAnswers(question.slips),
   };
 }
