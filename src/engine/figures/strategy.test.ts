@@ -142,7 +142,7 @@ describe('no drawing', () => {
     ['no expression', null, 4],
     ['a sum of three', '4 + 5 + 6', 15],
     ['a decimal', '4.5 + 2', '13/2'],
-    ['a number over 999', '1200 + 5', 1205],
+    ['a number beyond the line', '123456 + 7', 123463],
     ['nothing to add', '47 + 0', 47],
     ['a result below zero', '5 - 9', -4],
     ['a fraction that does not come out whole', '2/3 * 20', '40/3'],

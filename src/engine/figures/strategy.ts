@@ -16,9 +16,11 @@ interface Step {
 
 const MOST_JUMPS = 5;
 const LARGEST_FACT = 12;
+/** Beyond it the labels of a line crowd one another. */
+const LARGEST_LINE = 100_000;
 
 /**
- * A drawing for "47 + 38" or "63 - 29" (open number line, whole numbers under 1000), "7 * 8" (array, both up to 12),
+ * A drawing for "47 + 38" or "63 - 29" (open number line, whole numbers under 100 000), "7 * 8" (array, both up to 12),
  * "2 * 47" or "86 / 2" (bar in two) and "3/4 * 20" (bar in equal parts); null for everything else, for answers that
  * are not plain numbers, and where there is nothing to draw (adding 0, fractions that do not come out whole).
  */
@@ -45,8 +47,8 @@ function drawing(plain: string, hasBrackets: boolean, steps: readonly Step[]): D
   const [, first, sign, second] = /^(\d+) ([-+*/]) (\d+)$/.exec(plain) ?? [];
   const [a, b] = [Number(first), Number(second)];
   if (first === undefined || second === undefined || a === 0 || b === 0) return null;
-  if (sign === '+' && a < 1000 && b < 1000) return additionLine(a, b, steps);
-  if (sign === '-' && a < 1000 && b < a) return subtractionLine(a, b, steps);
+  if (sign === '+' && a < LARGEST_LINE && b < LARGEST_LINE) return additionLine(a, b, steps);
+  if (sign === '-' && a < LARGEST_LINE && b < a) return subtractionLine(a, b, steps);
   if (sign === '*') return product(a, b, steps);
   return sign === '/' && b === 2 && a % 2 === 0 ? inTwo(a / 2, a / 2) : null;
 }
