@@ -9,6 +9,9 @@ try {
   await createProgram().parseAsync(process.argv);
 } catch (error) {
   if (error instanceof CommanderError) {
+    // A verb that has verbs of its own was named alone, or none at all; its help stands above.
+    if (error.code === 'commander.help')
+      note('afterbell: say what to do, as in "afterbell make board --help"; the commands are listed above.');
     process.exitCode = error.exitCode === 0 ? 0 : EXIT_USAGE;
   } else if (error instanceof UsageFailure) {
     note(`afterbell: ${error.message}`);

@@ -1,4 +1,5 @@
 // Reading option values: each reader returns a checked value or ends the command with one sentence.
+import { parseIsoDate } from '#engine/numbers/calendar.js';
 import { LOCALES, type Locale, localeOf } from '#engine/numbers/locale.js';
 import { UsageFailure } from './failure.js';
 
@@ -29,6 +30,13 @@ export function readYears(option: string, text: string): number[] {
     for (let year = low; year <= high; year++) years.add(year);
   }
   return [...years].sort((a, b) => a - b);
+}
+
+/** A day of the calendar. */
+export function readDate(option: string, text: string): string {
+  if (parseIsoDate(text) === null)
+    throw new UsageFailure(`${option} ${text}: there is no such day; write it like 2026-02-03.`);
+  return text;
 }
 
 /** One of a closed list of words. */

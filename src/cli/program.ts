@@ -15,7 +15,7 @@ export function createProgram(): Command {
     .description('Daily mental-maths warm-ups: make, print, mark, understand.')
     .exitOverride()
     .configureOutput({
-      outputError: (text, write) => write(`afterbell: ${text.replace(/^error: /, '').trim()}. See --help.\n`),
+      outputError: (text, write) => write(`afterbell: ${sentenceFrom(text)} See --help.\n`),
     })
     .showSuggestionAfterError(true);
 
@@ -76,6 +76,16 @@ export function createProgram(): Command {
 
   addDataVerbs(program);
   return program;
+}
+
+/** The parser's message as sentences on one line: "error: unknown command 'bake'\n(Did you mean make?)". */
+function sentenceFrom(text: string): string {
+  return text
+    .replace(/^error: /, '')
+    .trim()
+    .split(/\s*\n\s*/)
+    .map((part) => part.replace(/^\((.*)\)$/, '$1').replace(/(?<![.?!])$/, '.'))
+    .join(' ');
 }
 
 /** The verbs that work on the data folder. */

@@ -1,6 +1,6 @@
 // afterbell backup | restore
 import process from 'node:process';
-import { writeBackup } from '#store/backup.js';
+import { readBackup, restore as putInPlace, writeBackup } from '#store/backup.js';
 import { withServices } from '../data-folder.js';
 import { valueOf } from '../failure.js';
 import { readBytes } from '../input.js';
@@ -12,7 +12,7 @@ interface Options {
 }
 
 function passphraseOf(options: Options): string | null {
-  return options.passphrase ?? process.env['AFTERBELL_PASSPHRASE'] ?? null;
+  return options.passphrase ?? (process.env['AFTERBELL_PASSPHRASE'] || null);
 }
 
 export async function backup(file: string, options: Options): Promise<void> {
@@ -28,9 +28,10 @@ export async function backup(file: string, options: Options): Promise<void> {
 }
 
 export async function restore(file: string, options: Options): Promise<void> {
-  const bytes = readBytes(file);
-  await withServices(async (services) => {
-    valueOf(await services.backups.putBack(bytes, passphraseOf(options), options.replace === true));
+  // The file is checked before the data are even opened.
+  const checked = valueOf(await readBackup(readBytes(file), passphraseOf(options) ?? undefined));
+  await withServices(async ({ store }) => {
+    valueOf(await putInPlace(store, checked, { replace: options.replace === true }));
     printText(`${file}: restored.`);
   });
 }

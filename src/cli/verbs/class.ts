@@ -69,8 +69,8 @@ export async function exportClass(name: string, options: { json?: boolean }): Pr
   }
 }
 
-/** RFC 4180 quoting; a leading sign is guarded so that a spreadsheet shows it as text, not as a formula. */
+/** RFC 4180 quoting; a leading sign is guarded so that a spreadsheet shows it as text. The import takes the guard off. */
 function csvCell(text: string): string {
-  const guarded = /^[=+\-@\t]/.test(text) ? `'${text}` : text;
+  const guarded = /^'*[=+\-@\t]/.test(text) ? `'${text}` : text;
   return /[",\r\n]/.test(guarded) ? `"${guarded.replaceAll('"', '""')}"` : guarded;
 }

@@ -5,13 +5,12 @@ import { z } from 'zod';
 import { Board } from '#api/board.js';
 import { Question } from '#api/question.js';
 import { PAPERS } from '#api/settings.js';
-import { parseIsoDate } from '#engine/numbers/calendar.js';
 import { hashText } from '#engine/random/rng.js';
 import { Press } from '#print/press.js';
 import type { DocumentKind, PrintRequest, SlipRequest } from '#print/request.js';
 import { UsageFailure, valueOf } from '../failure.js';
 import { readJson } from '../input.js';
-import { readWhole, readWord } from '../options.js';
+import { readDate, readWhole, readWord } from '../options.js';
 import { note } from '../output.js';
 
 interface Options {
@@ -35,7 +34,7 @@ const BOARD_DOCUMENTS: Readonly<Record<string, DocumentKind>> = {
   relief: 'relief',
   practice: 'practice',
 };
-const OTHER_DOCUMENTS = ['cards', 'tiles', 'pieces', 'labels'];
+const OTHER_DOCUMENTS = new Set(['cards', 'tiles', 'pieces', 'labels']);
 
 const Input = z.union([
   Board.transform((board) => ({ boards: [board], questions: [] as Question[] })),
@@ -82,9 +81,7 @@ function readInput(file: string): z.output<typeof Input> {
 
 function requestOf(boards: readonly Board[], questions: readonly Question[], options: Options): PrintRequest {
   const document = documentOf(options.document, boards.length > 0);
-  if (options.date !== undefined && parseIsoDate(options.date) === null) {
-    throw new UsageFailure(`--date ${options.date}: there is no such day; write it like 2026-02-03.`);
-  }
+  if (options.date !== undefined) readDate('--date', options.date);
   const copies = readWhole('--copies', options.copies, 1, 2000);
   const perPage = readWhole('--per-page', options.perPage, 6, 8);
   if (perPage === 7) throw new UsageFailure('--per-page 7: expected 6 or 8.');
@@ -111,7 +108,7 @@ function requestOf(boards: readonly Board[], questions: readonly Question[], opt
 function documentOf(name: string | undefined, isBoard: boolean): DocumentKind {
   if (name === undefined) return isBoard ? 'kit' : 'practice';
   const wanted = name.toLowerCase();
-  if (OTHER_DOCUMENTS.includes(wanted)) {
+  if (OTHER_DOCUMENTS.has(wanted)) {
     throw new UsageFailure(
       `--document ${name}: a board has no ${wanted}. It has ${Object.keys(BOARD_DOCUMENTS).join(', ')}.`,
     );
