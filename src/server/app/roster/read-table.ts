@@ -38,7 +38,7 @@ export function readTable(text: string, reader: RosterReader, name: string): Tab
   const rows = data
     .map((cells, index) => ({ row: index + 1, cells: cells.map((cell) => cell.trim()) }))
     .filter(({ cells }) => cells.some((cell) => cell !== ''));
-  const [first, ...rest] = rows;
+  const [first, ...guarded] = rows;
   if (!first) return null;
   const keys = first.cells.map(headingKey).filter((key) => key !== '');
   const twice = keys.find((key, index) => keys.indexOf(key) !== index);
@@ -51,7 +51,13 @@ export function readTable(text: string, reader: RosterReader, name: string): Tab
     );
     return null;
   }
+  const rest = guarded.map(({ row, cells }) => ({ row, cells: cells.map(withoutGuard) }));
   return { header: first.cells, rows: rest };
+}
+
+/** The cell without the apostrophe by which a spreadsheet, or our own export, keeps "@Home" from being a formula. */
+function withoutGuard(cell: string): string {
+  return /^'+[=+\-@\t]/.test(cell) ? cell.slice(1) : cell;
 }
 
 /** True, with the problem noted, when a row has another number of cells than the header. */
