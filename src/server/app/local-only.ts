@@ -12,7 +12,7 @@ export function onlyFromHere(allowedHosts: readonly string[]): MiddlewareHandler
     const site = context.req.header('sec-fetch-site');
     const originHost = origin === undefined ? null : (/^https?:\/\/(.+)$/.exec(origin)?.[1] ?? '');
     const isForeign = !hosts.has(host) || (originHost !== null && !hosts.has(originHost));
-    const crossSite = site === 'cross-site' && context.req.path.startsWith('/api/');
+    const crossSite = (site === 'cross-site' || site === 'same-site') && context.req.path.startsWith('/api/');
     if (isForeign || crossSite) {
       return answerProblem(
         context,

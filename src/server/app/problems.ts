@@ -2,13 +2,14 @@
 import type { Context } from 'hono';
 import type { Problem } from '#api/problem.js';
 
-const STATUS_BY_CODE: readonly (readonly [RegExp, 400 | 403 | 404 | 409 | 413 | 500 | 507])[] = [
-  [/^internal/, 500],
-  [/not-?found|missing|unknown|^request\.path$/, 404],
-  [/conflict|marked|not-?empty|replace/, 409],
+const STATUS_BY_CODE: readonly (readonly [RegExp, 403 | 404 | 409 | 413 | 500 | 503 | 507])[] = [
+  [/^(internal|disk\.failed)$/, 500],
+  [/^(not\.found|child\.missing|skill\.unknown|request\.path)$/, 404],
+  [/^(conflict|board\.marked|board\.swap|nothing\.to-(undo|redo)|backup\.would-overwrite)$/, 409],
   [/^request\.size$/, 413],
   [/^request\.origin$/, 403],
-  [/^disk\./, 507],
+  [/^disk\.full$/, 507],
+  [/^(database|folder|store|schema)\./, 503],
 ];
 
 export function problem(code: string, message: string, hint: string): Problem {
