@@ -176,10 +176,12 @@ async function completeDay(
 ): Promise<Result<TodayView>> {
   if (!current.ok) return current;
   const { years } = day.state.schoolClass;
-  const present = new Set(current.value.map((sheet) => placeOf(groupOf(sheet, years), sheet.side)));
+  const standing = await standingSheets(services, current.value, years);
+  if (!standing.ok) return standing;
+  let sheets = standing.value;
+  const present = new Set(sheets.map((sheet) => placeOf(groupOf(sheet, years), sheet.side)));
   const number = numberOfDay(current.value, day);
   const missing = placesOf(years).filter(({ group, side }) => !present.has(placeOf(group, side)));
-  let sheets = current.value;
   if (missing.length > 0) {
     const boards: Board[] = [];
     for (const { group, side } of missing) {
@@ -191,7 +193,9 @@ async function completeDay(
     if (!saved.ok) return saved;
     const again = await services.store.sheets.current(classId, day.plan.date);
     if (!again.ok) return again;
-    sheets = again.value;
+    const completed = await standingSheets(services, again.value, years);
+    if (!completed.ok) return completed;
+    sheets = completed.value;
   }
   const shown: Sheet[] = [];
   for (const sheet of sheets) {
@@ -217,6 +221,45 @@ async function completeDay(
       sheets: shown,
     },
   };
+}
+
+/**
+ * One board for each place of the day. They are more only after the years of the class were changed: then a board with
+ * marks stays, and one without gives way to the board that is made for the new years.
+ */
+async function standingSheets(
+  services: Services,
+  sheets: readonly StoredSheet[],
+  years: readonly number[],
+): Promise<Result<StoredSheet[]>> {
+  const standing = new Map<string, StoredSheet>();
+  const marked: StoredSheet[] = [];
+  for (const sheet of sheets) {
+    const place = placeOf(groupOf(sheet, years), sheet.side);
+    if (isMadeFor(sheet, years)) {
+      standing.set(place, sheet);
+      continue;
+    }
+    const marks = await services.store.marks.ofSheet(sheet.id);
+    if (!marks.ok) return marks;
+    if (marks.value.length > 0) marked.push(sheet);
+  }
+  for (const sheet of marked) {
+    const place = placeOf(groupOf(sheet, years), sheet.side);
+    const newer = standing.get(place);
+    const marks = newer ? await services.store.marks.ofSheet(newer.id) : null;
+    if (marks && !marks.ok) return marks;
+    // Where both have marks, neither may be hidden.
+    standing.set(marks && marks.value.length > 0 ? sheet.id : place, sheet);
+  }
+  return { ok: true, value: [...standing.values()] };
+}
+
+function isMadeFor(sheet: StoredSheet, years: readonly number[]): boolean {
+  const own = sheet.content.years;
+  return (
+    own.join() === years.join() || (years.length > 1 && own.length === 1 && years.includes(own[0] ?? -1))
+  );
 }
 
 /** The boards of a day: the class's two sides, and one for each year where there are several. */
