@@ -6,24 +6,26 @@ interface Named {
   readonly alias: string;
 }
 
+const letters = new Intl.Segmenter('en', { granularity: 'grapheme' });
+
+/** Every way to show a child, shortest first: the alias alone, or the given name with more and more of the family name. */
+function waysToShow({ givenName, familyName, alias }: Named): string[] {
+  if (alias !== '') return [alias];
+  const ways = [givenName];
+  for (const { index, segment } of letters.segment(familyName))
+    ways.push(`${givenName} ${familyName.slice(0, index + segment.length).trimEnd()}`);
+  return ways;
+}
+
 /**
  * For each child, in order: the alias where there is one, else the given name, lengthened by as many letters of the
- * family name as tell it from the others ("Mara", or "Mara T" and "Mara Te").
+ * family name as tell it from every way another child could be shown ("Mara", or "Mara Ta" and "Mara Te"). Two children
+ * are shown alike only when their whole names are alike.
  */
 export function shownNames(children: readonly Named[]): string[] {
-  const same = (a: string, b: string) => a.toLocaleLowerCase('en') === b.toLocaleLowerCase('en');
-  return children.map((child, index) => {
-    if (child.alias !== '') return child.alias;
-    const rivals = children.filter(
-      (other, at) => at !== index && other.alias === '' && same(other.givenName, child.givenName),
-    );
-    if (rivals.length === 0 || child.familyName === '') return child.givenName;
-    const letters = [...child.familyName];
-    const needed = letters.findIndex((_, at) => {
-      const start = letters.slice(0, at + 1).join('');
-      return rivals.every((rival) => !same([...rival.familyName].slice(0, at + 1).join(''), start));
-    });
-    const length = needed < 0 ? letters.length : needed + 1;
-    return `${child.givenName} ${letters.slice(0, length).join('')}`;
-  });
+  const fold = (name: string) => name.toLocaleLowerCase('en');
+  const ways = children.map(waysToShow);
+  const users = new Map<string, number>();
+  for (const own of ways) for (const key of new Set(own.map(fold))) users.set(key, (users.get(key) ?? 0) + 1);
+  return ways.map((own) => own.find((way) => users.get(fold(way)) === 1) ?? own.at(-1) ?? '');
 }
