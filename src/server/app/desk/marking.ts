@@ -56,10 +56,15 @@ export async function saveMarks(
 ): Promise<Result<MarksSaved>> {
   const sheet = await services.store.sheets.get(sheetId);
   if (!sheet.ok) return sheet;
+  const children = await services.store.children.list(sheet.value.classId, { withLeft: true });
+  if (!children.ok) return children;
+  const known = new Set(children.value.map(({ id }) => id));
   const board = sheet.value.content;
   const locale = localeOf(board.locale);
   const marks: MarkInput[] = [];
   for (const { childId, rung, state, typed } of batch.entries) {
+    if (!known.has(childId))
+      return refuse('child.missing', 'A child of these marks is not in this class.', 'Reload the page.');
     const question = board.rungs.find((candidate) => candidate.rung === rung)?.question;
     if (!question)
       return refuse(
@@ -107,6 +112,10 @@ export async function changeAbsent(
   const { date, classId } = sheet.value;
   if (date === null)
     return refuse('absent.no-day', 'This board belongs to no day.', 'Mark a board of the day instead.');
+  const child = await services.store.children.get(childId);
+  if (!child.ok) return child;
+  if (child.value.classId !== classId)
+    return refuse('child.missing', 'This child is not in the class of this board.', 'Reload the page.');
   const days = await services.store.days.list(classId, { from: date, to: date });
   if (!days.ok) return days;
   const day = days.value[0] ?? {
