@@ -1,5 +1,5 @@
 // Children by skills: a table whose cells are small squares, each a link to what it rests on.
-import { Link } from '@tanstack/react-router';
+import { Link, useNavigate } from '@tanstack/react-router';
 import { memo } from 'react';
 import type { ChildStanding, ClassStanding, SkillStanding, UnderstandingView } from '#api/understanding.js';
 import { chanceInWords } from './chances.js';
@@ -96,6 +96,7 @@ interface RowProps {
 }
 
 const ChildRow = memo(function ChildRow({ child, strands, classId }: RowProps) {
+  const navigate = useNavigate();
   const standings = new Map(child.skills.map((standing) => [standing.skillId, standing]));
   return (
     <tr>
@@ -120,17 +121,23 @@ const ChildRow = memo(function ChildRow({ child, strands, classId }: RowProps) {
           return (
             <td key={id} className={index === 0 ? styles.strandStart : undefined}>
               {standing && (
-                <Link
-                  to="/class/$classId/understanding"
-                  params={{ classId }}
-                  search={{ child: child.childId, skill: id }}
-                  preload={false}
-                  className={styles.cell ?? ''}
+                <a
+                  href={`/class/${classId}/understanding?child=${child.childId}&skill=${id}`}
+                  // Hundreds of stops on the way of Tab would help nobody: the child's name leads to the same answers.
+                  tabIndex={-1}
+                  onClick={(event) => {
+                    // A click that asks for a new tab is left to the browser.
+                    if (event.ctrlKey || event.metaKey || event.shiftKey) return;
+                    event.preventDefault();
+                    const search = { child: child.childId, skill: id };
+                    void navigate({ to: '/class/$classId/understanding', params: { classId }, search });
+                  }}
+                  className={styles.cell}
                   aria-label={cellInWords(child.shownAs, title, standing)}
                   title={`${title}: ${standing.state}, ${chanceInWords(standing.chance)}`}
                 >
                   <StandingGlyph state={standing.state} isSmall={standing.answers === 0} />
-                </Link>
+                </a>
               )}
             </td>
           );
