@@ -43,22 +43,28 @@ function Revealed({
           <MathText text={question.text} />
         </span>
       </p>
-      {question.figure && <FigureView figure={question.figure} scale={isBeside ? 5 : 7} />}
-      {isShown && (
-        <>
-          <p className={styles.answer}>
-            <MathText text={question.answer.text} />
-          </p>
-          <ol className={styles.steps}>
-            {question.strategy.map((step) => (
-              <li key={step}>
-                <MathText text={step} />
-              </li>
-            ))}
-          </ol>
-          {drawn && <FigureView figure={drawn} scale={isBeside ? 6 : 9} />}
-        </>
-      )}
+      <div className={styles.worked}>
+        <div className={styles.found}>
+          {question.figure && <FigureView figure={question.figure} scale={isBeside ? 5 : 7} />}
+          {isShown && (
+            <p className={styles.answer}>
+              <MathText text={question.answer.text} />
+            </p>
+          )}
+        </div>
+        {isShown && (
+          <div className={styles.found}>
+            <ol className={styles.steps}>
+              {question.strategy.map((step) => (
+                <li key={step}>
+                  <MathText text={step} />
+                </li>
+              ))}
+            </ol>
+            {drawn && <FigureView figure={drawn} scale={isBeside ? 6 : 10} />}
+          </div>
+        )}
+      </div>
     </section>
   );
 }
