@@ -51,6 +51,7 @@ export const UnderstandingView = z.object({
   children: z.array(ChildStanding),
   /** Three sentences at most: who to see, what to reteach, who to stretch. */
   sentences: z.array(z.string()),
+  /** Days with marked boards. */
   markedBoards: z.number(),
 });
 export type UnderstandingView = z.infer<typeof UnderstandingView>;

@@ -51,7 +51,7 @@ export function ChildPart({ child, view, classId, openSkill, onSkill, onChild }:
           {child.year === 0 ? 'Foundation' : `Year ${child.year}`}.{' '}
           {child.answers === 0
             ? 'No answer is marked yet; everything below is told from the year level.'
-            : `This page rests on ${child.answers} ${child.answers === 1 ? 'answer' : 'answers'} from ${view.markedBoards === 1 ? 'one board' : `${view.markedBoards} boards`}.`}
+            : `This page rests on ${child.answers} ${child.answers === 1 ? 'answer' : 'answers'}.`}
         </p>
         <ul className={styles.counts} aria-label="Skills asked so far">
           {STANDINGS.map((state) => {

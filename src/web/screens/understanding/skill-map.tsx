@@ -130,7 +130,13 @@ const ChildRow = memo(function ChildRow({ child, strands, classId }: RowProps) {
                     if (event.ctrlKey || event.metaKey || event.shiftKey) return;
                     event.preventDefault();
                     const search = { child: child.childId, skill: id };
-                    void navigate({ to: '/class/$classId/understanding', params: { classId }, search });
+                    // The opened skill scrolls itself into view.
+                    void navigate({
+                      to: '/class/$classId/understanding',
+                      params: { classId },
+                      search,
+                      resetScroll: false,
+                    });
                   }}
                   className={styles.cell}
                   aria-label={cellInWords(child.shownAs, title, standing)}

@@ -19,7 +19,7 @@ interface Props {
 export function SkillRow({ childId, skill, standing, isOpen, onToggle }: Props) {
   const row = useRef<HTMLLIElement>(null);
   useEffect(() => {
-    if (isOpen) row.current?.scrollIntoView({ block: 'nearest' });
+    if (isOpen) row.current?.scrollIntoView({ block: 'center' });
   }, [isOpen]);
   return (
     <li ref={row} className={styles.skillRow}>

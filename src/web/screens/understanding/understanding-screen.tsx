@@ -56,12 +56,6 @@ export function UnderstandingScreen() {
     );
 
   const child = view.children.find(({ childId }) => childId === search.child);
-  const open = (childId: string, skill?: string) =>
-    void navigate({
-      to: '/class/$classId/understanding',
-      params: { classId },
-      search: skill === undefined ? { child: childId } : { child: childId, skill },
-    });
   if (child)
     return (
       <ChildPart
@@ -70,8 +64,23 @@ export function UnderstandingScreen() {
         view={view}
         classId={classId}
         openSkill={search.skill ?? null}
-        onSkill={(skill) => open(child.childId, skill ?? undefined)}
-        onChild={(childId) => open(childId)}
+        onSkill={(skill) =>
+          void navigate({
+            to: '/class/$classId/understanding',
+            params: { classId },
+            search: skill === null ? { child: child.childId } : { child: child.childId, skill },
+            replace: true,
+            resetScroll: false,
+          })
+        }
+        onChild={(childId) =>
+          void navigate({
+            to: '/class/$classId/understanding',
+            params: { classId },
+            search: { child: childId },
+            replace: true,
+          })
+        }
       />
     );
 
@@ -83,7 +92,7 @@ export function UnderstandingScreen() {
           Understanding
         </h1>
         <p className={styles.basis}>
-          From {view.markedBoards === 1 ? '1 marked board' : `${view.markedBoards} marked boards`}. Prompts to
+          From the marks of {view.markedBoards === 1 ? 'one day' : `${view.markedBoards} days`}. Prompts to
           look, not verdicts: you know the children.
         </p>
         {view.sentences.length > 0 ? (
