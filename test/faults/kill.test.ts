@@ -38,13 +38,17 @@ function writer(dataDir: string, ...more: readonly string[]): string[] {
   return [WRITER, builtModule('open-store.js'), dataDir, ...more];
 }
 
-/** Starts the writer, kills it `delayMs` after `from`, and reports what it said before that. */
-async function runUntilKilled(dataDir: string, from: 'start' | 'state', delayMs: number): Promise<Run> {
+/**
+ * Starts the writer and reports what it said before it was killed: `delayMs` after its start, or after it has
+ * acknowledged that many marks, so that a slow machine is given the same work as a fast one.
+ */
+async function runUntilKilled(dataDir: string, from: 'start' | number, delayMs: number): Promise<Run> {
   const child: ChildProcess = spawn(process.execPath, writer(dataDir), {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   const ended = new Promise<void>((resolve) => child.once('exit', () => resolve()));
   const kill = () => void wait(delayMs).then(() => child.kill('SIGKILL'));
+  let acks = 0;
   let run: Run = { opened: false, found: null, acknowledged: 0, refusal: null };
   if (from === 'start') kill();
   for await (const line of createInterface({ input: child.stdout as NodeJS.ReadableStream })) {
@@ -53,12 +57,13 @@ async function runUntilKilled(dataDir: string, from: 'start' | 'state', delayMs:
     if (word === 'refused') run = { ...run, refusal: rest.join(' ') };
     if (word === 'state') {
       run = { ...run, found: JSON.parse(line.slice('state '.length)) as Found };
-      if (from === 'state') kill();
+      if (from === 0) kill();
     }
     if (word === 'ack') {
       const [number, commits, syncs] = rest.map(Number) as [number, number, number];
       expect(syncs, `mark ${number} was acknowledged before it was synced`).toBeGreaterThanOrEqual(commits);
       run = { ...run, acknowledged: number };
+      if (++acks === from) kill();
     }
   }
   await ended;
@@ -105,7 +110,7 @@ describe('marking, killed', () => {
       const run =
         kills % 5 === 4
           ? await runUntilKilled(dataDir, 'start', 50 + random(600))
-          : await runUntilKilled(dataDir, 'state', random(400));
+          : await runUntilKilled(dataDir, random(20), random(20));
       check(run);
       if (run.found) whileMarking++;
       else whileOpening++;
