@@ -1,6 +1,10 @@
 // A teacher's day from the first page to tomorrow's board, by keyboard alone, in a real browser.
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
+import type { ClassDetail } from '#api/class.js';
+import type { MarkingView } from '#api/marking.js';
+import type { Sheet, TodayView } from '#api/today.js';
+import type { UnderstandingView } from '#api/understanding.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   chooseIn,
@@ -12,6 +16,7 @@ import {
   type Watched,
 } from './browser.js';
 import { startServer, type TestServer } from './server.js';
+import { inventSlips, keysFor } from './slips.js';
 
 const NAMES = [
   'Amara Brindlewick',
@@ -61,6 +66,22 @@ afterAll(async () => {
 });
 
 const button = (name: string | RegExp) => page.getByRole('button', { name, exact: typeof name === 'string' });
+
+const get = async (path: string): Promise<unknown> => (await fetch(server.address + path)).json();
+const post = async (path: string, body: unknown): Promise<unknown> => {
+  const init = {
+    method: 'POST',
+    body: JSON.stringify(body),
+    headers: { 'Content-Type': 'application/json' },
+  };
+  return (await fetch(server.address + path, init)).json();
+};
+const classId = (): string => /\/class\/([^/]+)/.exec(page.url())?.[1] ?? '';
+const today = async (date: string) => (await get(`/api/classes/${classId()}/days/${date}`)) as TodayView;
+const copyOfClass = async () => {
+  const { children, years } = (await get(`/api/classes/${classId()}`)) as ClassDetail;
+  return { name: 'A copy', years, children: children.map(({ id: _, shownAs: _shown, ...child }) => child) };
+};
 
 const buttonOn = (on: Page, name: string) => on.getByRole('button', { name, exact: true });
 
@@ -194,6 +215,91 @@ describe('a teacher’s day', () => {
     await tv.page.keyboard.press('Escape');
     await tv.page.getByRole('heading', { name: 'Front: for everyone' }).waitFor();
     await tv.page.context().close();
+  });
+
+  it('takes twenty-five slips by keyboard in at most 340 presses, each saved and read for typical mistakes', async () => {
+    await pressOn(page, page.getByRole('link', { name: 'Marking' }));
+    await page.getByRole('grid', { name: 'Marks' }).waitFor();
+    await expectAccessible(page);
+    const sheet = (await today('2026-05-08')).sheets[0] as Sheet;
+    const slips = inventSlips(sheet.board, 25);
+    await chooseIn(page, page.getByRole('radiogroup', { name: 'Go along a slip from' }), 'the last one');
+    await tabTo(page, page.getByRole('gridcell', { name: /question 12,/ }).first(), 'Shift+Tab');
+    let presses = 0;
+    for (const slip of slips) {
+      for (const key of keysFor(slip, 12)) {
+        await page.keyboard.press(key);
+        presses++;
+      }
+    }
+    expect(presses).toBeLessThanOrEqual(340);
+    await page.getByRole('status', { name: 'Saving' }).getByText('Saved', { exact: true }).waitFor();
+    const stored = (await get(`/api/sheets/${sheet.id}/marks`)) as MarkingView;
+    stored.children.slice(0, 25).forEach(({ id }, index) => {
+      for (let rung = 1; rung <= 12; rung++) {
+        const written = slips[index]?.get(rung);
+        const state = written === undefined ? 'right' : written === '' ? 'blank' : 'wrong';
+        const mark = stored.marks.find((one) => one.childId === id && one.rung === rung);
+        expect(mark, `child ${index + 1}, rung ${rung}`).toMatchObject({ state });
+        // A typed wrong answer comes from the question's own typical ones, so each must be named.
+        if (written && written !== 'x') expect(mark?.findings.length).toBeGreaterThan(0);
+      }
+    });
+    expect(stored.marks).toHaveLength(300);
+  });
+
+  it('takes back and brings back, notes who was away, and finds a slip by its code', async () => {
+    const sheetId = ((await today('2026-05-08')).sheets[0] as Sheet).id;
+    const count = async () => ((await get(`/api/sheets/${sheetId}/marks`)) as MarkingView).marks.length;
+    await page.keyboard.press('Control+z');
+    await expect.poll(count, { timeout: 20_000 }).toBeLessThan(300);
+    await page.keyboard.press('Control+y');
+    await expect.poll(count, { timeout: 20_000 }).toBe(300);
+    await page.keyboard.press('Alt+a');
+    await page.getByText(/away/).first().waitFor();
+    await expectAccessible(page);
+  });
+
+  it('says what the marks mean, how sure that is, and on which answers it rests', async () => {
+    await pressOn(page, page.getByRole('link', { name: 'Understanding' }));
+    await page.getByRole('heading', { name: 'Children and skills' }).waitFor();
+    expect(await page.getByText('From 1 marked board').isVisible()).toBe(true);
+    await expectAccessible(page);
+    const standing = (await get(`/api/classes/${classId()}/understanding`)) as UnderstandingView;
+    expect(standing.children.filter(({ answers }) => answers > 0)).toHaveLength(25);
+    for (const child of standing.children) {
+      for (const { low, chance, high } of child.skills) {
+        expect(low).toBeLessThanOrEqual(chance);
+        expect(chance).toBeLessThanOrEqual(high);
+      }
+    }
+  });
+
+  it('has moved tomorrow’s board accordingly', async () => {
+    // The same Monday, planned by a class of the same children before anything was marked and after.
+    const unmarked = (await post('/api/classes', await copyOfClass())) as ClassDetail;
+    const before = (await get(`/api/classes/${unmarked.id}/understanding`)) as UnderstandingView;
+    const after = (await get(`/api/classes/${classId()}/understanding`)) as UnderstandingView;
+    const chances = (view: UnderstandingView) => view.class.map(({ chance }) => chance);
+    expect(chances(after)).not.toEqual(chances(before));
+    const monday = await today('2026-05-11');
+    expect(monday.schoolDay).toBe(true);
+    const friday = (await today('2026-05-08')).sheets[0] as Sheet;
+    const texts = new Set(friday.board.rungs.map(({ question }) => question.text));
+    for (const { question } of monday.sheets[0]?.board.rungs ?? [])
+      expect(texts.has(question.text)).toBe(false);
+    await page.goto(`${server.address}/class/${classId()}/today?date=2026-05-11`);
+    await page.getByText('week 4 of Term 2', { exact: true }).waitFor();
+    await expectAccessible(page);
+  });
+
+  it('shows children and settings without an accessibility fault', async () => {
+    await pressOn(page, page.getByRole('link', { name: 'Children' }));
+    await page.getByRole('button', { name: 'Add children' }).waitFor();
+    await expectAccessible(page);
+    await pressOn(page, page.getByRole('link', { name: 'Settings' }));
+    await page.getByRole('heading', { name: 'School terms' }).waitFor();
+    await expectAccessible(page);
   });
 });
 
