@@ -1,0 +1,256 @@
+// npm run screenshots [name…]: takes every picture of docs/images anew, from the built program with the invented class on a
+// fixed day. Needs a browser and pdftoppm.
+import { spawn, spawnSync } from 'node:child_process';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import process from 'node:process';
+import { chromium } from 'playwright-core';
+import { smallPng } from './pictures/small-png.mjs';
+import { isBuilt } from './setup/freshness.mjs';
+import { ROOT, run } from './setup/run.mjs';
+
+const TODAY = '2026-05-08';
+const MARKED_DAY = '2026-05-01';
+const IMAGES = join(ROOT, 'docs', 'images');
+const LAPTOP = { width: 1366, height: 768 };
+const TV = { width: 1920, height: 1080 };
+const TABLET = { width: 820, height: 1180 };
+const PAGE_DPI = 70;
+
+const BROWSER = [process.env.AFTERBELL_BROWSER, '/usr/bin/chromium', '/usr/bin/google-chrome'].find(
+  (place) => place && existsSync(place),
+);
+
+function freePort() {
+  return new Promise((resolve) => {
+    const probe = createServer();
+    probe.listen(0, '127.0.0.1', () => {
+      const { port } = probe.address();
+      probe.close(() => resolve(port));
+    });
+  });
+}
+
+/** The program on an empty folder of its own, and its address once it answers. */
+async function startProgram(folder) {
+  const port = await freePort();
+  const child = spawn(process.execPath, [join(ROOT, 'dist/cli/main.js'), 'serve', '--no-open'], {
+    env: {
+      ...process.env,
+      PORT: String(port),
+      AFTERBELL_DATA: join(folder, 'data'),
+      AFTERBELL_TODAY: TODAY,
+      DATABASE_URL: '',
+    },
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  await new Promise((resolve, reject) => {
+    child.stdout.on('data', (chunk) => String(chunk).includes('is ready at') && resolve());
+    child.once('exit', () => reject(new Error('the program did not start')));
+  });
+  return { child, address: `http://127.0.0.1:${port}` };
+}
+
+async function ask(address, path, body) {
+  const answer = await fetch(`${address}${path}`, {
+    method: body ? 'POST' : 'GET',
+    headers: { 'content-type': 'application/json', origin: address },
+    ...(body ? { body: JSON.stringify(body) } : {}),
+  });
+  if (!answer.ok) throw new Error(`${path}: ${answer.status} ${await answer.text()}`);
+  return answer;
+}
+
+/** Each screen: its address, its size, and what is done before the picture is taken. */
+function screens(classId) {
+  const inClass = (room) => `/class/${classId}/${room}`;
+  const press =
+    (...keys) =>
+    async (page) => {
+      for (const key of keys) {
+        await page.keyboard.press(key);
+        await page.waitForTimeout(200);
+      }
+    };
+  return [
+    { name: 'start', path: '/start', size: LAPTOP },
+    { name: 'today', path: inClass('today'), size: LAPTOP },
+    { name: 'today-dark', path: inClass('today'), size: LAPTOP, scheme: 'dark' },
+    { name: 'today-tablet', path: inClass('today'), size: TABLET },
+    {
+      name: 'today-side-by-side',
+      path: inClass('today'),
+      size: LAPTOP,
+      before: async (page) => {
+        await page.getByText('Years side by side', { exact: true }).click();
+        await page.getByRole('heading', { name: 'Year 5', exact: true }).waitFor();
+      },
+    },
+    { name: 'print-room', path: inClass('print'), size: LAPTOP },
+    {
+      name: 'marking',
+      path: `${inClass('marking')}?date=${MARKED_DAY}`,
+      size: LAPTOP,
+      before: markingAtWork,
+    },
+    { name: 'understanding', path: inClass('understanding'), size: LAPTOP },
+    {
+      name: 'understanding-child',
+      path: inClass('understanding'),
+      size: LAPTOP,
+      before: async (page) => {
+        const { children } = await (await page.request.get(`/api/classes/${classId}/understanding`)).json();
+        const telling = children.find(({ findings }) => findings?.length > 0) ?? children[0];
+        await page.goto(`${inClass('understanding')}?child=${telling.childId}`);
+        await page.waitForLoadState('networkidle');
+      },
+    },
+    { name: 'children', path: inClass('children'), size: LAPTOP },
+    { name: 'settings', path: '/settings', size: LAPTOP },
+    {
+      name: 'display',
+      path: `/display/${classId}/${TODAY}?show=class-front`,
+      size: TV,
+      before: press('Enter'),
+    },
+    {
+      name: 'display-side-by-side',
+      path: `/display/${classId}/${TODAY}?show=beside`,
+      size: TV,
+      before: press('Enter'),
+    },
+    {
+      name: 'display-answers',
+      path: `/display/${classId}/${TODAY}?show=class-front`,
+      size: TV,
+      before: press('r', 'PageDown', 'PageDown', 'PageDown', 'PageDown', 'PageDown', 'PageDown', 'PageDown'),
+    },
+  ];
+}
+
+/** The marking grid with the place of work on a wrong answer, so that its card shows. */
+async function markingAtWork(page) {
+  const grid = page.getByRole('grid');
+  await grid.waitFor();
+  const wrong = grid.locator('[data-state="wrong"]').first();
+  if ((await wrong.count()) > 0) await wrong.click();
+  await page.waitForTimeout(300);
+}
+
+async function takeScreens(browser, address, classId, isWanted) {
+  for (const { name, path, size, scheme = 'light', before } of screens(classId)) {
+    if (!isWanted(name)) continue;
+    const context = await browser.newContext({
+      viewport: size,
+      colorScheme: scheme,
+      reducedMotion: 'reduce',
+      locale: 'en-AU',
+      timezoneId: 'Australia/Brisbane',
+      baseURL: address,
+    });
+    const page = await context.newPage();
+    await page.goto(path);
+    await page.waitForLoadState('networkidle');
+    await page.evaluate(() => document.fonts.ready);
+    await before?.(page);
+    // Nothing is to look hovered.
+    await page.mouse.move(0, size.height - 1);
+    await page.waitForTimeout(200);
+    save(name, await page.screenshot());
+    await context.close();
+  }
+}
+
+/** Printed pages: the document, and which of its pages are shown. */
+const PRINTED = [
+  { name: 'page-poster', order: { document: 'poster', paper: 'A3' }, pages: [1] },
+  { name: 'page-sheet', order: { document: 'sheet', paper: 'A4' }, pages: [1, 2] },
+  { name: 'page-slips', order: { document: 'slips', paper: 'A4', perPage: 6, names: true }, pages: [1] },
+  { name: 'page-key', order: { document: 'key', paper: 'A4' }, pages: [1] },
+  { name: 'page-relief', order: { document: 'relief', paper: 'A4' }, pages: [1] },
+];
+
+async function takePages(folder, address, sheets, isWanted) {
+  const [front, back] = ['front', 'back'].map(
+    (side) => sheets.find(({ group, board }) => group === 'class' && board.side === side)?.id,
+  );
+  for (const { name, order, pages } of PRINTED) {
+    if (!isWanted(name)) continue;
+    const sheetIds = order.document === 'sheet' ? [front, back] : [front];
+    const answer = await ask(address, '/api/print', { ...order, sheetIds });
+    const pdf = join(folder, `${name}.pdf`);
+    writeFileSync(pdf, Buffer.from(await answer.arrayBuffer()));
+    for (const page of pages) {
+      const out = join(folder, `${name}-${page}`);
+      const dpi = order.paper === 'A3' ? PAGE_DPI / Math.SQRT2 : PAGE_DPI;
+      const args = [
+        '-r',
+        String(dpi),
+        '-png',
+        '-singlefile',
+        '-f',
+        String(page),
+        '-l',
+        String(page),
+        pdf,
+        out,
+      ];
+      const { status, stderr } = spawnSync('pdftoppm', args, { encoding: 'utf8' });
+      if (status !== 0) throw new Error(stderr);
+      save(pages.length > 1 ? `${name}-${page}` : name, readFileSync(`${out}.png`));
+    }
+  }
+}
+
+function save(name, png) {
+  const small = smallPng(png);
+  writeFileSync(join(IMAGES, `${name}.png`), small);
+  console.log(`${name}.png, ${Math.round(small.length / 1000)} kB`);
+}
+
+if (!BROWSER) {
+  console.error('No browser was found. Install chromium, or name one with AFTERBELL_BROWSER.');
+  process.exit(1);
+}
+if (!isBuilt() && run(process.execPath, ['scripts/build.mjs']) !== 0) process.exit(1);
+const wanted = process.argv.slice(2);
+const isWanted = (name) => wanted.length === 0 || wanted.includes(name);
+mkdirSync(IMAGES, { recursive: true });
+const folder = mkdtempSync(join(tmpdir(), 'afterbell-pictures-'));
+const { child, address } = await startProgram(folder);
+const browser = await chromium.launch({
+  executablePath: BROWSER,
+  args: [
+    '--no-sandbox',
+    '--disable-gpu',
+    '--disable-quic',
+    '--no-first-run',
+    '--disable-background-networking',
+    '--disable-component-update',
+    '--disable-sync',
+  ],
+});
+try {
+  const { id } = await (await ask(address, '/api/demo', {})).json();
+  const { sheets } = await (await ask(address, `/api/classes/${id}/days/${TODAY}`)).json();
+  await takeScreens(browser, address, id, isWanted);
+  await takePages(folder, address, sheets, isWanted);
+} finally {
+  await browser.close();
+  const ended = new Promise((resolve) => child.once('exit', resolve));
+  child.kill('SIGTERM');
+  await ended;
+  rmSync(folder, { recursive: true, force: true });
+}
+const total = readdirSync(IMAGES).reduce((sum, file) => sum + readFileSync(join(IMAGES, file)).length, 0);
+console.log(`docs/images: ${(total / 1e6).toFixed(2)} MB`);
