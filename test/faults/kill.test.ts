@@ -6,9 +6,9 @@ import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { setTimeout as wait } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { builtModule, ensureBuiltStore } from '../support/built-store.js';
+import { randomFrom } from '../support/seeded-random.js';
 
 const WRITER = fileURLToPath(new URL('./marking-writer.mjs', import.meta.url));
 const SEED = 20261125;
@@ -24,14 +24,6 @@ interface Run {
   readonly found: Found | null;
   readonly acknowledged: number;
   readonly refusal: string | null;
-}
-
-/** A random whole number from 0 to most. */
-type Random = (most: number) => number;
-
-function randomFrom(seed: number): Random {
-  const generator = xoroshiro128plus(seed);
-  return (most) => (generator.next() >>> 0) % (most + 1);
 }
 
 function writer(dataDir: string, ...more: readonly string[]): string[] {
