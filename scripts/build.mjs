@@ -5,7 +5,7 @@ import process from 'node:process';
 import { bin, ROOT, runSteps } from './setup/run.mjs';
 
 rmSync(join(ROOT, 'dist', '.built'), { force: true });
-runSteps([['Compiling', process.execPath, [bin('typescript', 'bin/tsc'), '-b']]]);
+runSteps([['Compiling', process.execPath, [bin('typescript', 'bin/tsc'), '-b', 'src/cli', 'src/web']]]);
 runSteps([['Packing an empty data folder', process.execPath, [join(ROOT, 'scripts', 'make-template.mjs')]]]);
 mkdirSync(join(ROOT, 'dist', 'print'), { recursive: true });
 cpSync(join(ROOT, 'src', 'print', 'templates'), join(ROOT, 'dist', 'print', 'templates'), { recursive: true });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { Fraction } from 'fraction.js';
-import { all, create } from 'mathjs';
 import { describe, expect, it } from 'vitest';
+import { fractionMath as math } from '../../../test/support/exact-math.js';
 import {
   add,
   compare,
@@ -23,7 +23,6 @@ import {
 } from './rational.js';
 
 // Outside judges: fraction.js (big integers) and mathjs with its own fraction type.
-const math = create(all, { number: 'Fraction' });
 
 const part = fc.oneof(fc.integer({ min: -60, max: 60 }), fc.integer({ min: -100_000, max: 100_000 }));
 const rationals = fc

@@ -1,12 +1,11 @@
 // Quantities in the form of the day's number: exact, or refused when the form cannot show them.
 import fc from 'fast-check';
-import { all, create } from 'mathjs';
 import { describe, expect, it } from 'vitest';
+import { fractionMath as math } from '../../../test/support/exact-math.js';
 import { localeOf } from '../numbers/locale.js';
 import { rational, toValue } from '../numbers/rational.js';
 import { amountAnswer, amountExpression, amountText } from './amount.js';
 
-const math = create(all, { number: 'Fraction' });
 const locale = localeOf('en-AU');
 
 describe('amounts', () => {

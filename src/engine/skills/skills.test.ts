@@ -1,7 +1,7 @@
 // Every skill of the map, whoever wrote it: the map's shape, and guarantee 1 over many questions, judged by mathjs.
 import fc from 'fast-check';
-import { all, create, type MathJsInstance } from 'mathjs';
 import { describe, expect, it } from 'vitest';
+import { decimalMath, fractionMath as math } from '../../../test/support/exact-math.js';
 import { statementOf } from '../curriculum/standards.js';
 import { STRANDS } from '../curriculum/strands.js';
 import { type DayNumber, parseDayNumber } from '../numbers/day-number.js';
@@ -13,10 +13,6 @@ import type { Question } from '../questions/question.js';
 import { Rng } from '../random/rng.js';
 import { SKILLS, skillById, skillIndex } from './map.js';
 import type { Skill } from './skill.js';
-
-const math: MathJsInstance = create(all, { number: 'Fraction' });
-// Square roots, medians and rounding to places are not defined on fractions; 64 digits are exact for what questions use.
-const decimalMath: MathJsInstance = create(all, { number: 'BigNumber' });
 
 /** The exact value of an expression as "n" or "n/d", by mathjs in fractions. */
 function valueByMathjs(expression: string): string {
