@@ -20,6 +20,7 @@ import { isBuilt } from './setup/freshness.mjs';
 import { ROOT, run } from './setup/run.mjs';
 
 const TODAY = '2026-05-08';
+const NUMBER = '47';
 const MARKED_DAY = '2026-05-01';
 const IMAGES = join(ROOT, 'docs', 'images');
 const LAPTOP = { width: 1366, height: 768 };
@@ -242,7 +243,9 @@ const browser = await chromium.launch({
 });
 try {
   const { id } = await (await ask(address, '/api/demo', {})).json();
-  const { sheets } = await (await ask(address, `/api/classes/${id}/days/${TODAY}`)).json();
+  const { sheets } = await (
+    await ask(address, `/api/classes/${id}/number`, { date: TODAY, number: NUMBER })
+  ).json();
   await takeScreens(browser, address, id, isWanted);
   await takePages(folder, address, sheets, isWanted);
 } finally {

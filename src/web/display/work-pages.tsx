@@ -40,7 +40,13 @@ export function WorkPages({ boards, page, room, isAllAtOnce, onPages }: Props) {
     lay();
     const watch = new ResizeObserver(lay);
     watch.observe(place);
-    return () => watch.disconnect();
+    let isHere = true;
+    // Letters measured before their face has come are of another width.
+    void document.fonts.ready.then(() => isHere && lay());
+    return () => {
+      isHere = false;
+      watch.disconnect();
+    };
   }, [room, isAllAtOnce, columnsPerBoard, onPages]);
 
   return (
