@@ -12,7 +12,9 @@ export function finishQuestion(skill: Skill, templateId: string, draft: Draft): 
   const slips: Slip[] = [];
   for (const { misconception, answer } of draft.slips) {
     const slip = { misconception, text: answer.text, value: answer.value };
-    const isRight = answersEqual(slip, draft.answer) || accepts.some((form) => answersEqual(slip, { text: form, value: null }));
+    const isRight =
+      answersEqual(slip, draft.answer) ||
+      accepts.some((form) => answersEqual(slip, { text: form, value: null }));
     if (!isRight && !slips.some((other) => answersEqual(other, slip))) slips.push(slip);
   }
   const figureKey = draft.figure ? JSON.stringify(draft.figure) : '';

@@ -23,7 +23,13 @@ export function generateQuestions(skill: Skill, count: number, seed: number, loc
 }
 
 /** Up to `tries` different questions per template of a skill about the day's number; empty when none suits it. */
-export function questionsAbout(skill: Skill, day: DayNumber, rng: Rng, locale: Locale, tries: number): Question[] {
+export function questionsAbout(
+  skill: Skill,
+  day: DayNumber,
+  rng: Rng,
+  locale: Locale,
+  tries: number,
+): Question[] {
   const out = new Map<string, Question>();
   for (const template of skill.templates) {
     if (!template.askOn || !template.dayKinds?.includes(day.kind)) continue;

@@ -2,7 +2,16 @@
 import type { FigureSpec } from '../figures/figure.js';
 import type { StrandId } from '../curriculum/strands.js';
 
-export const ANSWER_KINDS = ['number', 'fraction', 'decimal', 'money', 'time', 'word', 'choice', 'list'] as const;
+export const ANSWER_KINDS = [
+  'number',
+  'fraction',
+  'decimal',
+  'money',
+  'time',
+  'word',
+  'choice',
+  'list',
+] as const;
 export type AnswerKind = (typeof ANSWER_KINDS)[number];
 
 export interface Answer {

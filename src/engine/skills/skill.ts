@@ -14,7 +14,11 @@ export interface Skill {
   readonly strand: StrandId;
   /** Ids of skills that come before it. The whole map is connected and has no cycles. */
   readonly prerequisites: readonly string[];
-  readonly codes: { readonly ac9: readonly string[]; readonly england: readonly string[]; readonly ccss: readonly string[] };
+  readonly codes: {
+    readonly ac9: readonly string[];
+    readonly england: readonly string[];
+    readonly ccss: readonly string[];
+  };
   /** Shift of the plain case in logits where a skill is known to be easier or harder than its year suggests. */
   readonly shift?: number;
   readonly templates: readonly [Template, ...Template[]];

@@ -12,7 +12,7 @@ export const ADDITIVE_MISCONCEPTIONS = {
   },
   'count.wrong-way': {
     does: 'goes the wrong way along the numbers',
-    help: 'Say "more" and "less" while stepping right and left on a number line.',
+    help: 'Say “more” and “less” while stepping right and left on a number line.',
     source: COMMON,
   },
   'operation.swapped': {
@@ -146,12 +146,12 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'compensate.forgotten': {
-    does: 'uses the round number and forgets to adjust',
+    does: 'uses an easier number and forgets to adjust',
     help: 'Say aloud what was added that should not have been.',
     source: COMMON,
   },
   'compensate.wrong-way': {
-    does: 'adjusts the wrong way after using a round number',
+    does: 'adjusts the wrong way after using an easier number',
     help: 'Draw the jump on a number line: did it go too far or not far enough?',
     source: COMMON,
   },
@@ -281,8 +281,8 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'letter.side-by-side': {
-    does: 'writes the number next to the figure instead of multiplying',
-    help: 'Read 2 × n as "two lots of n".',
+    does: 'writes the two numbers side by side instead of multiplying',
+    help: 'Read 2 × n as “two lots of n”.',
     source: 'from memory (Küchemann 1981)',
   },
   'negative.turned-round': {

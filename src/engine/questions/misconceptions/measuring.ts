@@ -26,13 +26,13 @@ export const MEASURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'money.unit-ignored': {
-    does: 'compares or joins the numbers and overlooks which are dollars and which are cents',
+    does: 'compares or joins the numbers and overlooks the units they are in',
     help: 'Write both amounts in the same unit first.',
     source: COMMON,
   },
   'money.factor-ten': {
     does: 'moves between the small and the large unit by ten instead of a hundred',
-    help: 'Lay out ten 10c pieces beside one whole and count them in small units: 10, 20, up to 100.',
+    help: 'Count in tens of the small unit until it makes one whole: 10, 20, up to 100.',
     source: COMMON,
   },
   'money.tenths-as-cents': {
@@ -112,7 +112,7 @@ export const MEASURING_MISCONCEPTIONS = {
   },
   'money.percent-as-units': {
     does: 'takes the percent as an amount of money',
-    help: 'Say it aloud as "out of every hundred" and find that part first.',
+    help: 'Say it aloud as “out of every hundred” and find that part first.',
     source: COMMON,
   },
   // Parts of a quantity, wherever they are measured
@@ -154,7 +154,7 @@ export const MEASURING_MISCONCEPTIONS = {
   // Time
   'time.hands-swapped': {
     does: 'takes the long hand for the hours and the short hand for the minutes',
-    help: 'Cover the long hand: with the short hand alone one can already say roughly what time it is.',
+    help: 'Cover the long hand: the short hand alone already tells roughly what time it is.',
     source: 'Massaro 1991 (difficulties in telling time); common practice',
   },
   'time.hour-ahead': {
@@ -248,6 +248,11 @@ export const MEASURING_MISCONCEPTIONS = {
     help: 'Show both with hands or real things before looking at the numbers.',
     source: COMMON,
   },
+  'meas.unit-size': {
+    does: 'picks a unit that is far too large or far too small',
+    help: 'Hold up or picture one of each unit: a grain of rice, a ruler, a long walk.',
+    source: COMMON,
+  },
   'meas.end-read': {
     does: 'reads the mark at the end and overlooks where the object starts',
     help: 'Count the spaces under the object, one finger step a space.',
@@ -325,7 +330,7 @@ export const MEASURING_MISCONCEPTIONS = {
   },
   // Shape and angle
   'shape.one-short': {
-    does: 'misses one when counting round a shape',
+    does: 'misses one when counting, or counts one twice',
     help: 'Mark the place where counting starts, or tick each one off.',
     source: COMMON,
   },
@@ -421,7 +426,7 @@ export const MEASURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'data.added-not-compared': {
-    does: 'adds the two numbers where "how many more" asks for the difference',
+    does: 'adds the two numbers where “how many more” asks for the difference',
     help: 'Put the two rows side by side and cover what they share.',
     source: COMMON,
   },

@@ -150,6 +150,11 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     help: 'Act it out: who would be left standing?',
     source: COMMON,
   },
+  'divide.one-or-self': {
+    does: 'mixes up dividing by one and dividing a number by itself',
+    help: 'Share six apples with one child, then with six children, and compare.',
+    source: COMMON,
+  },
   'divide.halves-once': {
     does: 'halves once where it takes two or three halvings',
     help: 'Fold a strip: half, then half again.',
@@ -272,7 +277,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'fractions.bottom-only': {
-    does: 'multiplies only one of the two numbers',
+    does: 'uses only one of the two numbers of the fraction',
     help: 'Draw a rectangle cut both ways and count the small parts.',
     source: COMMON,
   },
@@ -347,7 +352,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'decimals.whole-too-many': {
-    does: 'fills up the digits and the whole as well, ending one whole too far',
+    does: 'fills up the part and the whole as well, ending one whole too far',
     help: 'Check by adding back: 3.6 and 0.4 make 4.',
     source: COMMON,
   },

@@ -26,21 +26,29 @@ export function addSteps(a: number, b: number, say: SayWhole): string[] {
     const low = Math.min(a, b);
     return [`${say(low)} + ${say(low)} = ${say(2 * low)}`, `${say(2 * low)} + 1 = ${say(total)}`];
   }
-  if (a < b && b > 9) return [`Start with the larger number: ${say(b)} + ${say(a)}`, ...addSteps(b, a, say)];
-  if (b < 10) {
-    const toTen = (10 - (a % 10)) % 10;
-    if (a < 10 && total <= 10)
-      return [`Start at ${say(Math.max(a, b))} and count on ${say(Math.min(a, b))}: ${say(total)}`];
-    if (toTen === 0 || b < toTen) return [whole];
-    if (b === toTen) return [`${whole}, a whole ten`];
-    return [`${say(a)} + ${toTen} = ${say(a + toTen)}`, `${say(a + toTen)} + ${b - toTen} = ${say(total)}`];
-  }
-  const round = roundJustAbove(b);
+  const round = b > 9 ? roundJustAbove(b) : null;
   if (round !== null)
     return [
       `${say(a)} + ${say(round)} = ${say(a + round)}`,
       `${say(a + round)} − ${say(round - b)} = ${say(total)}`,
     ];
+  if (b > 9 && a > 9 && roundJustAbove(a) !== null) return addSteps(b, a, say);
+  if (a < b && b > 9) {
+    const turned = addSteps(b, a, say);
+    return turned.length > 1 ? [`Start with the larger number: ${say(b)} + ${say(a)}`, ...turned] : turned;
+  }
+  if (b < 10) {
+    const toTen = (10 - (a % 10)) % 10;
+    if (a < 10 && total <= 10)
+      return [`Start at ${say(Math.max(a, b))} and count on ${say(Math.min(a, b))}: ${say(total)}`];
+    if (toTen === 0) return [whole];
+    if (b <= toTen) return [`${a % 10} + ${b} = ${(a % 10) + b}, so ${whole}`];
+    return [`${say(a)} + ${toTen} = ${say(a + toTen)}`, `${say(a + toTen)} + ${b - toTen} = ${say(total)}`];
+  }
+  if (b < 100 && b % 10 === 0 && a > 10 && a < 100 && a % 10 > 0) {
+    const tens = a - (a % 10);
+    return [`${say(tens)} + ${say(b)} = ${say(tens + b)}`, `${say(tens + b)} + ${a % 10} = ${say(total)}`];
+  }
   const steps: string[] = [];
   let sum = a;
   for (const part of placeParts(b)) {

@@ -16,7 +16,8 @@ export function subtractSteps(a: number, b: number, say: SayWhole): string[] {
     if (a <= 10) return [`Start at ${say(a)} and count back ${say(b)}: ${say(a - b)}`];
     if (toTen === 0 && b > 7)
       return [`${say(a)} − 10 = ${say(a - 10)}`, `${say(a - 10)} + ${10 - b} = ${say(a - b)}`];
-    if (toTen === 0 || b <= toTen) return [whole];
+    const near = toTen === 0 ? 10 : toTen;
+    if (b <= near) return [`${near} − ${b} = ${near - b}, so ${whole}`];
     return [`${say(a)} − ${toTen} = ${say(a - toTen)}`, `${say(a - toTen)} − ${b - toTen} = ${say(a - b)}`];
   }
   const round = roundJustAbove(b);
@@ -25,6 +26,10 @@ export function subtractSteps(a: number, b: number, say: SayWhole): string[] {
       `${say(a)} − ${say(round)} = ${say(a - round)}`,
       `${say(a - round)} + ${say(round - b)} = ${say(a - b)}`,
     ];
+  if (b < 100 && b % 10 === 0 && a < 100 && a % 10 > 0) {
+    const tens = a - (a % 10);
+    return [`${say(tens)} − ${say(b)} = ${say(tens - b)}`, `${say(tens - b)} + ${a % 10} = ${say(a - b)}`];
+  }
   const steps: string[] = [];
   let left = a;
   for (const part of placeParts(b)) {

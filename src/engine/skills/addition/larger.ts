@@ -109,7 +109,7 @@ const estimate = templateOf<readonly [a: number, b: number, unit: number]>({
     const down = (n: number) => Math.floor(n / unit) * unit;
     const name = ROUND_NAMES.find(([size]) => size === unit)?.[1] ?? 'ten';
     return {
-      text: `Round each number to the nearest ${name}, then add: ${say(a)} + ${say(b)}`,
+      text: `What is ${say(a)} + ${say(b)} if you round both to the nearest ${name} first?`,
       answer: wholeAnswer(round(a) + round(b), locale),
       expression: `${round(a)} + ${round(b)}`,
       features: {
@@ -158,9 +158,9 @@ const busStory = templateOf<readonly [a: number, off: number, on: number]>({
     const name = storyName(telling);
     return {
       text: telling.pick([
-        `A train carries ${say(a)} people: ${off} get off and ${on} get on, so how many are on it now?`,
-        `${name} has ${say(a)} stickers, gives away ${off} and is given ${on}: how many stickers is that now?`,
-        `A library shelf holds ${say(a)} books: ${off} are borrowed and ${on} come back, so how many are on it now?`,
+        `A train has ${say(a)} people. ${off} get off and ${on} get on. How many now?`,
+        `${name} has ${say(a)} stickers, gives away ${off} and gets ${on}. How many now?`,
+        `A shelf has ${say(a)} books. ${off} go out and ${on} come back. How many now?`,
       ]),
       answer: wholeAnswer(left + on, locale),
       expression: `${a} - ${off} + ${on}`,

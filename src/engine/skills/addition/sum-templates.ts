@@ -134,25 +134,25 @@ function sumStory(a: number, b: number, say: (n: number) => string, rng: Rng): s
     const things = countables(total, rng);
     const shown = countOf(a, things, say(a));
     return rng.pick([
-      `${name} has ${shown} and is given ${say(b)} more: how many ${things} is that altogether?`,
-      `There are ${countOf(a, things, say(a))} in a box and ${say(b)} on the table: how many ${things} are there in all?`,
-      `${name} counts ${shown}, then ${say(b)} more: what is the total?`,
+      `${name} has ${shown} and gets ${say(b)} more. How many in all?`,
+      `One box holds ${shown}, another holds ${say(b)}. How many in all?`,
+      `${name} counts ${shown}, then ${say(b)} more. How many in all?`,
     ]);
   }
   if (total <= 2000)
     return rng.pick([
-      `A library has ${say(a)} picture books and ${say(b)} story books: how many books is that altogether?`,
-      `${name} walks ${say(a)} steps before lunch and ${say(b)} after: how many steps is that in all?`,
-      `A hall has ${say(a)} seats downstairs and ${say(b)} upstairs: how many seats are there altogether?`,
+      `A library has ${say(a)} books and buys ${say(b)} more. How many in all?`,
+      `${name} walks ${say(a)} steps, then ${say(b)} more. How many in all?`,
+      `A hall has ${say(a)} red seats and ${say(b)} blue seats. How many in all?`,
     ]);
   return rng.pick([
-    `A fair has ${say(a)} visitors on Saturday and ${say(b)} on Sunday: how many is that altogether?`,
-    `A farm picks ${say(a)} apples one week and ${say(b)} the next: how many apples is that in all?`,
-    `One town has ${say(a)} people and the next has ${say(b)}: how many people live in the two towns?`,
+    `A fair has ${say(a)} visitors, then ${say(b)} more. How many in all?`,
+    `A farm picks ${say(a)} apples, then ${say(b)} more. How many in all?`,
+    `One town has ${say(a)} people, another has ${say(b)}. How many in all?`,
   ]);
 }
 
-/** "Mei has 47 cards and is given 38 more: how many cards is that altogether?" */
+/** "Mei has 47 cards and gets 38 more. How many in all?" */
 export function storySum(spec: SumSpec): Template {
   return templateOf<Pair>({
     id: 'story',

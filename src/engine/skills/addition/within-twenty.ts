@@ -66,11 +66,11 @@ const partsOfTen = templateOf<readonly [whole: number, part: number]>({
   draft: ([whole, part], { locale, rng }) => {
     const things = countables(whole, rng);
     return {
-      text: `${storyName(rng.fork(whole))} has ${whole} ${things} in two hands and ${part} of them in one hand: how many are in the other hand?`,
+      text: `${storyName(rng.fork(whole))} holds ${whole} ${things}, ${part} in one hand. How many in the other?`,
       answer: wholeAnswer(whole - part, locale),
       expression: `${whole} - ${part}`,
       features: { story: true, size: (whole - 5) / 3, tie: whole === 2 * part },
-      strategy: [`${part} and what make ${whole}?`, `${part} + ${whole - part} = ${whole}`],
+      strategy: [`${part} and how many more make ${whole}?`, `${part} + ${whole - part} = ${whole}`],
       slips: wholeSlips(
         [
           ['missing.adds-all', whole + part],
@@ -99,7 +99,7 @@ const double = templateOf<number>({
         : [`${a} + ${a} = ${2 * a}`],
     slips: wholeSlips(
       [
-        ['rule.one-step', a + 2],
+        ['times.as-plus', a + 2],
         ['place.written-as-heard', a < 10 ? Number(`${a}${a}`) : null],
         ['fact.one-out', 2 * a - 1],
       ],

@@ -133,7 +133,7 @@ const equation = templateOf<readonly [result: number, factor: number, plus: numb
     const sign = plus > 0 ? '+' : '−';
     return {
       text: letter
-        ? `${factor} × n ${sign} ${size} = ${say(result)}: what is n?`
+        ? `If ${factor} × n ${sign} ${size} = ${say(result)}, what is n?`
         : `${factor} × ? ${sign} ${size} = ${say(result)}`,
       answer: wholeAnswer(value, locale),
       expression: `(${result} ${plus > 0 ? '-' : '+'} ${size}) / ${factor}`,

@@ -41,9 +41,7 @@ function stepsTemplate(
       const crosses = Math.floor(answer / 100) !== Math.floor(neighbour / 100);
       return {
         text:
-          hidden === 3
-            ? `What comes next: ${shown.join(', ')}`
-            : `Which number is missing: ${shown.join(', ')}`,
+          hidden === 3 ? `What comes next: ${shown.join(', ')}` : `What is missing in ${shown.join(', ')}?`,
         answer: wholeAnswer(answer, locale),
         expression:
           hidden === 0 ? `${neighbour} ${up ? '-' : '+'} ${size}` : `${neighbour} ${up ? '+' : '-'} ${size}`,
@@ -149,7 +147,7 @@ const farTerm = templateOf<readonly [start: number, step: number, position: numb
     const jumps = position - 1;
     const value = start + jumps * step;
     return {
-      text: `A pattern starts at ${say(start)} and goes up by ${step} each time: what is its ${ORDINALS[position - 1] ?? ''} number?`,
+      text: `A pattern starts at ${say(start)} and goes up in ${step}s. What is its ${ORDINALS[position - 1] ?? ''} number?`,
       answer: wholeAnswer(value, locale),
       expression: `${start} + ${jumps} * ${step}`,
       features: {
@@ -200,7 +198,7 @@ const firstTerm = templateOf<readonly [term: number, step: number, position: num
     const first = term - jumps * step;
     const name = ORDINALS[position - 1] ?? '';
     return {
-      text: `A pattern goes up by ${step} each time and its ${name} number is ${say(term)}: what is its first number?`,
+      text: `A pattern goes up in ${step}s and its ${name} number is ${say(term)}. What is its first?`,
       answer: wholeAnswer(first, locale),
       expression: `${term} - ${jumps} * ${step}`,
       features: {

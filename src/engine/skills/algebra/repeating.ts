@@ -29,7 +29,7 @@ function repeatingItems({ core, words, shown }: Repeating): string[] {
 
 function chooseRepeating(words: readonly string[], rng: Rng): Repeating {
   const core = rng.pick(CORES);
-  return { core, words, shown: core.length === 2 ? rng.int(4, 6) : rng.int(5, 7) };
+  return { core, words, shown: core.length === 2 ? rng.int(4, 5) : rng.int(5, 6) };
 }
 
 const repeatingWords = templateOf<Repeating>({
@@ -40,7 +40,7 @@ const repeatingWords = templateOf<Repeating>({
     const answer = items.at(-1) ?? '';
     const shown = items.slice(0, -1);
     return {
-      text: `${shown.join(', ')}: what comes next?`,
+      text: `What comes next: ${shown.join(', ')}, ?`,
       answer: wordAnswer(answer),
       expression: null,
       features: {
@@ -77,7 +77,7 @@ const repeatingNumbers = templateOf<Repeating & { readonly day: number }>({
     const shown = items.slice(0, -1);
     const answer = Number(items.at(-1));
     return {
-      text: `${shown.join(', ')}: which number comes next?`,
+      text: `What comes next: ${shown.join(', ')}, ?`,
       answer: wholeAnswer(answer, locale),
       expression: null,
       features: {

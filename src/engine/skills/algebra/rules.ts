@@ -21,7 +21,7 @@ const thinkOne = templateOf<readonly [result: number, change: number]>({
     const start = result - change;
     const size = Math.abs(change);
     return {
-      text: `${storyName(rng.fork(result))} thinks of a number, ${change > 0 ? `adds ${say(size)}` : `takes away ${say(size)}`} and gets ${say(result)}: what was the number?`,
+      text: `${storyName(rng.fork(result))} thinks of a number, ${change > 0 ? `adds ${say(size)}` : `takes away ${say(size)}`} and gets ${say(result)}. What was it?`,
       answer: wholeAnswer(start, locale),
       expression: `${result} ${change > 0 ? '-' : '+'} ${size}`,
       features: { size: (size > 10 ? 0.5 : 0) + (change < 0 ? 0.3 : 0), adjust: -0.3 },
@@ -59,7 +59,7 @@ const thinkTwo = templateOf<readonly [result: number, factor: number, plus: numb
     const product = result - plus;
     const start = product / factor;
     return {
-      text: `${storyName(rng.fork(result))} thinks of a number, multiplies it by ${factor}, adds ${plus} and gets ${say(result)}: what was the number?`,
+      text: `${storyName(rng.fork(result))} multiplies a number by ${factor}, adds ${plus} and gets ${say(result)}. What was it?`,
       answer: wholeAnswer(start, locale),
       expression: `(${result} - ${plus}) / ${factor}`,
       features: {
@@ -89,10 +89,10 @@ const thinkTwo = templateOf<readonly [result: number, factor: number, plus: numb
 
 const RULE_WORDS: Readonly<Record<number, string>> = {
   2: 'double it',
-  3: 'multiply it by 3',
-  4: 'multiply it by 4',
-  5: 'multiply it by 5',
-  10: 'multiply it by 10',
+  3: 'multiply by 3',
+  4: 'multiply by 4',
+  5: 'multiply by 5',
+  10: 'multiply by 10',
 };
 
 const rule = templateOf<readonly [input: number, factor: number, change: number]>({
@@ -110,7 +110,7 @@ const rule = templateOf<readonly [input: number, factor: number, change: number]
     const size = Math.abs(change);
     const then = change > 0 ? `add ${size}` : `take away ${size}`;
     return {
-      text: `Start with ${say(input)}, ${RULE_WORDS[factor] ?? ''}, then ${then}: what do you get?`,
+      text: `Start with ${say(input)}, ${RULE_WORDS[factor] ?? ''}, then ${then}. What do you get?`,
       answer: wholeAnswer(output, locale),
       expression: `${input} * ${factor} ${change > 0 ? '+' : '-'} ${size}`,
       features: {

@@ -51,7 +51,7 @@ const stepInParts = partTemplates('part-steps', ({ value, form, text, rng, t, e 
   const answer = at(hidden);
   const sign = down ? '−' : '+';
   return {
-    text: hidden === 3 ? `What comes next: ${shown.join(', ')}` : `What is missing: ${shown.join(', ')}`,
+    text: hidden === 3 ? `What comes next: ${shown.join(', ')}` : `What is missing in ${shown.join(', ')}?`,
     value: answer,
     expression: `${e(at(hidden - 1))} ${down ? '-' : '+'} ${e(step)}`,
     features: {
@@ -119,7 +119,7 @@ const doubledThen = partTemplates('rule', ({ value, form, text, expr, rng, t, e 
   const product = multiply(value, rational(factor));
   const result = add(product, rational(plus));
   return {
-    text: `Start with ${text}, ${factor === 2 ? 'double it' : 'multiply it by 10'}, then add ${t(plus)}: what do you get?`,
+    text: `Start with ${text}, ${factor === 2 ? 'double it' : 'multiply by 10'}, then add ${t(plus)}. What do you get?`,
     value: result,
     expression: `${expr} * ${factor} + ${e(plus)}`,
     features: {
@@ -143,7 +143,7 @@ const thoughtOf = partTemplates('think-part', ({ value, form, text, expr, rng, t
   const start = adds ? subtract(value, change) : add(value, change);
   const name = storyName(rng.fork(text));
   return {
-    text: `${name} thinks of ${form === 'money' ? 'an amount' : 'a number'}, ${adds ? 'adds' : 'takes away'} ${t(change)} and gets ${text}: what was it?`,
+    text: `${name} thinks of ${form === 'money' ? 'an amount' : 'a number'}, ${adds ? 'adds' : 'takes away'} ${t(change)} and gets ${text}. What was it?`,
     value: start,
     expression: `${expr} ${adds ? '-' : '+'} ${e(change)}`,
     features: { size: adds ? 0.4 : 0, adjust: -0.4 },

@@ -15,6 +15,13 @@ function wordFor(wanted: number, all: number): (typeof WORDS)[number] {
   return wanted * 2 < all ? 'unlikely' : 'likely';
 }
 
+/** The nearest count that nobody would call even: at most a third, or at least two thirds. */
+function clearOf(wanted: number, all: number): number {
+  return wanted * 2 <= all
+    ? Math.min(wanted, Math.floor(all / 3))
+    : Math.max(wanted, Math.ceil((2 * all) / 3));
+}
+
 function chanceWord(wanted: number, all: number, { rng, locale }: TemplateContext): Draft {
   const [colour, other] = rng.shuffle(COLOURS);
   const right = wordFor(wanted, all);
@@ -24,8 +31,8 @@ function chanceWord(wanted: number, all: number, { rng, locale }: TemplateContex
   return {
     text:
       all <= 12
-        ? `A spinner has ${all} equal parts and ${wanted === 0 ? 'none' : wanted} of them ${wanted === 1 ? 'is' : 'are'} ${colour}. Is ${colour} impossible, unlikely, likely or certain?`
-        : `A bag holds ${formatWhole(all, locale)} counters and ${formatWhole(wanted, locale)} of them ${wanted === 1 ? 'is' : 'are'} ${colour}. Is taking a ${colour} one impossible, unlikely, likely or certain?`,
+        ? `A spinner has ${all} equal parts, ${wanted === 0 ? 'none' : wanted === all ? 'all' : wanted} ${colour}. Is ${colour} impossible, unlikely, likely or certain?`
+        : `A bag has ${formatWhole(all, locale)} counters, ${wanted === all ? 'all' : formatWhole(wanted, locale)} ${colour}. Is ${colour} impossible, unlikely, likely or certain?`,
     answer: choiceAnswer(right),
     expression: null,
     features: {
@@ -36,11 +43,11 @@ function chanceWord(wanted: number, all: number, { rng, locale }: TemplateContex
     },
     strategy: [
       wanted === 0
-        ? 'It cannot happen.'
+        ? 'It cannot happen'
         : wanted === all
-          ? 'It must happen.'
+          ? 'It must happen'
           : `Half of ${formatWhole(all, locale)} would be ${shown(rational(all, 2), locale)}: ${formatWhole(wanted, locale)} is ${wanted * 2 < all ? 'less' : 'more'}.`,
-      `So ${right}.`,
+      `So it is ${right}`,
     ],
     slips: [
       { misconception: 'data.certain-likely', answer: choiceAnswer(near) },
@@ -65,7 +72,7 @@ export const CHANCE_WORD_SKILLS: readonly Skill[] = [
         ask: (context) => {
           const all = context.rng.pick([5, 6, 8, 10]);
           const wanted = context.rng.int(0, all);
-          return chanceWord(wanted * 2 === all ? wanted - 1 : wanted, all, context);
+          return chanceWord(clearOf(wanted, all), all, context);
         },
         dayKinds: ['whole'],
         askOn: (day, context) => {
@@ -74,9 +81,9 @@ export const CHANCE_WORD_SKILLS: readonly Skill[] = [
           const all =
             wanted <= 6
               ? context.rng.pick([wanted, 8, 10, 12])
-              : wanted + context.rng.pick([0, 1, 3, wanted + 5, wanted * 2]);
+              : wanted + context.rng.pick([0, 1, 3, wanted * 2, wanted * 3]);
           return using(
-            chanceWord(wanted, all === wanted * 2 ? all + 1 : all, context),
+            chanceWord(wanted, all < 2 * wanted ? all : Math.max(all, 3 * wanted), context),
             `has ${day.text} wanted outcomes`,
           );
         },

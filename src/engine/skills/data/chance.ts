@@ -21,13 +21,13 @@ function fractionWord(chance: Quantity, { rng }: TemplateContext): Draft {
   const right = doubled === 0 ? 'even' : doubled < 0 ? 'unlikely' : 'likely';
   const others = ['unlikely', 'even', 'likely'].filter((word) => word !== right);
   return {
-    text: `The chance of ${event} is ${chance.text}. Is it unlikely, even or likely?`,
+    text: `The chance of ${event} is ${chance.text}. Is that unlikely, even or likely?`,
     answer: choiceAnswer(right),
     expression: null,
     features: { fewChoices: true, size: chance.value.d > 5 ? 0.7 : 0, adjust: -1 },
     strategy: [
-      doubled === 0 ? 'Exactly one half is an even chance.' : `${chance.text} ${doubled < 0 ? '<' : '>'} 1/2`,
-      `So it is ${right}.`,
+      doubled === 0 ? 'Exactly one half is an even chance' : `${chance.text} ${doubled < 0 ? '<' : '>'} 1/2`,
+      `So it is ${right}`,
     ],
     slips: others.map((word) => ({
       misconception: word === 'even' ? ('data.half-or-half' as const) : ('data.other-event' as const),
@@ -48,11 +48,10 @@ function chanceFraction(
   const value = rational(asked, all);
   const allText = formatWhole(all, locale);
   const wantedText = formatWhole(wanted, locale);
-  const verb = wanted === 1 ? 'is' : 'are';
   const text = {
-    spinner: `A spinner has ${allText} equal parts and ${wantedText} of them ${verb} ${colour}. What is the chance ${negated ? `that it is not ${colour}` : `of ${colour}`}, as a fraction?`,
-    tickets: `${wantedText} of ${allText} raffle tickets ${wanted === 1 ? 'wins' : 'win'}. What is the chance that a ticket ${negated ? 'does not win' : 'wins'}, as a fraction?`,
-    bag: `A bag holds ${wantedText} ${colour} and ${formatWhole(all - wanted, locale)} ${other} counters. What is the chance of taking a ${negated ? other : colour} one, as a fraction?`,
+    spinner: `A spinner has ${allText} equal parts, ${wantedText} ${colour}. What is the chance of ${negated ? 'not ' : ''}${colour}?`,
+    tickets: `${wantedText} of ${allText} tickets ${wanted === 1 ? 'wins' : 'win'}. What is the chance that a ticket ${negated ? 'does not win' : 'wins'}?`,
+    bag: `A bag has ${wantedText} ${colour} and ${formatWhole(all - wanted, locale)} ${other} counters. What is the chance of ${negated ? other : colour}?`,
   }[what];
   const rest = all - asked;
   return {
@@ -72,11 +71,11 @@ function chanceFraction(
     },
     strategy: [
       ...(what === 'bag'
-        ? [`${wantedText} + ${formatWhole(all - wanted, locale)} = ${allText} counters in all.`]
+        ? [`${wantedText} + ${formatWhole(all - wanted, locale)} = ${allText} counters in all`]
         : negated
           ? [`${allText} − ${wantedText} = ${formatWhole(asked, locale)}`]
           : []),
-      `${formatWhole(asked, locale)} out of ${allText}: ${fractionAnswer(value).text}.`,
+      `${formatWhole(asked, locale)} out of ${allText}: ${fractionAnswer(value).text}`,
     ],
     slips: [
       ...(rest > 0
@@ -101,10 +100,12 @@ function notHappening(chance: Quantity, { rng, locale }: TemplateContext): Draft
   const event = rng.pick(['rain tomorrow', 'winning the game', 'a red spin', 'a late bus']);
   const no =
     event === 'a red spin'
-      ? 'that the spin is not red'
+      ? 'of any other spin'
       : event === 'winning the game'
         ? 'of not winning'
-        : `of no ${event.replace(/^a /, '')}`;
+        : event === 'rain tomorrow'
+          ? 'of no rain'
+          : 'that it is on time';
   const { n, d } = chance.value;
   const answer = (amount: Rational) => quantityAnswer(amount, chance.style, locale);
   const isFraction = chance.style === 'fraction';
@@ -113,7 +114,7 @@ function notHappening(chance: Quantity, { rng, locale }: TemplateContext): Draft
     answer: answer(value),
     expression: `1 - ${chance.expression}`,
     features: { size: d > 10 ? 1 : 0, carries: isFraction ? 0 : 1, adjust: -0.3 },
-    strategy: ['Both chances together make 1.', `1 − ${chance.text} = ${shown(value, locale, chance.style)}`],
+    strategy: ['Both chances together make 1', `1 − ${chance.text} = ${shown(value, locale, chance.style)}`],
     slips: [
       { misconception: 'data.other-event', answer: answer(chance.value) },
       { misconception: 'data.half-or-half', answer: answer(rational(1, 2)) },
@@ -143,7 +144,7 @@ function expected(chance: Rational, spins: number, { rng, locale }: TemplateCont
   const one = spins / chance.d;
   const parts = chance.d;
   return {
-    text: `A spinner has ${parts} equal parts and ${chance.n} of them ${chance.n === 1 ? 'is' : 'are'} ${colour}. How many times would you expect ${colour} in ${formatWhole(spins, locale)} spins?`,
+    text: `A spinner is ${chance.n}/${parts} ${colour}. How often do you expect ${colour} in ${formatWhole(spins, locale)} spins?`,
     answer: wholeAnswer(value, locale),
     expression: `${chance.n} / ${chance.d} * ${spins}`,
     features: { size: sizeOf(spins) * 0.5, extraSteps: chance.n === 1 ? 1 : 2, fives: parts === 5 },

@@ -29,7 +29,7 @@ function howManyMore(
   const [a, b] = [topic.labels[first] ?? '', topic.labels[second] ?? ''];
   const did = `${topic.did} ${a}`;
   return {
-    text: `In the ${columnGraph(locale)} ${high} ${topic.who} ${did} and ${low} ${topic.did} ${b}. How many more ${did}?`,
+    text: `${high} ${topic.who} ${did} and ${low} ${topic.did} ${b}. How many more ${did}?`,
     answer: wholeAnswer(high - low, locale),
     expression: `${high} - ${low}`,
     features: { drawn: true, size: sizeOf(high) * 0.6, carries: borrowsIn(high, low) },
@@ -59,7 +59,7 @@ function readBar(
     features: { drawn: true, size: step === 1 ? 0 : step === 10 || step === 5 ? 0.5 : 1, adjust: -0.5 },
     strategy: [
       step === 1
-        ? 'Go across from the top of the column to the scale.'
+        ? 'Go across from the top of the column to the scale'
         : `The scale goes up in steps of ${step}: ${marks} × ${step} = ${value}`,
     ],
     slips: [
@@ -76,9 +76,9 @@ function readBar(
 function total(values: readonly number[], topic: Topic, { locale }: TemplateContext): Draft {
   const sum = values.reduce((all, value) => all + value, 0);
   const first = (values[0] ?? 0) + (values[1] ?? 0);
-  const named = values.map((value, index) => `${value} for ${topic.labels[index]}`);
+  const named = values.map((value, index) => `${topic.labels[index]} ${formatWhole(value, locale)}`);
   return {
-    text: `In a survey there were ${named.slice(0, -1).join(', ')} and ${named[named.length - 1]}. How many answers is that in all?`,
+    text: `Votes: ${named.join(', ')}. How many votes in all?`,
     answer: wholeAnswer(sum, locale),
     expression: values.join(' + '),
     features: {
@@ -98,7 +98,6 @@ function total(values: readonly number[], topic: Topic, { locale }: TemplateCont
         misconception: 'data.one-left-out',
         answer: wholeAnswer(sum - (values[values.length - 1] ?? 0), locale),
       },
-      { misconception: 'data.larger-given', answer: wholeAnswer(Math.max(...values), locale) },
     ],
     figure: chart(values, topic, sum > 60 ? 10 : sum > 24 ? 5 : 2, locale.spelling.colour),
   };
@@ -107,7 +106,7 @@ function total(values: readonly number[], topic: Topic, { locale }: TemplateCont
 function more(high: number, low: number, topic: Topic, { locale }: TemplateContext): Draft {
   const [a, b] = [topic.labels[0], topic.labels[1]];
   return {
-    text: `In a ${high > 500 ? 'vote' : 'survey'} there were ${formatWhole(high, locale)} for ${a} and ${formatWhole(low, locale)} for ${b}. How many more were for ${a}?`,
+    text: `Votes: ${a} ${formatWhole(high, locale)}, ${b} ${formatWhole(low, locale)}. How many more for ${a}?`,
     answer: wholeAnswer(high - low, locale),
     expression: `${high} - ${low}`,
     features: { size: sizeOf(high) * 0.6, carries: borrowsIn(high, low), story: true },

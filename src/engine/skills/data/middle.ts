@@ -34,8 +34,8 @@ function middle(values: readonly Rational[], style: Style, { locale }: TemplateC
       adjust: -0.3,
     },
     strategy: [
-      `In order: ${order.map((value) => say(value, style, locale)).join(', ')}.`,
-      `The one in the middle is ${say(result, style, locale)}.`,
+      `In order: ${order.map((value) => say(value, style, locale)).join(', ')}`,
+      `The one in the middle is ${say(result, style, locale)}`,
     ],
     slips: [
       { misconception: 'data.middle-unsorted', answer: answerOf(unsortedMedian(values), style, locale) },
@@ -66,7 +66,7 @@ function spread(values: readonly Rational[], style: Style, { locale }: TemplateC
       adjust: -0.3,
     },
     strategy: [
-      `Largest ${say(high, style, locale)}, smallest ${say(low, style, locale)}.`,
+      `Largest ${say(high, style, locale)}, smallest ${say(low, style, locale)}`,
       `${say(high, style, locale)} − ${say(low, style, locale)} = ${say(subtract(high, low), style, locale)}`,
     ],
     slips: [
@@ -91,7 +91,7 @@ function mode(values: readonly Rational[], style: Style, { locale }: TemplateCon
     answer: answerOf(result, style, locale),
     expression: null,
     features: { size: values.length > 5 ? 0.5 : 0, rule: true, adjust: 0.2 },
-    strategy: [`${say(result, style, locale)} appears ${count(result)} times, more often than any other.`],
+    strategy: [`${say(result, style, locale)} appears ${count(result)} times, more often than any other`],
     slips: [
       { misconception: 'data.how-often-given', answer: wholeAnswer(count(result), locale) },
       {

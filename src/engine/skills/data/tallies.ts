@@ -13,7 +13,7 @@ function whichMore(first: number, second: number, topic: Topic, { rng, locale }:
   const wrong = right === nameA ? nameB : nameA;
   const gap = Math.abs(first - second);
   return {
-    text: `${formatWhole(first, locale)} ${topic.who} ${didText(topic, nameA)} and ${formatWhole(second, locale)} ${topic.did} ${nameB}. Are there more for ${nameA} or for ${nameB}?`,
+    text: `Which has more votes: ${nameA} (${formatWhole(first, locale)}) or ${nameB} (${formatWhole(second, locale)})?`,
     answer: choiceAnswer(right),
     expression: null,
     features: {
@@ -23,8 +23,8 @@ function whichMore(first: number, second: number, topic: Topic, { rng, locale }:
       adjust: gap > 2 ? -0.3 : 0,
     },
     strategy: [
-      `${formatWhole(Math.max(first, second), locale)} > ${formatWhole(Math.min(first, second), locale)}`,
-      `So more for ${right}.`,
+      `${formatWhole(Math.max(first, second), locale)} is more than ${formatWhole(Math.min(first, second), locale)}`,
+      `So more for ${right}`,
     ],
     slips: [{ misconception: 'data.other-row', answer: choiceAnswer(wrong) }],
     figure: {
@@ -42,7 +42,7 @@ function readTally(count: number, topic: Topic, { locale }: TemplateContext): Dr
   const rest = count % 5;
   const label = topic.labels[0];
   return {
-    text: `The tally shows how many ${topic.who} ${didText(topic, label)}. How many are there?`,
+    text: `How many ${topic.who} ${didText(topic, label)} in the tally?`,
     answer: wholeAnswer(count, locale),
     expression: `${bundles} * 5 + ${rest}`,
     features: { drawn: true, size: bundles > 4 ? 1 : bundles > 2 ? 0.5 : 0, adjust: -0.2 },
@@ -75,8 +75,8 @@ function tallyBundles(count: number, asksRest: boolean, { locale }: TemplateCont
   const text = formatWhole(count, locale);
   return {
     text: asksRest
-      ? `${text} is shown as tally marks in bundles of five. How many single marks are left beside the full bundles?`
-      : `${text} is shown as tally marks. How many full bundles of five are there?`,
+      ? `You tally ${text} in bundles of five. How many single marks are left over?`
+      : `You tally ${text}. How many full bundles of five do you draw?`,
     answer: wholeAnswer(asksRest ? rest : bundles, locale),
     expression: asksRest ? `mod(${count}, 5)` : rest === 0 ? `${count} / 5` : `floor(${count} / 5)`,
     features: {
@@ -115,7 +115,7 @@ function pictures(
   const label = topic.labels[1];
   const others = [each * 2, each * 3 + (half ? each / 2 : 0), each];
   return {
-    text: `In the ${pictureGraph(locale)} each picture stands for ${each} ${topic.who}. How many ${topic.who} ${didText(topic, label)}?`,
+    text: `How many ${topic.who} ${didText(topic, label)} in the ${pictureGraph(locale)}?`,
     answer: wholeAnswer(value, locale),
     expression: half ? `${shown} * ${each} + ${each} / 2` : `${shown} * ${each}`,
     features: {
@@ -152,7 +152,7 @@ function picturesStand(count: number, each: number, { rng, locale }: TemplateCon
   const things = rng.pick(['books', 'trees', 'birds', 'goals', 'visitors']);
   const total = count * each;
   return {
-    text: `In a ${pictureGraph(locale)} each picture stands for ${each} ${things}. How many ${things} do ${formatWhole(count, locale)} pictures show?`,
+    text: `One picture stands for ${each} ${things}. How many do ${formatWhole(count, locale)} pictures show?`,
     answer: wholeAnswer(total, locale),
     expression: `${count} * ${each}`,
     features: {
@@ -173,7 +173,7 @@ function picturesNeeded(total: number, each: number, { rng, locale }: TemplateCo
   const things = rng.pick(['books', 'trees', 'birds', 'goals', 'visitors']);
   const count = total / each;
   return {
-    text: `In a ${pictureGraph(locale)} each picture stands for ${each} ${things}. How many pictures show ${formatWhole(total, locale)} ${things}?`,
+    text: `One picture stands for ${each} ${things}. How many pictures show ${formatWhole(total, locale)}?`,
     answer: wholeAnswer(count, locale),
     expression: `${total} / ${each}`,
     features: { size: sizeOf(count) * 0.7, unknownInside: true, fives: each === 5, rule: each === 10 },

@@ -194,9 +194,9 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
           return {
             ...sketch,
             text: x.pick([
-              `${storyName(x.rng)} walks ${x.text} kilo${metre}s in the morning and ${x.t(other)} kilo${metre}s in the afternoon. How many kilo${metre}s is that?`,
-              `A tank holds ${x.text} ${litre}s and ${x.t(other)} ${litre}s are poured in. How many ${litre}s are in it now?`,
-              `A melon weighs ${x.text} kilograms and a pumpkin ${x.t(other)} kilograms. How many kilograms do they weigh together?`,
+              `${storyName(x.rng)} walks ${x.text}\u00a0km and then ${x.t(other)}\u00a0km. How many kilo${metre}s is that?`,
+              `You mix ${x.text}\u00a0L and ${x.t(other)}\u00a0L of water. How many ${litre}s is that?`,
+              `One box weighs ${x.text}\u00a0kg, another ${x.t(other)}\u00a0kg. How many kilograms in all?`,
             ]),
           };
         },

@@ -56,7 +56,7 @@ export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
           const first = askMore === digits > otherDigits;
           const texts = x.rng.shuffle([x.text, x.t(other)]);
           return {
-            text: `Which is ${askMore ? 'more' : 'less'}, ${texts[0]} or ${texts[1]}?`,
+            text: `Which is ${askMore ? 'greater' : 'less'}: ${texts[0]} or ${texts[1]}?`,
             value: first ? x.value : other,
             expression: `${askMore ? 'max' : 'min'}(${x.expr}, ${x.e(other)})`,
             features: {
@@ -103,7 +103,7 @@ export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
           const longest = Math.max(places, otherPlaces);
           const inLast = (value: Rational) => String(value.n * (10 ** longest / value.d));
           return {
-            text: `Which is ${askMore ? 'more' : 'less'}, ${texts[0]} or ${texts[1]}?`,
+            text: `Which is ${askMore ? 'greater' : 'less'}: ${texts[0]} or ${texts[1]}?`,
             value: right,
             expression: `${askMore ? 'max' : 'min'}(${x.expr}, ${x.e(other)})`,
             features: {

@@ -107,7 +107,7 @@ export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
                 uses: `writes ${x.text} in ${tenths ? 'tenths' : 'hundredths'}`,
               }
             : {
-                text: `Write ${x.text} with a decimal point`,
+                text: `What is ${x.text} as a decimal?`,
                 value: x.value,
                 form: 'decimal',
                 expression: `${x.n} / ${x.d}`,
@@ -157,7 +157,7 @@ export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
           const first = order > 0;
           const otherText = x.t(other, x.form === 'fraction' ? 'decimal' : 'fraction');
           return {
-            text: `Which is more, ${x.text} or ${otherText}?`,
+            text: `Which is greater: ${x.text} or ${otherText}?`,
             value: first ? x.value : other,
             form: first === (x.form === 'fraction') ? 'fraction' : 'decimal',
             expression: `max(${x.e(x.value)}, ${x.e(other)})`,

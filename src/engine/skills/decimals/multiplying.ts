@@ -199,7 +199,8 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
         make: (x) => {
           const k = x.pick([3, 4, 5, 6, 8, 9]);
           const answer = divide(x.value, rational(k));
-          if (placesOf(answer) > 3) return null;
+          // Thousandths are too much to keep in mind here.
+          if (placesOf(answer) > 2) return null;
           const digits = x.n * (10 ** placesOf(x.value) / x.d);
           const exact = digits % k === 0;
           const whole = floor(answer);
@@ -209,12 +210,12 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
             text:
               x.form === 'money'
                 ? x.pick([
-                    `${k} friends share ${x.text} equally. How much does each friend get?`,
+                    `${k} friends share ${x.text} equally. How much does each get?`,
                     `${x.text} ÷ ${k}`,
                   ])
                 : x.pick([
                     `${x.text} ÷ ${k}`,
-                    `A ribbon of ${x.text} ${x.locale.spelling.metre}s is cut into ${k} equal pieces. How many ${x.locale.spelling.metre}s long is each piece?`,
+                    `You cut ${x.text}\u00a0m of ribbon into ${k} equal pieces. How many ${x.locale.spelling.metre}s is each?`,
                   ]),
             value: answer,
             expression: `${x.expr} / ${k}`,

@@ -172,7 +172,7 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
           if (first.n < 0) return null;
           const answer = add(x.value, unit);
           return {
-            text: `${x.t(first)}, ${x.t(subtract(x.value, unit))}, ${x.text}, ? What comes next?`,
+            text: `What comes next: ${x.t(first)}, ${x.t(subtract(x.value, unit))}, ${x.text}, ?`,
             value: answer,
             expression: `${x.expr} + ${x.e(unit)}`,
             features: { extraSteps: floor(answer) > floor(x.value) ? 1 : 0, size: unit.n === 1 ? 0 : 0.5 },
@@ -188,7 +188,7 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
                   : null,
               ],
               ['decimals.place-missed', add(x.value, ONE)],
-              ['divide.neighbour', add(answer, TENTH)],
+              ['fact.one-out', add(answer, TENTH)],
             ],
             uses: `counts on from ${x.text}`,
           };

@@ -33,10 +33,10 @@ export const ROUNDING_SKILLS: readonly Skill[] = [
           const unit = x.locale.currency.mainName[0];
           return {
             text: between
-              ? `Is ${x.text} nearer to ${x.t(down)} or to ${x.t(down + 1)}?`
+              ? `Is ${x.text} nearer to ${x.t(down)} or ${x.t(down + 1)}?`
               : x.form === 'money'
-                ? `Round ${x.text} to the nearest ${unit}`
-                : `Round ${x.text} to the nearest whole number`,
+                ? `What is ${x.text} to the nearest ${unit}?`
+                : `What is ${x.text} to the nearest whole number?`,
             value: answer,
             expression: `round(${x.expr})`,
             features: {
@@ -85,7 +85,7 @@ export const ROUNDING_SKILLS: readonly Skill[] = [
           const up = compare(answer, down) > 0;
           const halfway = equals(subtract(x.value, down), rational(1, 20));
           return {
-            text: `Round ${x.text} to the nearest tenth`,
+            text: `What is ${x.text} to the nearest tenth?`,
             value: answer,
             expression: `round(${x.expr} * 10) / 10`,
             features: { size: placesOf(x.value) > 2 ? 1 : 0, carries: up && answer.d === 1 ? 1 : 0 },

@@ -97,7 +97,7 @@ export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
           const story = x.rng.chance(0.3);
           return {
             text: story
-              ? `${storyName(x.rng)} ties ${x.text} balloons in ${k} equal bunches. How many balloons are in a bunch?`
+              ? `${storyName(x.rng)} ties ${x.text} balloons in ${k} equal bunches. How many in each?`
               : `${x.text} ÷ ${k}`,
             value: q,
             expression: `${x.n} / ${k}`,
@@ -138,8 +138,8 @@ export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
           return {
             text: story
               ? x.pick([
-                  `${x.text} seedlings go into ${k} equal beds. How many seedlings are in each bed?`,
-                  `${k} classes share ${x.text} sheets of card equally. How many sheets does each class get?`,
+                  `${k} garden beds share ${x.text} plants equally. How many in each?`,
+                  `${k} classes share ${x.text} books equally. How many does each get?`,
                 ])
               : `${x.text} ÷ ${k}`,
             value: q,

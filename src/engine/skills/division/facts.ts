@@ -140,7 +140,7 @@ function factSkill({ id, title, divisors, top, year, fluentYear, after, codes }:
           return {
             text: x.pick([
               `${storyName(x.rng)} packs ${x.text} ${things} in bags of ${d}. How many bags is that?`,
-              `${d} friends share ${x.text} ${things} equally. How many does each friend get?`,
+              `${d} friends share ${x.text} ${things} equally. How many does each get?`,
               `${x.text} chairs stand in rows of ${d}. How many rows are there?`,
             ]),
             value: q,

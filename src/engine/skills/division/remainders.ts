@@ -60,12 +60,12 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
           return {
             text: up
               ? x.pick([
-                  `${x.text} children travel in vans that hold ${k} children each. How many vans are needed?`,
-                  `${storyName(x.rng)} keeps ${x.text} photos in an album, ${k} to a page. How many pages are needed?`,
+                  `A van holds ${k} children. How many vans do ${x.text} children need?`,
+                  `${k} photos fit on a page. How many pages do ${x.text} photos need?`,
                 ])
               : x.pick([
-                  `${storyName(x.rng)} packs ${x.text} ${things} into full bags of ${k}. How many full bags are there?`,
-                  `A game needs teams of exactly ${k}. How many full teams can ${x.text} children make?`,
+                  `${storyName(x.rng)} packs ${x.text} ${things} in bags of ${k}. How many bags are full?`,
+                  `A team has ${k} players. How many full teams can ${x.text} children make?`,
                 ]),
             value: up ? q + 1 : q,
             expression: up ? `ceil(${x.n} / ${k})` : `floor(${x.n} / ${k})`,
@@ -140,7 +140,7 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
           const k = x.pick(([5, 6, 8, 10, 20] as const).filter((d) => x.n % d !== 0));
           const q = Math.floor(x.n / k);
           return {
-            text: `${x.text} eggs are packed in boxes that hold ${k} eggs. How many boxes are needed for all the eggs?`,
+            text: `A box holds ${k} eggs. How many boxes do ${x.text} eggs need?`,
             value: q + 1,
             expression: `ceil(${x.n} / ${k})`,
             features: {
@@ -189,12 +189,14 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
           const q = Math.floor(x.n / k);
           const r = x.n % k;
           const story = x.rng.chance(0.4) && x.n <= 40;
+          const answer = rational(x.n, k);
+          const form = x.rng.chance(0.5) ? 'fraction' : 'whole';
           return {
             text: story
-              ? `${k} friends share ${x.text} pancakes equally. How many pancakes does each friend get?`
+              ? `${k} friends share ${x.text} pancakes equally. How many does each get?`
               : `What exactly is ${x.text} ÷ ${k}?`,
-            value: rational(x.n, k),
-            form: x.rng.chance(0.5) ? 'fraction' : 'whole',
+            value: answer,
+            form,
             expression: `${x.n} / ${k}`,
             features: {
               extraSteps: 1,
@@ -202,7 +204,11 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
               size: q > 12 ? 1 : 0,
               adjust: k === 2 ? -0.9 : k === 8 ? 0.3 : k === 10 ? -0.3 : 0,
             },
-            strategy: [`${x.n} ÷ ${k} = ${q} remainder ${r}`, `${r} ÷ ${k} = ${r}/${k}`],
+            strategy: [
+              `${x.n} ÷ ${k} = ${q} remainder ${r}`,
+              `${r} ÷ ${k} = ${x.t(rational(r, k), form)}`,
+              `${q} + ${x.t(rational(r, k), form)} = ${x.t(answer, form)}`,
+            ],
             slips: [
               ['divide.remainder-dropped', q],
               ['divide.remainder-as-tenths', remainderAsTenths(x.n, k)],

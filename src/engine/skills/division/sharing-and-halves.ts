@@ -66,8 +66,8 @@ export const SHARING_SKILLS: readonly Skill[] = [
           const things = countables(x.n, x.rng);
           return {
             text: x.pick([
-              `Share ${x.text} ${things} equally among ${sharers} children. How many ${things} does each child get?`,
-              `${storyName(x.rng)} puts ${x.text} ${things} into ${sharers} equal piles. How many ${things} are in each pile?`,
+              `${sharers} children share ${x.text} ${things} equally. How many does each get?`,
+              `${storyName(x.rng)} puts ${x.text} ${things} in ${sharers} equal piles. How many are in each?`,
             ]),
             value: each,
             expression: `${x.n} / ${sharers}`,
@@ -140,7 +140,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
         suits: (value) => value.d === 1 && value.n % 2 === 0 && value.n >= 4 && value.n <= 20,
         make: (x) => ({
           ...half(x, { size: x.n / 10, story: true }),
-          text: `${storyName(x.rng)} eats half of ${x.text} ${x.pick(['grapes', 'cherries', 'crackers', 'nuts'])}. How many are eaten?`,
+          text: `${storyName(x.rng)} eats half of ${x.text} ${x.pick(['grapes', 'cherries', 'crackers', 'berries'])}. How many is that?`,
         }),
       }),
     ],
@@ -173,11 +173,8 @@ export const SHARING_SKILLS: readonly Skill[] = [
         make: (x) => ({
           ...half(x, { carries: oddDigits(x.n), size: x.n > 50 ? 1 : 0, story: true }),
           text: x.pick([
-            `A class of ${x.text} children splits into two equal teams. How many children are in each team?`.replace(
-              /A class of (\d+)/,
-              x.n > 32 ? 'A group of $1' : 'A class of $1',
-            ),
-            `${storyName(x.rng)} has filled half of an album with room for ${x.text} photos. How many photos is that?`,
+            `${x.text} children make 2 equal teams. How many are in each team?`,
+            `An album for ${x.text} photos is half full. How many photos is that?`,
           ]),
         }),
       }),
@@ -267,8 +264,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
           strategy: [`${x.text} × 1 = ${x.text}`],
           slips: [
             ['divide.as-minus', toNumber(x.value) > 1 ? add(x.value, rational(-1)) : null],
-            ['divide.quotient-for-remainder', 1],
-            ['times.zero-keeps', 0],
+            ['divide.one-or-self', 1],
           ],
           uses: `divides ${x.text} by one`,
         }),
@@ -287,7 +283,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
           strategy: [`1 × ${x.text} = ${x.text}`],
           slips: [
             ['divide.as-minus', 0],
-            ['divide.not-undone', x.d === 1 ? x.n : null],
+            ['divide.one-or-self', x.d === 1 ? x.n : null],
           ],
           uses: `divides ${x.text} by itself`,
         }),

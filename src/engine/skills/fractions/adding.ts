@@ -154,21 +154,14 @@ export const FRACTION_SUM_SKILLS: readonly Skill[] = [
             extraSteps: x.n + top > x.d ? 1 : 0,
             size: smaller(x),
           });
-          const [what, did] = x.pick([
-            ['kilometre', 'walks'],
-            ['litre', 'pours out'],
-            ['hour', 'reads for'],
+          const [unit, did] = x.pick([
+            ['km', 'walks'],
+            ['L', 'pours out'],
+            ['kg', 'buys'],
           ] as const);
-          const unit =
-            what === 'litre'
-              ? x.locale.spelling.litre
-              : what === 'kilometre'
-                ? `kilo${x.locale.spelling.metre}`
-                : what;
-          const article = what === 'hour' ? 'an' : 'a';
           return {
             ...sketch,
-            text: `${storyName(x.rng)} ${did} ${x.text} of ${article} ${unit} and then another ${top}/${x.d} of ${article} ${unit}. How many ${unit}s is that together?`,
+            text: `${storyName(x.rng)} ${did} ${x.text}\u00a0${unit} and then ${top}/${x.d}\u00a0${unit}. How many ${unit} is that?`,
           };
         },
       }),

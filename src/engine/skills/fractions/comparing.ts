@@ -29,7 +29,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
           const first = askMore === x.n > other;
           const texts = x.rng.shuffle([`${x.n}/${x.d}`, `${other}/${x.d}`]);
           return {
-            text: `Which is ${askMore ? 'more' : 'less'}, ${texts[0]} or ${texts[1]}?`,
+            text: `Which is ${askMore ? 'greater' : 'less'}: ${texts[0]} or ${texts[1]}?`,
             value: first ? x.value : rational(other, x.d),
             expression: `${askMore ? 'max' : 'min'}(${x.n}/${x.d}, ${other}/${x.d})`,
             features: {
@@ -58,7 +58,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
           const first = askMore === x.d < d;
           const texts = x.rng.shuffle([`${x.n}/${x.d}`, `${x.n}/${d}`]);
           return {
-            text: `Which is ${askMore ? 'more' : 'less'}, ${texts[0]} or ${texts[1]}?`,
+            text: `Which is ${askMore ? 'greater' : 'less'}: ${texts[0]} or ${texts[1]}?`,
             value: first ? x.value : other,
             expression: `${askMore ? 'max' : 'min'}(${x.n}/${x.d}, ${x.n}/${d})`,
             features: {
@@ -67,8 +67,10 @@ export const COMPARING_SKILLS: readonly Skill[] = [
               size: x.n > 1 ? 0.5 : 0,
             },
             strategy: [
-              `1/${Math.min(x.d, d)} is more than 1/${Math.max(x.d, d)}`,
-              ...(x.n === 1 ? [] : [`${x.n}/${Math.min(x.d, d)} is more than ${x.n}/${Math.max(x.d, d)}`]),
+              `${x.parts(Math.min(x.d, d))} are bigger than ${x.parts(Math.max(x.d, d))}`.replace(/^./, (c) =>
+                c.toUpperCase(),
+              ),
+              `So ${x.n}/${Math.min(x.d, d)} is more than ${x.n}/${Math.max(x.d, d)}`,
             ],
             slips: [['fractions.bigger-bottom-bigger', first ? other : x.value]],
             uses: `compares ${x.text}`,
@@ -124,7 +126,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
                 ? 'fractions.bigger-numbers-bigger'
                 : 'fractions.bigger-bottom-bigger';
           return {
-            text: `Which is ${askMore ? 'more' : 'less'}, ${texts[0]} or ${texts[1]}?`,
+            text: `Which is ${askMore ? 'greater' : 'less'}: ${texts[0]} or ${texts[1]}?`,
             value: first ? x.value : other,
             expression: `${askMore ? 'max' : 'min'}(${x.expr}, ${x.e(other)})`,
             features: {

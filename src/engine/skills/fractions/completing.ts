@@ -33,7 +33,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
                   ? `1 − ${x.text}`
                   : ask === 2
                     ? `? + ${x.text} = 1`
-                    : `${storyName(x.rng)} has eaten ${x.text} of a pizza. What fraction of the pizza is left?`,
+                    : `${storyName(x.rng)} eats ${x.text} of a pizza. What fraction is left?`,
             value: answer,
             expression: `1 - ${x.n}/${x.d}`,
             features: {
@@ -156,8 +156,10 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
         make: (x) => {
           const terms = [2, 1, 0].map((back) => `${x.n - back}/${x.d}`);
           const answer = rational(x.n + 1, x.d);
+          // 1/8, 2/8, 3/8 would want 4/8, but a key says 1/2.
+          if (answer.d !== x.d && answer.d !== 1) return null;
           return {
-            text: `${terms.join(', ')}, ? What comes next?`,
+            text: `What comes next: ${terms.join(', ')}, ?`,
             value: answer,
             expression: `${x.expr} + 1/${x.d}`,
             features: { size: x.d > 5 ? 1 : 0, adjust: -0.2 },

@@ -36,7 +36,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
             },
             strategy: [
               ...(whole > 0 ? [`2 × ${whole} = ${2 * whole}`] : []),
-              `2 × ${x.n % x.d}/${x.d} = ${2 * (x.n % x.d)}/${x.d}`,
+              `2 × ${x.n % x.d} ${x.parts(x.d, x.n % x.d)} = ${2 * (x.n % x.d)} ${x.parts(x.d)}`,
               ...(whole > 0
                 ? [`${2 * whole} + ${2 * (x.n % x.d)}/${x.d} = ${x.t(answer)}`]
                 : doubled === x.t(answer)
@@ -219,9 +219,9 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
           const story = x.rng.chance(0.3);
           return {
             text: story
-              ? `${k} children share ${x.text} of a loaf equally. What fraction of a loaf does each child get?`.replace(
-                  x.n > x.d ? ' of a loaf equally' : '\u0000',
-                  ' loaves equally',
+              ? `${k} children share ${x.text} of a cake equally. What part of a cake does each get?`.replace(
+                  x.n > x.d ? ' of a cake equally' : '\u0000',
+                  ' cakes equally',
                 )
               : `${x.text} ÷ ${k}`,
             value: answer,

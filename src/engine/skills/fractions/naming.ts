@@ -48,7 +48,7 @@ export const NAMING_SKILLS: readonly Skill[] = [
           return {
             text: counts
               ? `How many ${x.parts(x.d)} are in ${x.text}?`
-              : `${x.text} counts ${x.parts(x.d)}. How many ${x.parts(x.d)} make one whole?`,
+              : `${x.text} is ${x.n} ${x.parts(x.d, x.n)}. How many ${x.parts(x.d)} make one whole?`,
             value: counts ? x.n : x.d,
             form: 'whole',
             expression: counts ? `(${x.n}/${x.d}) / (1/${x.d})` : `1 / (1/${x.d})`,
@@ -76,7 +76,7 @@ export const NAMING_SKILLS: readonly Skill[] = [
           const rest = x.rng.chance(0.4);
           const shaded = rest ? x.d - x.n : x.n;
           return {
-            text: `A ${shape} is cut into ${x.d} equal parts and ${shaded} ${shaded === 1 ? 'is' : 'are'} shaded. What fraction is ${rest ? 'not shaded' : 'shaded'}?`,
+            text: `A ${shape} has ${x.d} equal parts, ${shaded} shaded. What fraction is ${rest ? 'not shaded' : 'shaded'}?`,
             value: x.value,
             form: 'fraction',
             expression: `${x.n} / ${x.d}`,
@@ -147,7 +147,7 @@ export const NAMING_SKILLS: readonly Skill[] = [
           return {
             text: x.rng.chance(0.5)
               ? `Which whole number is nearest to ${x.text}?`
-              : `Is ${x.text} nearer to ${x.t(whole)} or to ${x.t(whole + 1)}?`,
+              : `Is ${x.text} nearer to ${x.t(whole)} or ${x.t(whole + 1)}?`,
             value: up ? whole + 1 : whole,
             form: 'whole',
             expression: `round(${x.expr})`,
@@ -180,13 +180,13 @@ export const NAMING_SKILLS: readonly Skill[] = [
           const askMore = x.rng.chance(0.7);
           const pickFirst = askMore === more;
           return {
-            text: `Which is ${askMore ? 'more' : 'less'}, ${x.text} or 1/2?`,
+            text: `Which is ${askMore ? 'greater' : 'less'}: ${x.text} or 1/2?`,
             value: pickFirst ? x.value : half,
             expression: `${askMore ? 'max' : 'min'}(${x.n}/${x.d}, 1/2)`,
             features: { fewChoices: true, size: x.d > 5 ? 1 : 0, extraSteps: x.d % 2 },
             strategy: [
-              `${x.d} ÷ 2 = ${x.d % 2 === 0 ? x.d / 2 : `${Math.floor(x.d / 2)} 1/2`}`,
-              `${x.n}/${x.d} is ${more ? 'more' : 'less'} than half of ${x.d} parts`,
+              `Half of ${x.d} parts is ${x.d % 2 === 0 ? x.d / 2 : `${Math.floor(x.d / 2)} 1/2`}`,
+              `${x.n} ${x.n === 1 ? 'part' : 'parts'} is ${more ? 'more' : 'less'} than that`,
             ],
             slips: [
               [

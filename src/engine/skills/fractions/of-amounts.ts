@@ -63,7 +63,7 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
           const name = bottom === 2 ? 'Half' : `One ${x.parts(4, 1)}`;
           return {
             ...sketch,
-            text: x.pick([sketch.text, `${name} of ${x.n} ${things} are red. How many ${things} are red?`]),
+            text: x.pick([sketch.text, `${name} of ${x.n} ${things} are red. How many are red?`]),
             figure: x.rng.chance(0.4)
               ? { kind: 'fraction-set', total: x.n, shaded: 0, groups: bottom }
               : undefined,
@@ -132,8 +132,8 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
               rule: b === 10,
             }),
             text: x.pick([
-              `${storyName(x.rng)} gives away ${part} of ${x.text} ${things}. How many are given away?`,
-              `A path is ${x.text} ${x.locale.spelling.metre}s long, and ${part} of it is in the shade. How many ${x.locale.spelling.metre}s are in the shade?`,
+              `${storyName(x.rng)} gives away ${part} of ${x.text} ${things}. How many is that?`,
+              `A path is ${x.text}\u00a0m long. How many ${x.locale.spelling.metre}s is ${part} of it?`,
             ]),
           };
         },

@@ -16,13 +16,13 @@ import {
   wholeOn,
 } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-import { productSize } from './product-size.js';
+import { longSideFirst, productSize } from './product-size.js';
 
 const SQUARE_UNITS: Readonly<Record<string, string>> = { cm: 'cm²', m: 'm²' };
 
 function gridArea(rows: number, columns: number, { locale }: TemplateContext): Draft {
   return {
-    text: `A rectangle is made of ${rows} ${rows === 1 ? 'row' : 'rows'} of ${columns} squares. How many squares is its area?`,
+    text: `A rectangle has ${rows} ${rows === 1 ? 'row' : 'rows'} of ${columns} squares. How many squares is that?`,
     answer: wholeAnswer(rows * columns, locale),
     expression: `${rows} * ${columns}`,
     features: {
@@ -51,7 +51,7 @@ function rectangleArea(length: Quantity, width: Quantity, unit: string, { locale
   const rest = add(length.value, rational(-tens));
   const parted = tens > 0 && rest.n > 0 && toNumber(length.value) > (length.value.d === 1 ? 12 : 1);
   return {
-    text: `A rectangle has sides of ${measured(length, unit, locale)} and ${measured(width, unit, locale)}. What is its area in square ${unit === 'm' ? locale.spelling.metre : `centi${locale.spelling.metre}`}s?`,
+    text: `A rectangle is ${measured(length, unit, locale)} by ${measured(width, unit, locale)}. What is its area in ${squared}?`,
     answer: answer(inside),
     expression: `${length.expression} * ${width.expression}`,
     features: {
@@ -75,7 +75,7 @@ function rectangleArea(length: Quantity, width: Quantity, unit: string, { locale
     figure: {
       kind: 'shape',
       shape: 'rectangle',
-      labels: [measured(length, unit, locale), measured(width, unit, locale)],
+      labels: longSideFirst(length, width).map((side) => measured(side, unit, locale)),
     },
   };
 }
@@ -84,7 +84,7 @@ function missingSide(inside: Quantity, width: number, { locale }: TemplateContex
   const length = divide(inside.value, rational(width));
   const answer = (value: Rational) => quantityAnswer(value, inside.style, locale, 'cm');
   return {
-    text: `A rectangle has an area of ${inside.text}\u00a0cm² and is ${width}\u00a0cm wide. How long is it in centi${locale.spelling.metre}s?`,
+    text: `A rectangle of ${inside.text}\u00a0cm² has a side of ${width}\u00a0cm. How long is its other side?`,
     answer: answer(length),
     expression: `${inside.expression} / ${width}`,
     features: {
@@ -116,7 +116,11 @@ function missingSide(inside: Quantity, width: number, { locale }: TemplateContex
           ]
         : []),
     ],
-    figure: { kind: 'shape', shape: 'rectangle', labels: ['?', `${width}\u00a0cm`] },
+    figure: {
+      kind: 'shape',
+      shape: 'rectangle',
+      labels: toNumber(length) < width ? [`${width}\u00a0cm`, '?'] : ['?', `${width}\u00a0cm`],
+    },
   };
 }
 
@@ -126,7 +130,7 @@ function areaFromPerimeter(around: Quantity, { locale }: TemplateContext): Draft
   const inside = multiply(side, side);
   const answer = (value: Rational) => quantityAnswer(value, around.style, locale, 'cm²');
   return {
-    text: `The perimeter of a square is ${around.text}\u00a0cm. What is its area in square centi${locale.spelling.metre}s?`,
+    text: `A square has a perimeter of ${around.text}\u00a0cm. What is its area in cm²?`,
     answer: answer(inside),
     expression: `(${around.expression} / 4) * (${around.expression} / 4)`,
     features: {

@@ -46,8 +46,11 @@ function compareSame(
       size: sizeOf(toNumber(first.value)) * 0.3,
       adjust: adjust + (askMore ? 0 : 0.2),
     },
-    strategy: [`${say(firstIsMore ? first : second)} > ${say(firstIsMore ? second : first)}`],
-    slips: [{ misconception: 'meas.number-before-unit', answer: choiceAnswer(say(wrong)) }],
+    strategy: [
+      `${(firstIsMore ? first : second).text} is more than ${(firstIsMore ? second : first).text}`,
+      `So ${say(right)} is ${word}`,
+    ],
+    slips: [{ misconception: 'compare.reversed', answer: choiceAnswer(say(wrong)) }],
   };
 }
 
@@ -117,19 +120,32 @@ const CHOICES: readonly UnitChoice[] = [
   { asks: 'the distance between two towns', right: 'kilometres', wrong: ['metres', 'centimetres'] },
   { asks: 'the length of a classroom', right: 'metres', wrong: ['millimetres', 'kilometres'] },
   { asks: 'the thickness of a coin', right: 'millimetres', wrong: ['metres', 'kilometres'] },
-  { asks: 'the mass of an apple', right: 'grams', wrong: ['kilograms', 'litres'] },
-  { asks: 'the mass of a grown-up', right: 'kilograms', wrong: ['grams', 'millilitres'] },
-  { asks: 'the water in a bathtub', right: 'litres', wrong: ['millilitres', 'kilometres'] },
+  { asks: 'the mass of an apple', right: 'grams', wrong: ['kilograms', 'tonnes'] },
+  { asks: 'the mass of a grown-up', right: 'kilograms', wrong: ['grams', 'tonnes'] },
+  { asks: 'the water in a bathtub', right: 'litres', wrong: ['millilitres', 'grams'] },
   { asks: 'the medicine on a spoon', right: 'millilitres', wrong: ['litres', 'kilograms'] },
+];
+
+/** The order in which answers are offered, so that a question always reads the same. */
+const UNITS = [
+  'millimetres',
+  'centimetres',
+  'metres',
+  'kilometres',
+  'millilitres',
+  'litres',
+  'grams',
+  'kilograms',
+  'tonnes',
 ];
 
 function chooseUnit({ rng, locale }: TemplateContext): Draft {
   const choice = rng.pick(CHOICES);
   const spell = (unit: string) =>
     unit.replace('metre', locale.spelling.metre).replace('litre', locale.spelling.litre);
-  const names = rng.shuffle([choice.right, ...choice.wrong]).map(spell);
+  const names = UNITS.filter((unit) => unit === choice.right || choice.wrong.includes(unit)).map(spell);
   return {
-    text: `Which unit suits ${choice.asks} best: ${names[0]}, ${names[1]} or ${names[2]}?`,
+    text: `Which unit suits ${choice.asks}: ${names[0]}, ${names[1]} or ${names[2]}?`,
     answer: choiceAnswer(spell(choice.right)),
     expression: null,
     features: {
@@ -137,11 +153,11 @@ function chooseUnit({ rng, locale }: TemplateContext): Draft {
       adjust: choice.right === 'millimetres' || choice.right === 'millilitres' ? 0.3 : 0,
     },
     strategy: [
-      'Think of something that measures one of each unit, and compare.',
-      `Best: ${spell(choice.right)}.`,
+      'Picture one of each unit next to it',
+      `Neither far too many nor less than one: ${spell(choice.right)}`,
     ],
     slips: choice.wrong.map((unit) => ({
-      misconception: 'meas.number-before-unit' as const,
+      misconception: 'meas.unit-size' as const,
       answer: choiceAnswer(spell(unit)),
     })),
   };

@@ -13,13 +13,13 @@ import {
   using,
 } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-import { productSize } from './product-size.js';
+import { longSideFirst, productSize } from './product-size.js';
 
 const REGULAR = [
-  { name: 'a square', sides: 4, shape: 'square' },
-  { name: 'a triangle with three equal sides', sides: 3, shape: 'triangle' },
-  { name: 'a regular pentagon', sides: 5, shape: 'pentagon' },
-  { name: 'a regular hexagon', sides: 6, shape: 'hexagon' },
+  { name: 'A square', sides: 4, shape: 'square' },
+  { name: 'A triangle with 3 equal sides', sides: 3, shape: 'triangle' },
+  { name: 'A regular pentagon', sides: 5, shape: 'pentagon' },
+  { name: 'A regular hexagon', sides: 6, shape: 'hexagon' },
 ] as const;
 
 function regularPerimeter(
@@ -31,7 +31,7 @@ function regularPerimeter(
   const around = multiply(side.value, rational(kind.sides));
   const answer = (value: Rational) => quantityAnswer(value, side.style, locale, unit);
   return {
-    text: `What is the perimeter of ${kind.name} with sides of ${measured(side, unit, locale)}?`,
+    text: `All ${kind.sides} sides of a ${kind.shape} are ${measured(side, unit, locale)}. What is its perimeter?`,
     answer: answer(around),
     expression: `${kind.sides} * ${side.expression}`,
     features: {
@@ -95,7 +95,7 @@ function rectanglePerimeter(
     figure: {
       kind: 'shape',
       shape: 'rectangle',
-      labels: [measured(length, unit, locale), measured(width, unit, locale)],
+      labels: longSideFirst(length, width).map((side) => measured(side, unit, locale)),
     },
   };
 }
@@ -109,7 +109,7 @@ function sideFromPerimeter(
   const side = divide(around.value, rational(kind.sides));
   const answer = (value: Rational) => quantityAnswer(value, around.style, locale, unit);
   return {
-    text: `The perimeter of ${kind.name} is ${measured(around, unit, locale)}. How long is one side?`,
+    text: `${kind.name} has a perimeter of ${measured(around, unit, locale)}. How long is one side?`,
     answer: answer(side),
     expression: `${around.expression} / ${kind.sides}`,
     features: {
@@ -165,7 +165,7 @@ export const PERIMETER_SKILLS: readonly Skill[] = [
               toNumber(side.value) > 80 || side.style === 'fraction' ? 'm' : 'cm',
               context,
             ),
-            `draws ${kind.name} with sides of ${day.text}`,
+            `draws ${kind.name.replace('A ', 'a ')} whose sides are ${day.text}`,
           );
         },
       },

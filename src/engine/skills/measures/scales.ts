@@ -37,7 +37,7 @@ function readRuler(from: number, to: number, { rng, locale }: TemplateContext): 
       extraSteps: from === 0 ? 0 : 1,
       adjust: from === 0 ? -0.6 : -0.2,
     },
-    strategy: from === 0 ? ['It starts at 0, so read the mark at its end.'] : [`${to} − ${from} = ${length}`],
+    strategy: from === 0 ? ['It starts at 0, so read the mark at its end'] : [`${to} − ${from} = ${length}`],
     slips: [
       ...(from > 0
         ? [{ misconception: 'meas.end-read' as const, answer: unitAnswer(to, 'cm', locale) }]
@@ -52,11 +52,11 @@ function readRuler(from: number, to: number, { rng, locale }: TemplateContext): 
 }
 
 function tapeLength(from: Quantity, to: Quantity, { rng, locale }: TemplateContext): Draft {
-  const object = rng.pick(['ribbon', 'plank', 'rope', 'shelf', 'scarf']);
+  const object = rng.pick(['ribbon', 'stick', 'string', 'paper strip', 'straw']);
   const length = subtract(to.value, from.value);
   const wholes = from.value.d === 1 && to.value.d === 1;
   return {
-    text: `A ${object} lies along a tape measure from ${from.text}\u00a0cm to ${to.text}\u00a0cm. How long is it?`,
+    text: `On a tape, a ${object} goes from ${from.text}\u00a0cm to ${to.text}\u00a0cm. How long is it?`,
     answer: quantityAnswer(length, from.style, locale, 'cm'),
     expression: `${to.expression} - ${from.expression}`,
     features: {
@@ -133,7 +133,7 @@ function readScale(kind: ScaleKind, value: number, { locale }: TemplateContext):
     },
     strategy:
       marks === 0
-        ? ['The pointer is at a label: read it.']
+        ? ['The pointer is at a label: read it']
         : [
             `${spaces} spaces from label to label: ${kind.labelEvery} ÷ ${spaces} = ${kind.step}`,
             `${label} + ${marks} × ${kind.step} = ${value}`,

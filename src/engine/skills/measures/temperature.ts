@@ -26,7 +26,7 @@ function temperatureChange(start: Quantity, change: number, context: TemplateCon
   const below = end.n < 0;
   const many = size === 1 ? 'degree' : 'degrees';
   return {
-    text: `It is ${start.text}\u00a0°C and gets ${size}\u00a0${many} ${change > 0 ? 'warmer' : 'colder'}. What is the temperature then?`,
+    text: `It is ${start.text}\u00a0°C and gets ${size}\u00a0${many} ${change > 0 ? 'warmer' : 'colder'}. What is it then?`,
     answer: degrees(end, context),
     expression: `${start.expression} ${change > 0 ? '+' : '-'} ${size}`,
     features: {
@@ -39,7 +39,7 @@ function temperatureChange(start: Quantity, change: number, context: TemplateCon
     strategy: below
       ? [
           `${start.text} − ${start.text} = 0`,
-          `${size} − ${start.text} = ${shown(subtract(rational(size), start.value), locale)} more degrees down, below zero.`,
+          `${size} − ${start.text} = ${shown(subtract(rational(size), start.value), locale)} more degrees down, below zero`,
           `${start.text} − ${size} = ${shown(end, locale)}`,
         ]
       : [`${start.text} ${change > 0 ? '+' : MINUS} ${size} = ${shown(end, locale)}`],
@@ -60,7 +60,6 @@ function temperatureChange(start: Quantity, change: number, context: TemplateCon
             },
           ]
         : []),
-      { misconception: 'meas.label-below', answer: degrees(start.value, context) },
     ],
     ...(start.value.d === 1 && start.value.n <= 40
       ? {
@@ -85,7 +84,7 @@ function temperatureRise(low: number, high: Quantity, context: TemplateContext):
   const rise = subtract(high.value, lowValue);
   const lowText = shown(lowValue, locale);
   return {
-    text: `At night it was ${lowText}\u00a0°C, at noon ${high.text}\u00a0°C. By how many degrees did it get warmer?`,
+    text: `It was ${lowText}\u00a0°C and now it is ${high.text}\u00a0°C. How many degrees warmer is it?`,
     answer: quantityAnswer(rise, 'decimal', locale, 'degrees'),
     expression: `${high.expression} - ${operand(lowValue)}`,
     features: {
@@ -98,7 +97,7 @@ function temperatureRise(low: number, high: Quantity, context: TemplateContext):
     strategy:
       low < 0
         ? [
-            `${-low} degrees up to zero, then ${high.text} more.`,
+            `${-low} degrees up to zero, then ${high.text} more`,
             `${-low} + ${high.text} = ${shown(rise, locale)}`,
           ]
         : [`${high.text} − ${lowText} = ${shown(rise, locale)}`],

@@ -18,7 +18,7 @@ function cuboid(a: Quantity, b: number, c: number, { locale }: TemplateContext):
   const volume = multiply(layer, rational(c));
   const answer = (value: Rational) => quantityAnswer(value, a.style, locale, 'cm³');
   return {
-    text: `A box is ${a.text}\u00a0cm long, ${b}\u00a0cm wide and ${c}\u00a0cm high. What is its volume in cubic centi${locale.spelling.metre}s?`,
+    text: `A box is ${a.text}\u00a0cm by ${b}\u00a0cm by ${c}\u00a0cm. What is its volume in cm³?`,
     answer: answer(volume),
     expression: `${a.expression} * ${b} * ${c}`,
     features: {
@@ -44,7 +44,7 @@ function layers(base: Quantity, height: number, { locale }: TemplateContext): Dr
   const volume = multiply(base.value, rational(height));
   const answer = (value: Rational) => quantityAnswer(value, base.style, locale, 'cubes');
   return {
-    text: `A box holds ${base.text} cubes in each layer and has ${height} layers. How many cubes does it hold?`,
+    text: `A box has ${height} layers of ${base.text} cubes. How many cubes is that?`,
     answer: answer(volume),
     expression: `${base.expression} * ${height}`,
     features: { size: sizeOf(toNumber(base.value)) * 0.6, story: true, rule: height === 10, adjust: -0.4 },

@@ -2,64 +2,55 @@
 import type { Locale } from '../../numbers/locale.js';
 import type { Draft, DraftSlip, TemplateContext } from '../../questions/draft.js';
 import { changeCountedApart, changeLargerLessSmaller } from '../../questions/slips/measuring.js';
-import { storyName } from '../story.js';
 import { cashOn, price, priceOperand, sizeOf, smallestCoin, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-import { thingFor } from './things.js';
+import { atStart, thingFor } from './things.js';
 import { money } from './amounts.js';
 import { countUp } from './count-up.js';
 
-function note(main: number, locale: Locale): string {
-  return `${locale.currency.symbol}${main} ${locale.id === 'en-US' ? 'bill' : 'note'}`;
-}
-
-/** Notes that are more than a cost, in minor units; beyond the largest note, the next full hundreds in notes. */
-function payments(cost: number, locale: Locale): { minor: number; text: string }[] {
+/** Notes that are more than a cost, in minor units; beyond the largest note, the next full hundreds. */
+function payments(cost: number, locale: Locale): number[] {
   const singles = locale.currency.notes
     .filter((main) => main >= 5 && main * 100 > cost)
     .slice(0, 3)
-    .map((main) => ({ minor: main * 100, text: `a ${note(main, locale)}` }));
-  if (singles.length > 0) return singles;
-  const main = Math.floor(cost / 10_000) * 100 + 100;
-  return [
-    {
-      minor: main * 100,
-      text: `${locale.currency.symbol}${main} in notes`.replace(
-        'notes',
-        locale.id === 'en-US' ? 'bills' : 'notes',
-      ),
-    },
-  ];
+    .map((main) => main * 100);
+  return singles.length > 0 ? singles : [Math.floor(cost / 10_000) * 10_000 + 10_000];
 }
 
-function wholeChange(
-  cost: number,
-  paid: { minor: number; text: string },
-  who: string,
-  thing: string,
-  { locale }: TemplateContext,
-): Draft {
-  const change = paid.minor - cost;
+function wholeChange(cost: number, paid: number, { rng, locale }: TemplateContext): Draft {
+  const left = paid - cost;
   const main = cost / 100;
   return {
-    text: `${who} pays for ${thing} that costs ${price(cost, locale)} with ${paid.text}. How much change is there?`,
-    answer: money(change, locale),
-    expression: `${paid.minor / 100} - ${main}`,
+    text: `${atStart(thingFor(cost, rng))} costs ${price(cost, locale)}. What is the change from ${price(paid, locale)}?`,
+    answer: money(left, locale),
+    expression: `${paid / 100} - ${main}`,
     features: {
-      size: sizeOf(paid.minor / 100) * 0.6,
-      carries: main % 10 === 0 ? 0 : paid.minor > 1000 ? 1 : 0,
+      size: sizeOf(paid / 100) * 0.6,
+      carries: main % 10 === 0 ? 0 : paid > 1000 ? 1 : 0,
       story: true,
-      adjust: paid.minor <= 1000 ? -0.5 : 0,
+      adjust: paid <= 1000 ? -0.5 : 0,
     },
-    strategy: [`${price(cost, locale)} + ${price(change, locale)} = ${price(paid.minor, locale)}`],
+    strategy: wholeCountUp(cost, paid, locale),
     slips: [
-      ...(main % 10 !== 0 && paid.minor > 1000
-        ? [{ misconception: 'meas.complement-ten' as const, answer: money(change + 1000, locale) }]
+      ...(main % 10 !== 0 && paid > 1000
+        ? [{ misconception: 'meas.complement-ten' as const, answer: money(left + 1000, locale) }]
         : []),
       { misconception: 'money.cost-not-change', answer: money(cost, locale) },
-      { misconception: 'meas.added-not-taken', answer: money(cost + paid.minor, locale) },
+      { misconception: 'meas.added-not-taken', answer: money(cost + paid, locale) },
     ],
   };
+}
+
+/** Up to the next ten first, then on to what was paid; in one step where that is a ten already. */
+function wholeCountUp(cost: number, paid: number, locale: Locale): string[] {
+  const say = (minor: number) => price(minor, locale);
+  const ten = Math.ceil(cost / 1000) * 1000;
+  if (ten === cost || ten >= paid) return [`${say(cost)} + ${say(paid - cost)} = ${say(paid)}`];
+  return [
+    `${say(cost)} + ${say(ten - cost)} = ${say(ten)}`,
+    `${say(ten)} + ${say(paid - ten)} = ${say(paid)}`,
+    `${say(ten - cost)} + ${say(paid - ten)} = ${say(paid - cost)}`,
+  ];
 }
 
 function changeSlips(paid: number, cost: number, locale: Locale): DraftSlip[] {
@@ -73,56 +64,44 @@ function changeSlips(paid: number, cost: number, locale: Locale): DraftSlip[] {
   ];
 }
 
-function change(
-  cost: number,
-  paid: { minor: number; text: string },
-  who: string,
-  thing: string,
-  { locale }: TemplateContext,
-): Draft {
+function change(cost: number, paid: number, { rng, locale }: TemplateContext): Draft {
   return {
-    text: `${who} buys ${thing} for ${price(cost, locale)} and pays with ${paid.text}. How much change is there?`,
-    answer: money(paid.minor - cost, locale),
-    expression: `${priceOperand(paid.minor)} - ${priceOperand(cost)}`,
+    text: `${atStart(thingFor(cost, rng))} costs ${price(cost, locale)}. What is the change from ${price(paid, locale)}?`,
+    answer: money(paid - cost, locale),
+    expression: `${priceOperand(paid)} - ${priceOperand(cost)}`,
     features: {
-      size: sizeOf(paid.minor / 100) * 0.6,
+      size: sizeOf(paid / 100) * 0.6,
       carries: cost % 100 === 0 ? 0 : cost % 10 === 0 ? 1 : 2,
       story: true,
       adjust: -0.4,
     },
-    strategy: countUp(cost, paid.minor, locale),
-    slips: changeSlips(paid.minor, cost, locale),
+    strategy: countUp(cost, paid, locale),
+    slips: changeSlips(paid, cost, locale),
   };
 }
 
-function changeForTwo(
-  first: number,
-  second: number,
-  paid: { minor: number; text: string },
-  who: string,
-  { rng, locale }: TemplateContext,
-): Draft {
+function changeForTwo(first: number, second: number, paid: number, { rng, locale }: TemplateContext): Draft {
   const total = first + second;
   const one = thingFor(first, rng);
   let two = thingFor(second, rng);
   for (let i = 0; i < 4 && two === one; i++) two = thingFor(second, rng);
   return {
-    text: `${who} buys ${one} for ${price(first, locale)} and ${two === one ? 'another' : two} for ${price(second, locale)}, and pays with ${paid.text}. How much change is there?`,
-    answer: money(paid.minor - total, locale),
-    expression: `${priceOperand(paid.minor)} - (${priceOperand(first)} + ${priceOperand(second)})`,
+    text: `${atStart(one)} costs ${price(first, locale)} and ${two === one ? 'another' : two} ${price(second, locale)}. What is the change from ${price(paid, locale)}?`,
+    answer: money(paid - total, locale),
+    expression: `${priceOperand(paid)} - (${priceOperand(first)} + ${priceOperand(second)})`,
     features: {
-      size: sizeOf(paid.minor / 100) * 0.6,
+      size: sizeOf(paid / 100) * 0.6,
       carries: (first % 100) + (second % 100) >= 100 ? 2 : 1,
       extraSteps: 1,
       story: true,
     },
     strategy: [
       `${price(first, locale)} + ${price(second, locale)} = ${price(total, locale)}`,
-      ...countUp(total, paid.minor, locale),
+      ...countUp(total, paid, locale),
     ],
     slips: [
-      ...changeSlips(paid.minor, total, locale),
-      { misconception: 'data.one-left-out', answer: money(paid.minor - first, locale) },
+      ...changeSlips(paid, total, locale),
+      { misconception: 'money.piece-missed', answer: money(paid - first, locale) },
     ],
   };
 }
@@ -154,13 +133,7 @@ export const CHANGE_SKILLS: readonly Skill[] = [
         ask: (context) => {
           const { rng, locale } = context;
           const cost = rng.int(1, 19) * 100;
-          return wholeChange(
-            cost,
-            rng.pick(payments(cost, locale).slice(0, 2)),
-            storyName(rng),
-            thingFor(cost, rng),
-            context,
-          );
+          return wholeChange(cost, rng.pick(payments(cost, locale).slice(0, 2)), context);
         },
         dayKinds: ['whole'],
         askOn: (day, context) => {
@@ -169,8 +142,8 @@ export const CHANGE_SKILLS: readonly Skill[] = [
           if (main === null) return null;
           const paid = rng.pick(payments(main * 100, locale));
           return using(
-            wholeChange(main * 100, paid, storyName(rng), thingFor(main * 100, rng), context),
-            `makes change from ${price(paid.minor, locale)} for ${price(main * 100, locale)}`,
+            wholeChange(main * 100, paid, context),
+            `makes change from ${price(paid, locale)} for ${price(main * 100, locale)}`,
           );
         },
       },
@@ -190,13 +163,7 @@ export const CHANGE_SKILLS: readonly Skill[] = [
         ask: (context) => {
           const { rng, locale } = context;
           const cost = someCash(105, 1990, context);
-          return change(
-            cost,
-            rng.pick(payments(cost, locale).slice(0, 2)),
-            storyName(rng),
-            thingFor(cost, rng),
-            context,
-          );
+          return change(cost, rng.pick(payments(cost, locale).slice(0, 2)), context);
         },
         dayKinds: ['money', 'decimal'],
         askOn: (day, context) => {
@@ -210,8 +177,8 @@ export const CHANGE_SKILLS: readonly Skill[] = [
           if (cost === null || cost < 50 || cost % smallestCoin(locale) !== 0) return null;
           const paid = rng.pick(payments(cost, locale));
           return using(
-            change(cost, paid, storyName(rng), thingFor(cost, rng), context),
-            `makes change from ${price(paid.minor, locale)} for ${price(cost, locale)}`,
+            change(cost, paid, context),
+            `makes change from ${price(paid, locale)} for ${price(cost, locale)}`,
           );
         },
       },
@@ -232,13 +199,7 @@ export const CHANGE_SKILLS: readonly Skill[] = [
           const { rng, locale } = context;
           const first = someCash(120, 900, context);
           const second = someCash(120, 900, context);
-          return changeForTwo(
-            first,
-            second,
-            rng.pick(payments(first + second, locale).slice(0, 2)),
-            storyName(rng),
-            context,
-          );
+          return changeForTwo(first, second, rng.pick(payments(first + second, locale).slice(0, 2)), context);
         },
         dayKinds: ['money', 'whole'],
         askOn: (day, context) => {
@@ -249,8 +210,8 @@ export const CHANGE_SKILLS: readonly Skill[] = [
           const second = someCash(Math.max(50, first * 0.3), Math.max(120, first * 1.2), context);
           const paid = rng.pick(payments(first + second, locale).slice(0, 2));
           return using(
-            changeForTwo(first, second, paid, storyName(rng), context),
-            `makes change from ${price(paid.minor, locale)} after spending ${price(first, locale)} and more`,
+            changeForTwo(first, second, paid, context),
+            `makes change from ${price(paid, locale)} after spending ${price(first, locale)} and more`,
           );
         },
       },

@@ -49,7 +49,7 @@ function countPieces(values: readonly number[], { locale }: TemplateContext): Dr
   const sorted = [...values].sort((a, b) => b - a);
   const total = totalOf(sorted);
   return {
-    text: `How much money is this altogether: ${joined(sorted.map((value) => price(value, locale)))}?`,
+    text: `How much is ${joined(sorted.map((value) => price(value, locale)))} altogether?`,
     answer: moneyAnswer(rational(total, 100), locale),
     expression: sorted.map(priceOperand).join(' + '),
     features: {
@@ -58,7 +58,7 @@ function countPieces(values: readonly number[], { locale }: TemplateContext): Dr
       unlike: new Set(sorted).size > 2,
       ...(sorted.every((value) => value === sorted[0]) ? { adjust: -0.4 } : {}),
     },
-    strategy: ['Start with the largest.', ...runningTotals(sorted, 0, locale)],
+    strategy: ['Start with the largest', ...runningTotals(sorted, 0, locale)],
     slips: [
       { misconception: 'money.coins-counted', answer: moneyAnswer(rational(sorted.length, 100), locale) },
       {
@@ -81,7 +81,7 @@ function addPieces(
   const last = sorted[sorted.length - 1] ?? 0;
   const crosses = Math.floor(total / 100) > Math.floor(start / 100) + Math.floor(totalOf(sorted) / 100);
   return {
-    text: `${who} has ${price(start, locale)} and gets ${joined(sorted.map((value) => price(value, locale)))} more. How much is that altogether?`,
+    text: `${who} has ${price(start, locale)} and gets ${joined(sorted.map((value) => price(value, locale)))}. How much now?`,
     answer: moneyAnswer(rational(total, 100), locale),
     expression: [start, ...sorted].map(priceOperand).join(' + '),
     features: { size: (sorted.length - 1) * 0.8, carries: crosses ? 1 : 0, story: true, drawn: true },
@@ -114,7 +114,7 @@ function likeCoins(count: number, coin: number, { locale }: TemplateContext): Dr
   const total = count * coin;
   const name = price(coin, locale);
   return {
-    text: `How much are ${formatWhole(count, locale)} coins of ${name} worth together?`,
+    text: `How much are ${formatWhole(count, locale)} coins of ${name} worth?`,
     answer: moneyAnswer(rational(total, 100), locale),
     expression: `${count} * ${priceOperand(coin)}`,
     features: {
@@ -179,12 +179,12 @@ function fewest(minor: number, { locale }: TemplateContext): Draft {
     second === undefined ? [] : fewestPieces(minor, locale, second),
   ];
   return {
-    text: `What is the smallest number of ${what} that make exactly ${price(minor, locale)}?`,
+    text: `What is the smallest number of ${what} that make ${price(minor, locale)}?`,
     answer: wholeAnswer(best.length, locale),
     expression: counts.join(' + '),
     features: { size: Math.max(0, best.length - 2) * 0.7, adjust: best.length === 1 ? -1 : 0 },
     strategy: [
-      'Take the largest that fits, again and again.',
+      'Take the largest that fits, again and again',
       `${best.map((piece) => price(piece, locale)).join(' + ')} = ${price(minor, locale)}`,
     ],
     slips: [

@@ -12,7 +12,7 @@ import {
   wholeOn,
 } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-import { itemFor, thingFor } from './things.js';
+import { atStart, itemFor, thingFor } from './things.js';
 import { money } from './amounts.js';
 
 function total(first: number, second: number, { rng, locale }: TemplateContext): Draft {
@@ -24,8 +24,8 @@ function total(first: number, second: number, { rng, locale }: TemplateContext):
   const two = thingFor(second, rng);
   const text =
     story && one !== two
-      ? `What do ${one} for ${price(first, locale)} and ${two} for ${price(second, locale)} cost together?`
-      : `How much is ${price(first, locale)} + ${price(second, locale)}?`;
+      ? `${atStart(one)} is ${price(first, locale)} and ${two} is ${price(second, locale)}. How much in all?`
+      : `${price(first, locale)} + ${price(second, locale)}`;
   const whole = Math.floor(second / 100) * 100;
   return {
     text,
@@ -50,9 +50,9 @@ function total(first: number, second: number, { rng, locale }: TemplateContext):
         ? [{ misconception: 'money.whole-not-carried' as const, answer: money(sum - 100, locale) }]
         : []),
       ...(second > 100
-        ? [{ misconception: 'data.one-left-out' as const, answer: money(first + (second % 100), locale) }]
+        ? [{ misconception: 'money.piece-missed' as const, answer: money(first + (second % 100), locale) }]
         : []),
-      { misconception: 'money.cost-not-change', answer: money(Math.abs(first - second), locale) },
+      { misconception: 'operation.swapped', answer: money(Math.abs(first - second), locale) },
     ],
   };
 }
@@ -110,7 +110,7 @@ function difference(first: number, second: number, { rng, locale }: TemplateCont
   const low = Math.min(first, second);
   const thing = thingFor(high, rng);
   return {
-    text: `One shop sells ${thing} for ${price(first, locale)}, another for ${price(second, locale)}. How much cheaper is the cheaper one?`,
+    text: `${atStart(thing)} is ${price(first, locale)} here and ${price(second, locale)} there. What is the difference?`,
     answer: money(high - low, locale),
     expression: `${priceOperand(high)} - ${priceOperand(low)}`,
     features: { size: sizeOf(high / 100) * 0.5, carries: borrowsIn(high, low), story: true },

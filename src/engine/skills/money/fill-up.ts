@@ -36,13 +36,13 @@ function fillUp(minor: number, whole: number, { locale }: TemplateContext): Draf
                   `${price(minor + (missing % 10), locale)} + ${price(missing - (missing % 10), locale)} = ${price(whole, locale)}`,
                 ]
               : []),
-            `So ${missing} in all.`,
-          ].filter((step) => missing > 10 || !step.startsWith('So'))
+            ...(missing > 10 ? [`${missing % 10} + ${missing - (missing % 10)} = ${missing}`] : []),
+          ]
       : countUp(minor, whole, locale),
     slips: inMinor
       ? [
           { misconception: 'meas.complement-ten', answer: answerOf(missing + 10) },
-          { misconception: 'money.cost-not-change', answer: answerOf(minor % 100 === 0 ? 100 : minor % 100) },
+          { misconception: 'part.rest-given', answer: answerOf(minor % 100 === 0 ? 100 : minor % 100) },
         ]
       : [
           { misconception: 'money.change-apart', answer: answerOf(changeCountedApart(whole, minor)) },

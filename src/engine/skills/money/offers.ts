@@ -5,6 +5,7 @@ import type { Draft, TemplateContext } from '../../questions/draft.js';
 import type { Rng } from '../../random/rng.js';
 import { minorOn, price, priceOperand, smallestCoin, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
+import { atStart, itemFor } from './things.js';
 
 const PERCENT_STEPS: Readonly<Record<number, string>> = { 10: '÷ 10', 20: '÷ 5', 25: '÷ 4', 50: '÷ 2' };
 
@@ -50,20 +51,20 @@ function betterBuy(
 ): Draft {
   const bigCount = smallCount * times;
   const bigPrice = smallPrice * times + gap;
-  const things = rng.pick(['pencils', 'juice boxes', 'fruit bars', 'batteries', 'tennis balls']);
+  const [, things] = itemFor(smallPrice / smallCount, rng);
   const small = `${smallCount} for ${price(smallPrice, locale)}`;
   const big = `${bigCount} for ${price(bigPrice, locale)}`;
   const best = gap < 0 ? big : small;
   const other = gap < 0 ? small : big;
   return {
-    text: `Which is the better buy for ${things}: ${small} or ${big}?`,
+    text: `${atStart(things)}: which is the better buy, ${small} or ${big}?`,
     answer: choiceAnswer(best),
     expression: null,
     features: { fewChoices: true, extraSteps: 2, size: times - 2, carries: smallPrice % 100 === 0 ? 0 : 1 },
     strategy: [
       `${times} × ${price(smallPrice, locale)} = ${price(smallPrice * times, locale)}`,
-      `So ${bigCount} would cost ${price(smallPrice * times, locale)} in the small packs; the big pack costs ${price(bigPrice, locale)}.`,
-      `Better: ${best}.`,
+      `${bigCount} cost ${price(smallPrice * times, locale)} in small packs, ${price(bigPrice, locale)} in the big pack`,
+      `Better: ${best}`,
     ],
     slips: [{ misconception: 'money.price-only', answer: choiceAnswer(other) }],
   };

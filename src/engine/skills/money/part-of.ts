@@ -17,7 +17,7 @@ function partOf(part: Quantity, minor: number, { locale }: TemplateContext): Dra
   const top = part.value.n;
   const text = (value: Rational) => moneyAnswer(value, locale).text;
   return {
-    text: `How much is ${part.text} of ${price(minor, locale)}?`,
+    text: `${part.text} of ${price(minor, locale)}`,
     answer: moneyAnswer(result, locale),
     expression: `${part.expression} * ${operand(whole)}`,
     features: {

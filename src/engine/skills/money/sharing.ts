@@ -36,7 +36,7 @@ function share(amount: number, people: number, { rng, locale }: TemplateContext)
     text:
       isCash && rng.chance(0.6)
         ? `${people} friends share ${price(amount, locale)} equally. How much does each get?`
-        : `${people} ${many} cost ${price(amount, locale)} altogether. What does one ${one} cost?`,
+        : `${people} ${many} cost ${price(amount, locale)}. What does one ${one} cost?`,
     answer: money(each, locale),
     expression: `${priceOperand(amount)} / ${people}`,
     features: {
@@ -53,7 +53,7 @@ function share(amount: number, people: number, { rng, locale }: TemplateContext)
             `${price(amount, locale)} = ${price(Math.floor(each / 100) * people * 100, locale)} + ${price(amount - Math.floor(each / 100) * people * 100, locale)}`,
             `${price(Math.floor(each / 100) * people * 100, locale)} ÷ ${people} = ${price(Math.floor(each / 100) * 100, locale)}`,
             `${price(amount - Math.floor(each / 100) * people * 100, locale)} ÷ ${people} = ${price(each - Math.floor(each / 100) * 100, locale)}`,
-            `Together ${price(each, locale)}.`,
+            `${price(Math.floor(each / 100) * 100, locale)} + ${price(each % 100, locale)} = ${price(each, locale)}`,
           ]
         : [`${price(amount, locale)} ÷ ${people} = ${price(each, locale)}`],
     slips: [
@@ -74,9 +74,6 @@ function share(amount: number, people: number, { rng, locale }: TemplateContext)
           ]
         : []),
       { misconception: 'money.multiplied-not-shared', answer: money(amount * people, locale) },
-      ...(people !== 2 && amount % 2 === 0
-        ? [{ misconception: 'data.mean-halved' as const, answer: money(amount / 2, locale) }]
-        : []),
     ],
   };
 }
@@ -91,10 +88,10 @@ function nearestMain(minor: number, { locale }: TemplateContext): Draft {
     expression: `round(${priceOperand(minor)})`,
     features: { size: sizeOf(minor / 100) * 0.3, adjust: Math.abs(50 - (minor % 100)) <= 10 ? 0.3 : -0.3 },
     strategy: [
-      `${price(minor, locale)} is between ${down === 0 ? `${locale.currency.symbol}0` : price(down, locale)} and ${price(down + 100, locale)}.`,
+      `${price(minor, locale)} is between ${down === 0 ? `${locale.currency.symbol}0` : price(down, locale)} and ${price(down + 100, locale)}`,
       minor % 100 === 50
-        ? `Exactly half-way, so go up to ${price(nearest, locale)}.`
-        : `It is closer to ${nearest === 0 ? `${locale.currency.symbol}0` : price(nearest, locale)}.`,
+        ? `Exactly half-way, so go up to ${price(nearest, locale)}`
+        : `It is closer to ${nearest === 0 ? `${locale.currency.symbol}0` : price(nearest, locale)}`,
     ],
     slips: [
       { misconception: 'money.rounds-down', answer: money(down, locale) },
@@ -116,10 +113,7 @@ function byWeight(weight: Quantity, perKilo: number, { rng, locale }: TemplateCo
   const restCost = multiply(restValue, rational(perKilo));
   const amount = (value: typeof cost) => moneyAnswer(value, locale).text;
   return {
-    text: `What do ${weight.text}\u00a0kg of ${what} cost at ${per} a kilogram?`.replace(
-      'What do',
-      weight.value.n === weight.value.d || toNumber(weight.value) < 1 ? 'What does' : 'What do',
-    ),
+    text: `What does ${weight.text}\u00a0kg of ${what} cost at ${per} a kilogram?`,
     answer: moneyAnswer(cost, locale),
     expression: `${weight.expression} * ${perKilo}`,
     features: {
@@ -177,7 +171,7 @@ function saving(each: number, goal: number, who: string, { locale }: TemplateCon
   const weeks = Math.ceil(goal / each);
   const exact = goal % each === 0;
   return {
-    text: `${who} saves ${price(each, locale)} every week. After how many weeks is there at least ${price(goal, locale)}?`,
+    text: `${who} saves ${price(each, locale)} a week. How many weeks to save at least ${price(goal, locale)}?`,
     answer: wholeAnswer(weeks, locale),
     expression: `ceil(${priceOperand(goal)} / ${priceOperand(each)})`,
     features: {

@@ -18,15 +18,29 @@ export function thingFor(minor: number, rng: Rng): string {
   return rng.pick(row?.[1] ?? ['a ticket']);
 }
 
+/** "A sandwich", "An apple": the thing where a sentence starts. */
+export function atStart(thing: string): string {
+  return thing.charAt(0).toUpperCase() + thing.slice(1);
+}
+
 /** Things bought by number, one and many, for a price each. */
 const COUNTED: readonly (readonly [number, readonly (readonly [string, string])[]])[] = [
   [
-    300,
+    150,
     [
       ['pencil', 'pencils'],
       ['apple', 'apples'],
       ['sticker sheet', 'sticker sheets'],
       ['bread roll', 'bread rolls'],
+    ],
+  ],
+  [
+    400,
+    [
+      ['pen', 'pens'],
+      ['drink', 'drinks'],
+      ['muffin', 'muffins'],
+      ['postcard', 'postcards'],
     ],
   ],
   [

@@ -103,7 +103,7 @@ function toMain(minor: number, { locale }: TemplateContext): Draft {
   const { currency } = locale;
   const remainder = minor % 100;
   return {
-    text: `How much is ${minorText(minor, locale)} when written in ${currency.mainName[1]} and ${currency.minorName[1]}?`,
+    text: `What is ${minorText(minor, locale)} in ${currency.mainName[1]} and ${currency.minorName[1]}?`,
     answer: moneyAnswer(rational(minor, 100), locale),
     expression: `${minor} / 100`,
     features: { size: sizeOf(minor) * 0.3, unlike: remainder > 0 && remainder < 10, rule: remainder === 0 },
@@ -129,12 +129,12 @@ function calculator(tenthsOfMain: number, { locale }: TemplateContext): Draft {
   const shown = quantity(rational(tenthsOfMain, 10), locale);
   const { currency } = locale;
   return {
-    text: `A calculator shows ${shown.text} for an amount in ${currency.mainName[1]}. How is this amount of money written?`,
+    text: `A calculator shows ${shown.text} ${currency.mainName[1]}. How do you write that amount?`,
     answer: moneyAnswer(shown.value, locale),
     expression: shown.expression,
     features: { size: sizeOf(tenthsOfMain / 10) * 0.3 },
     strategy: [
-      `The first digit after the point counts tens of ${currency.minorName[1]}.`,
+      `The first digit after the point counts tens of ${currency.minorName[1]}`,
       `${currency.symbol}${shown.text} = ${price(tenthsOfMain * 10, locale)}`,
     ],
     slips: [

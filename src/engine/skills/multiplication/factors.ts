@@ -208,7 +208,6 @@ export const FACTOR_SKILLS: readonly Skill[] = [
             slips: [
               ['primes.odd-means-prime', nextOdd],
               ['primes.odd-means-prime', nextOdd + 2],
-              ['divide.neighbour', x.n + 1],
             ],
             uses: `finds the first prime after ${x.text}`,
           };

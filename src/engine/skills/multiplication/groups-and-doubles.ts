@@ -99,15 +99,12 @@ export const GROUP_SKILLS: readonly Skill[] = [
           const [box, thing] = x.pick([
             ['plates', 'strawberries'],
             ['jars', 'buttons'],
-            ['nests', 'twigs'],
+            ['baskets', 'eggs'],
             ['pots', 'seeds'],
             ['shelves', 'books'],
           ] as const);
           return {
-            text: `There are ${groups} ${box} with ${x.text} ${thing} on each. How many ${thing} are there?`.replace(
-              /(jars|nests|pots) with (.*) on each/,
-              '$1 with $2 in each',
-            ),
+            text: `${groups} ${box} hold ${x.text} ${thing} each. How many ${thing} is that?`,
             value: total,
             expression: `${groups} * ${x.n}`,
             features: {
@@ -199,9 +196,9 @@ export const GROUP_SKILLS: readonly Skill[] = [
             size: x.n >= 50 ? 1 : 0,
           });
           const told = x.pick([
-            `${name} has read ${x.text} pages of a book. The whole book is twice as long. How many pages has it?`,
-            `${name} skips ${x.text} times and then ${x.text} times more. How many skips is that?`,
-            `A small box holds ${x.text} pencils and a big box holds double that. How many pencils does the big box hold?`,
+            `${name} has read ${x.text} pages, half of a book. How long is the book?`,
+            `${name} skips ${x.text} times, then ${x.text} more. How many skips is that?`,
+            `One box holds ${x.text} pencils. How many do two boxes hold?`,
           ]);
           return { ...sketch, text: told };
         },

@@ -40,7 +40,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
             strategy: [`${below} × ${of} = ${below * of}`, `${below + 1} × ${of} = ${(below + 1) * of}`],
             slips: [
               ['multiples.adds-the-step', x.n + of],
-              ['divide.neighbour', x.n % of === 0 ? x.n : below * of],
+              ['times.neighbour', x.n % of === 0 ? x.n : below * of],
               ['factors.multiple-mixed-up', of * x.n],
             ],
             uses: `finds the next multiple after ${x.text}`,
@@ -58,7 +58,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
           return short === 0
             ? null
             : {
-                text: `${x.text} + ? is a multiple of ${of}. What is the smallest whole number for the gap?`,
+                text: `What is the least to add to ${x.text} to get a multiple of ${of}?`,
                 value: short,
                 expression: `(${of} - mod(${x.n}, ${of}))`,
                 features: {
@@ -103,7 +103,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
               size: of === 3 || of === 4 ? 1 : 0,
             },
             strategy: [pairLine(answer / of, of)],
-            slips: near.filter((k) => k !== answer).map((k) => ['divide.neighbour', k] as const),
+            slips: near.filter((k) => k !== answer).map((k) => ['times.neighbour', k] as const),
             uses: `looks for a multiple around ${x.text}`,
           };
         },
@@ -136,7 +136,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
           if (other === x.n || other > 120) return null;
           const g = gcd(x.n, other);
           return {
-            text: `What is the largest number that divides both ${x.text} and ${other}?`,
+            text: `What is the ${x.locale.id === 'en-US' ? 'greatest' : 'highest'} common factor of ${x.text} and ${other}?`,
             value: g,
             expression: `gcd(${x.n}, ${other})`,
             features: { extraSteps: 1, size: (g > 6 ? 1 : 0) + (x.n > 60 ? 0.5 : 0) },
@@ -160,7 +160,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
           if (other === x.n || other === 11) return null;
           const m = lcm(x.n, other);
           return {
-            text: `What is the smallest number in both the ${x.text} and the ${other} times tables, after 0?`,
+            text: `What is the ${x.locale.id === 'en-US' ? 'least' : 'lowest'} common multiple of ${x.text} and ${other}?`,
             value: m,
             expression: `lcm(${x.n}, ${other})`,
             features: {

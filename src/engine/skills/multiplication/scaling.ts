@@ -2,7 +2,6 @@
 import { multiply, rational } from '../../numbers/rational.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
-import { storyName } from '../story.js';
 
 const DIVISORS_FOR_TENS = [2, 3, 4, 5, 6, 7, 8, 9] as const;
 
@@ -38,7 +37,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
             slips: [
               ['times.zero-count', multiply(x.value, rational(100))],
               ['times.as-plus', x.form === 'whole' ? x.n + 10 : null],
-              ['times.zero-keeps', x.value],
+              ['times.zero-count', x.value],
             ],
             uses: `multiplies ${x.text} by 10`,
           };
@@ -116,11 +115,10 @@ export const SCALING_SKILLS: readonly Skill[] = [
         free: (rng) => rng.int(4, 90),
         suits: wholeWithin(2, 500),
         make: (x) => {
-          const metres = `${x.locale.spelling.metre}s`;
           return {
             text: x.pick([
-              `${storyName(x.rng)} carries ${x.text} packs of 100 sheets of paper. How many sheets is that?`,
-              `A runner does ${x.text} sprints of 100 ${metres}. How many ${metres} is that?`,
+              `A school buys ${x.text} packs of 100 sheets. How many sheets is that?`,
+              `A box holds 100 pins. How many pins are in ${x.text} boxes?`,
             ]),
             value: 100 * x.n,
             expression: `100 * ${x.n}`,

@@ -61,7 +61,7 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
             slips: [
               ['times.adjust-forgotten', easy],
               ['times.adjust-by-one', rational(easy.n + (by - round) * easy.d, easy.d)],
-              ['operation.swapped', multiply(x.value, rational(2 * round - by))],
+              ['compensate.wrong-way', multiply(x.value, rational(2 * round - by))],
             ],
             uses: `multiplies ${x.text} by ${by}`,
           };

@@ -85,8 +85,8 @@ export const SPLITTING_SKILLS: readonly Skill[] = [
             ...sketch,
             features: { ...sketch.features, story: true },
             text: x.pick([
-              `${name} saves ${x.text} stamps a week. How many stamps is that in ${k} weeks?`,
-              `Each of ${k} buses carries ${x.text} children. How many children are on the buses?`,
+              `${name} collects ${x.text} stamps a week. How many is that in ${k} weeks?`,
+              `${k} buses carry ${x.text} children each. How many children is that?`,
               `A garden has ${k} rows of ${x.text} tulips. How many tulips is that?`,
             ]),
           };
@@ -109,8 +109,8 @@ export const SPLITTING_SKILLS: readonly Skill[] = [
             },
             strategy: [`10 + ${x.n - 10} = ${x.n}`, `${k} × ${x.n - 10} = ${k * (x.n - 10)}`],
             slips: [
-              ['times.tens-only', x.n],
-              ['times.adjust-by-one', k * (x.n - 10)],
+              ['divide.not-undone', k * (x.n - 10)],
+              ['place.neighbour', 1],
             ],
             uses: `splits ${x.text} into 10 and a part`,
           };
@@ -146,7 +146,7 @@ export const SPLITTING_SKILLS: readonly Skill[] = [
             ...sketch,
             features: { ...sketch.features, story: true },
             text: x.pick([
-              `A farm packs ${x.text} melons a day. How many melons does it pack in ${k} days?`,
+              `A farm packs ${x.text} melons a day. How many is that in ${k} days?`,
               `A hall has ${k} blocks of ${x.text} seats. How many seats is that?`,
             ]),
           };

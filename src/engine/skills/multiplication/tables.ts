@@ -107,13 +107,12 @@ const TABLES: readonly Table[] = [
 
 const STORIES = [
   (name: string, k: string, of: string) =>
-    `${name} threads ${k} bracelets with ${of} beads on each. How many beads is that?`,
+    `${name} puts ${of} beads on each of ${k} strings. How many beads is that?`,
+  (name: string, k: string, of: string) => `${name} plants ${k} rows of ${of} beans. How many beans is that?`,
   (name: string, k: string, of: string) =>
-    `${name} plants ${k} rows of ${of} beans. How many beans does ${name} plant?`,
+    `${name} walks ${k} laps a day for ${of} days. How many laps is that?`,
   (name: string, k: string, of: string) =>
-    `${name} walks ${k} laps every day for ${of} days. How many laps is that?`,
-  (name: string, k: string, of: string) =>
-    `${name} fills ${k} trays with ${of} eggs in each. How many eggs is that?`,
+    `${name} fills ${k} trays with ${of} eggs each. How many eggs is that?`,
 ] as const;
 
 /** Largest other factor: twelve tables go to 12 in England, ten elsewhere. */
@@ -129,6 +128,9 @@ function tableSkill({ of, year, fluentYear, after, codes, derive }: Table): Skil
     rule: k === 1 || k === 10 || of === 10,
     fives: of === 5 || k === 5,
   });
+  /** Two and ten lots are known first, whatever the table. */
+  const steps = (k: number): readonly string[] =>
+    k === 2 ? [`${of} + ${of} = ${2 * of}`] : k === 10 ? [`${of} tens is ${10 * of}`] : derive(k);
   return {
     id: `mult.table.${of}`,
     title: `${of} times table`,
@@ -143,22 +145,28 @@ function tableSkill({ of, year, fluentYear, after, codes, derive }: Table): Skil
         kinds: ['whole'],
         free: (rng) => rng.int(2, top),
         suits: (value) => value.d === 1 && value.n >= 2 && value.n <= 12,
-        make: (x) => ({
-          text: x.rng.chance(0.5) ? `${x.n} × ${of}` : `${of} × ${x.n}`,
-          value: of * x.n,
-          expression: `${x.n} * ${of}`,
-          features: ease(x.n),
-          strategy: derive(x.n),
-          slips: [
-            ...tableNeighbours(of, x.n)
-              .slice(0, 3)
-              .map((wrong) => ['times.neighbour', wrong] as const),
-            ['times.as-plus', of + x.n],
-          ],
-          uses: `multiplies ${x.text} by ${of}`,
-          figure:
-            x.rng.chance(0.2) && of <= 5 && x.n <= 6 ? { kind: 'array', rows: x.n, columns: of } : undefined,
-        }),
+        make: (x) => {
+          const first = x.rng.chance(0.5) ? x.n : of;
+          const second = first === x.n ? of : x.n;
+          return {
+            text: `${first} × ${second}`,
+            value: of * x.n,
+            expression: `${x.n} * ${of}`,
+            features: ease(x.n),
+            strategy: steps(x.n),
+            slips: [
+              ...tableNeighbours(of, x.n)
+                .slice(0, 3)
+                .map((wrong) => ['times.neighbour', wrong] as const),
+              ['times.as-plus', of + x.n],
+            ],
+            uses: `multiplies ${x.text} by ${of}`,
+            figure:
+              x.rng.chance(0.2) && of <= 5 && x.n <= 6
+                ? { kind: 'array', rows: first, columns: second }
+                : undefined,
+          };
+        },
       }),
       numericTemplate({
         id: 'factor',
@@ -192,7 +200,7 @@ function tableSkill({ of, year, fluentYear, after, codes, derive }: Table): Skil
           value: of * x.n,
           expression: `${x.n} * ${of}`,
           features: { ...ease(x.n), story: true },
-          strategy: derive(x.n),
+          strategy: steps(x.n),
           slips: [
             ['times.as-plus', of + x.n],
             ...tableNeighbours(of, x.n)

@@ -45,12 +45,12 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
             slips:
               ask === 0
                 ? [
-                    ['percent.discount-for-price', rest],
+                    ['part.rest-given', rest],
                     ['percent.tenths-as-percent', rational(x.n, 10)],
                   ]
                 : [
                     ['fractions.complement-of-top', x.n],
-                    ['decimals.whole-too-many', rest + 10],
+                    ['complement.extra-ten', rest + 10],
                   ],
             uses: ask === 0 ? `reads ${x.text} out of a hundred` : `completes ${x.text}% to a hundred`,
           };
@@ -127,7 +127,7 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
               ['percent.tenths-as-percent', percent % 10 === 0 ? percent / 10 : null],
               ['fractions.digits-after-point', x.form === 'fraction' ? Number(`${x.n}${x.d}`) : null],
               ['percent.count-as-percent', x.form === 'fraction' ? x.d : percent * 10],
-              ['percent.discount-for-price', percent < 100 ? 100 - percent : null],
+              ['part.rest-given', percent < 100 ? 100 - percent : null],
               ['fractions.whole-ignored', percent > 100 ? percent % 100 : null],
             ],
             uses: `writes ${x.text} as a percent`,
@@ -144,7 +144,7 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
           const d = x.pick(bottoms.length > 1 ? bottoms.slice(0, -1) : bottoms);
           const asDecimal = x.rng.chance(0.5);
           return {
-            text: asDecimal ? `Write ${x.text}% as a decimal` : `${x.text}% = ?/${d}`,
+            text: asDecimal ? `What is ${x.text}% as a decimal?` : `${x.text}% = ?/${d}`,
             value: asDecimal ? rational(x.n, 100) : (x.n * d) / 100,
             form: asDecimal ? 'decimal' : 'whole',
             expression: asDecimal ? `${x.n} / 100` : `${x.n} / 100 * ${d}`,

@@ -71,7 +71,7 @@ function percentOf(x: Subject, percent: number, features: Sketch['features']): S
                 ? divide(x.value, rational(2))
                 : ten,
       ],
-      ['percent.discount-for-price', subtract(x.value, answer)],
+      ['part.rest-given', subtract(x.value, answer)],
       ['decimals.place-missed', divide(answer, rational(10))],
     ],
     uses: `finds ${percent}% of ${x.text}`,
@@ -153,8 +153,8 @@ export const PERCENT_OF_SKILLS: readonly Skill[] = [
           return {
             ...sketch,
             text: x.pick([
-              `${x.text} people watch a play and ${percent}% of them are children. How many are children?`,
-              `A nursery grows ${x.text} trees and ${percent}% of them are figs. How many fig trees are there?`,
+              `${percent}% of ${x.text} people are children. How many children is that?`,
+              `${percent}% of ${x.text} trees are figs. How many fig trees is that?`,
             ]),
           };
         },
@@ -197,7 +197,7 @@ export const PERCENT_OF_SKILLS: readonly Skill[] = [
             text: more
               ? `The price of ${price} goes up by ${percent}%. What is the new price?`
               : x.pick([
-                  `A ${thing} costs ${price} and is sold at ${percent}% off. What is the sale price?`,
+                  `A ${thing} costs ${price} but is ${percent}% off. What is the sale price?`,
                   `${percent}% off ${price}. What is left to pay?`,
                 ]),
             value: answer,

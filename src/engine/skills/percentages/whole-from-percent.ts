@@ -78,7 +78,7 @@ export const WHOLE_FROM_PERCENT_SKILLS: readonly Skill[] = [
             strategy: [`${x.n}/${whole} = ${percent}/100`],
             slips: [
               ['percent.count-as-percent', x.n],
-              ['percent.discount-for-price', percent === 50 ? null : 100 - percent],
+              ['part.rest-given', percent === 50 ? null : 100 - percent],
               ['divide.as-minus', whole - x.n],
               ['percent.divides-by-it', whole % x.n === 0 ? whole / x.n : null],
             ],
@@ -95,7 +95,7 @@ export const WHOLE_FROM_PERCENT_SKILLS: readonly Skill[] = [
           const unit = floor(rational(100, x.d));
           const percent = x.n * unit;
           return {
-            text: `${x.text} of the seats are taken. What percent of the seats are free?`,
+            text: `${x.text} of the seats are taken. What percent are free?`,
             value: 100 - percent,
             form: 'whole',
             expression: `100 * (1 - ${x.form === 'fraction' ? `${x.n}/${x.d}` : x.expr})`,

@@ -80,7 +80,7 @@ const sumParity = templateOf<readonly [a: number, b: number]>({
   draft: ([a, b], { locale }) => {
     const say = (value: number) => formatWhole(value, locale);
     return {
-      text: `Without adding: is ${say(a)} + ${b} odd or even?`,
+      text: `Without adding, is ${say(a)} + ${b} odd or even?`,
       answer: choiceAnswer(parityName(a + b)),
       expression: null,
       features: { fewChoices: true, extraSteps: 2, size: a > 99 ? 0.5 : 0 },

@@ -129,7 +129,7 @@ export function howMany(range: NumberRange): Template {
       return {
         text: single
           ? `How many ${many} are there in ${say(n)}?`
-          : `How many whole ${many} are there altogether in ${say(n)}?`,
+          : `How many whole ${many} are there in ${say(n)}?`,
         answer: wholeAnswer(count, locale),
         expression: n % place === 0 ? `${n} / ${place}` : `floor(${n} / ${place})`,
         features: { size: single ? 0 : 1, adjust: single ? -0.2 : count > 99 ? 0.4 : 0 },

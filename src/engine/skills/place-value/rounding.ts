@@ -18,7 +18,7 @@ const ROUNDED: NumberRange = {
 
 const ROUNDED_LARGE: NumberRange = { free: (rng) => rng.int(1200, 960_000), from: 1001, to: 999_999 };
 
-/** "Round 47 to the nearest ten." */
+/** "What is 47 to the nearest ten?" */
 function roundWhole(range: NumberRange, units: readonly number[]): Template {
   type Chosen = readonly [n: number, unit: number];
   const choose = (n: number, rng: Rng): Chosen | null => {
@@ -45,7 +45,7 @@ function roundWhole(range: NumberRange, units: readonly number[]): Template {
       const otherUnit = unit === 10 ? 100 : unit / 10;
       const near = Math.abs(n - middle) <= unit / 10;
       return {
-        text: `Round ${say(n)} to the nearest ${placeName(unit)}.`,
+        text: `What is ${say(n)} to the nearest ${placeName(unit)}?`,
         answer: wholeAnswer(rounded, locale),
         expression: `${unit} * floor(${n} / ${unit} + 1/2)`,
         features: {
@@ -152,7 +152,7 @@ const roundPart = partTemplates(
       text:
         form === 'fraction'
           ? `Which whole number is nearest to ${text}?`
-          : `Round ${text} to the nearest ${name}.`,
+          : `What is ${text} to the nearest ${name}?`,
       value: rounded,
       expression: tenths ? `floor(${expr} * 10 + 1/2) / 10` : `floor(${expr} + 1/2)`,
       features: {

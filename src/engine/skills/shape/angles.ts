@@ -37,13 +37,13 @@ function angleName(degrees: number, { locale }: TemplateContext): Draft {
     },
     strategy: [
       degrees < 90
-        ? `${degrees} < 90, smaller than a right angle.`
+        ? `${degrees} < 90, smaller than a right angle`
         : degrees === 90
-          ? 'A right angle has exactly 90°.'
+          ? 'A right angle has exactly 90°'
           : degrees < 180
-            ? `${degrees} is between 90 and 180.`
-            : `${degrees} is more than a straight line, 180°.`,
-      `So it is ${right}.`,
+            ? `${degrees} is between 90 and 180`
+            : `${degrees} is more than a straight line, 180°`,
+      `So it is ${right === 'right' ? 'a right angle' : right}`,
     ],
     slips: choices
       .filter((name) => name !== right)
@@ -67,7 +67,7 @@ function missingAngle(known: Quantity, sum: (typeof TOTALS)[number], { locale }:
   const whole = known.value.d === 1 ? known.value.n : 0;
   const toTen = whole % 10 === 0 ? 0 : 10 - (whole % 10);
   return {
-    text: `Two angles together make ${sum.text}. One is ${known.text}°. How many degrees is the other?`,
+    text: `Two angles make ${sum.text}. One is ${known.text}°. What is the other?`,
     answer: answer(missing),
     expression: `${sum.total} - ${known.expression}`,
     features: {
@@ -78,7 +78,7 @@ function missingAngle(known: Quantity, sum: (typeof TOTALS)[number], { locale }:
       adjust: -0.3,
     },
     strategy: [
-      `${sum.text[0]?.toUpperCase()}${sum.text.slice(1)} has ${sum.total}°.`,
+      `${sum.text[0]?.toUpperCase()}${sum.text.slice(1)} has ${sum.total}°`,
       ...(toTen > 0 && sum.total - whole > 10
         ? [
             `${whole} + ${toTen} = ${whole + toTen}`,
@@ -122,7 +122,7 @@ function threeOnLine(
   const answer = (value: number) => quantityAnswer(rational(value), 'decimal', locale, '°');
   const wrongTotals = TOTALS.filter((other) => other.total !== sum.total && other.total > known);
   return {
-    text: `Three angles together make ${sum.text}. Two of them are ${first}° and ${second}°. How many degrees is the third?`,
+    text: `Three angles make ${sum.text}. Two are ${first}° and ${second}°. What is the third?`,
     answer: answer(missing),
     expression: `${sum.total} - (${first} + ${second})`,
     features: {
@@ -145,7 +145,7 @@ function triangle(first: number, second: number, { locale }: TemplateContext): D
   const known = first + second;
   const answer = (value: number) => quantityAnswer(rational(value), 'decimal', locale, '°');
   return {
-    text: `A triangle has angles of ${first}° and ${second}°. How many degrees is the third angle?`,
+    text: `A triangle has angles of ${first}° and ${second}°. What is the third?`,
     answer: answer(180 - known),
     expression: `180 - (${first} + ${second})`,
     features: {
@@ -156,7 +156,7 @@ function triangle(first: number, second: number, { locale }: TemplateContext): D
       adjust: -0.4,
     },
     strategy: [
-      'The angles of a triangle make 180° together.',
+      'The angles of a triangle make 180° together',
       `${first} + ${second} = ${known}`,
       `180 − ${known} = ${180 - known}`,
     ],
@@ -173,8 +173,8 @@ function isosceles(given: number, isTop: boolean, { locale }: TemplateContext): 
   const answer = (value: Rational) => quantityAnswer(value, 'decimal', locale, '°');
   return {
     text: isTop
-      ? `A triangle has two equal angles; its third angle is ${given}°. How many degrees is each of the equal angles?`
-      : `A triangle has two equal angles of ${given}°. How many degrees is its third angle?`,
+      ? `A triangle has two equal angles and one of ${given}°. How big is each equal angle?`
+      : `A triangle has two angles of ${given}°. What is the third?`,
     answer: answer(other),
     expression: isTop ? `(180 - ${given}) / 2` : `180 - 2 * ${given}`,
     features: {

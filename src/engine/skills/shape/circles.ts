@@ -30,7 +30,7 @@ function circle(size: Quantity, fromRadius: boolean, unit: string, { locale }: T
       adjust: -0.4,
     },
     strategy: [
-      'The diameter is twice as long as the radius.',
+      'The diameter is twice as long as the radius',
       fromRadius
         ? `2 × ${size.text} = ${shown(value, locale, size.style)}`
         : `${size.text} ÷ 2 = ${shown(value, locale, size.style)}`,

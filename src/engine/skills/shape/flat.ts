@@ -113,13 +113,13 @@ function mistakenSides(flat: Flat): number {
 }
 
 function nameShape(flat: Flat): Draft {
-  const sides = flat.sides === 0 ? 'It is round and has no corners.' : `It has ${flat.sides} sides.`;
+  const sides = flat.sides === 0 ? 'It is round and has no corners' : `It has ${flat.sides} sides.`;
   return {
     text: 'What is the name of this shape?',
     answer: wordAnswer(flat.name),
     expression: null,
     features: { drawn: true, size: flat.sides > 4 ? 2 : flat.shape === 'rectangle' ? 0.3 : 0, adjust: -0.3 },
-    strategy: [sides, `So it is ${an(flat.name)} ${flat.name}.`],
+    strategy: [sides, `So it is ${an(flat.name)} ${flat.name}`],
     slips: [
       { misconception: 'shape.another-shape', answer: wordAnswer(flat.lookalike) },
       ...(flat.shape === 'circle'
@@ -138,7 +138,7 @@ function sidesOf(flat: Flat, corners: boolean, { locale }: TemplateContext): Dra
     expression: null,
     features: { drawn: true, size: flat.sides > 4 ? 1 : 0, adjust: -0.2 },
     strategy: [
-      `Count round the shape once: ${Array.from({ length: flat.sides }, (_, i) => i + 1).join(', ')}.`,
+      `Count round the shape once: ${Array.from({ length: flat.sides }, (_, i) => i + 1).join(', ')}`,
     ],
     slips: [
       { misconception: 'shape.one-short', answer: wholeAnswer(flat.sides - 1, locale) },
@@ -165,13 +165,13 @@ function manyShapes(count: number, flat: Flat, { locale }: TemplateContext): Dra
     },
     strategy: parted
       ? [
-          `One ${flat.name} has ${flat.sides} sides.`,
+          `One ${flat.name} has ${flat.sides} sides`,
           `${formatWhole(tens, locale)} × ${flat.sides} = ${formatWhole(tens * flat.sides, locale)}`,
           `${count - tens} × ${flat.sides} = ${(count - tens) * flat.sides}`,
           `${formatWhole(tens * flat.sides, locale)} + ${(count - tens) * flat.sides} = ${formatWhole(total, locale)}`,
         ]
       : [
-          `One ${flat.name} has ${flat.sides} sides.`,
+          `One ${flat.name} has ${flat.sides} sides`,
           `${formatWhole(count, locale)} × ${flat.sides} = ${formatWhole(total, locale)}`,
         ],
     slips: [
@@ -186,14 +186,14 @@ function fromSticks(sticks: number, flat: Flat, { locale }: TemplateContext): Dr
   const made = Math.floor(sticks / flat.sides);
   const rest = sticks % flat.sides;
   return {
-    text: `How many separate ${flat.many} can be made from ${formatWhole(sticks, locale)} sticks, one stick a side?`,
+    text: `How many separate ${flat.many} do ${formatWhole(sticks, locale)} sticks make, one stick a side?`,
     answer: wholeAnswer(made, locale),
     expression: rest === 0 ? `${sticks} / ${flat.sides}` : `floor(${sticks} / ${flat.sides})`,
     features: { size: sizeOf(sticks), extraSteps: rest === 0 ? 0.5 : 1, story: true },
     strategy: [
-      `Each ${flat.name} needs ${flat.sides} sticks.`,
+      `Each ${flat.name} needs ${flat.sides} sticks`,
       `${made} × ${flat.sides} = ${formatWhole(made * flat.sides, locale)}`,
-      ...(rest > 0 ? [`${rest} left over, too few for another one.`] : []),
+      ...(rest > 0 ? [`${rest} left over, too few for another one`] : []),
     ],
     slips: [
       ...(rest > 0
@@ -233,12 +233,12 @@ function symmetry(flat: Flat, { locale }: TemplateContext): Draft {
     features: { drawn: true, size: flat.mirrors > 4 ? 1.5 : flat.mirrors > 2 ? 1 : 0.5 },
     strategy: [
       isRegular
-        ? `All ${flat.sides} sides are equal, so there are as many fold lines: ${flat.sides}.`
+        ? `All ${flat.sides} sides are equal, so there are as many fold lines: ${flat.sides}`
         : flat.shape === 'rectangle'
           ? 'It folds onto itself across the middle, upright and level, not along a diagonal: 1 + 1 = 2'
           : flat.shape === 'rhombus'
             ? 'It folds onto itself along both diagonals only: 1 + 1 = 2'
-            : 'Only the long diagonal folds it onto itself: 1.',
+            : 'Only the long diagonal folds it onto itself: 1',
     ],
     slips: [
       {

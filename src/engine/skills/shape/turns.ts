@@ -29,13 +29,14 @@ function turn(
   clockwise: boolean,
   { rng, locale }: TemplateContext,
 ): Draft {
+  const name = storyName(rng);
   const sign = clockwise ? 1 : -1;
   const end = start + sign * quarters;
   const rest = quarters % 4;
   const full = Math.floor(quarters / 4);
   const way = clockwise ? 'clockwise' : locale.id === 'en-US' ? 'counterclockwise' : 'anticlockwise';
   return {
-    text: `${storyName(rng)} faces ${wind(start)} and makes ${text} ${way}. Which way is that: north, east, south or west?`,
+    text: `${name} faces ${wind(start)} and makes ${text} ${way}. Where does ${name} face now?`,
     answer: wordAnswer(wind(end)),
     expression: null,
     features: {
@@ -45,12 +46,12 @@ function turn(
       adjust: clockwise ? 0.2 : 0.5,
     },
     strategy: [
-      ...(text.includes('/') ? [`${text} is ${quarters} quarter turns.`] : []),
+      ...(text.includes('/') ? [`${text} is ${quarters} quarter turns`] : []),
       ...(full > 0
-        ? [`${quarters} = ${full} × 4 + ${rest}: every 4 quarter turns bring back ${wind(start)}.`]
+        ? [`${quarters} = ${full} × 4 + ${rest}: every 4 quarter turns bring back ${wind(start)}`]
         : []),
       rest === 0
-        ? `No quarter turn is left: ${wind(end)}.`
+        ? `No quarter turn is left: ${wind(end)}`
         : `${rest} quarter ${rest === 1 ? 'turn' : 'turns'} ${way}: ${Array.from({ length: rest + 1 }, (_, i) => wind(start + sign * i)).join(', ')}.`,
     ],
     slips: [
@@ -66,7 +67,7 @@ function rightAngles(quarters: number, text: string, { locale }: TemplateContext
     answer: wholeAnswer(quarters, locale),
     expression: `4 * (${quarters} / 4)`,
     features: { size: quarters > 4 ? 0.7 : 0, drawn: true },
-    strategy: ['A quarter turn is one right angle, a full turn is four.', `So that makes ${quarters}.`],
+    strategy: ['A quarter turn is one right angle, a full turn is four', `So that makes ${quarters}`],
     slips: [
       { misconception: 'shape.half-turn-quarter', answer: wholeAnswer(quarters + 1, locale) },
       {
@@ -110,7 +111,7 @@ function turnDegrees(part: Quantity, unit: 'turn' | 'right-angle', { locale }: T
       adjust: d === 2 && n === 1 ? -0.6 : -0.3,
     },
     strategy: [
-      unit === 'turn' ? 'A full turn has 360°.' : 'A right angle has 90°.',
+      unit === 'turn' ? 'A full turn has 360°' : 'A right angle has 90°',
       ...(isFraction
         ? [
             `${full} ÷ ${d} = ${shown(one, locale)}`,

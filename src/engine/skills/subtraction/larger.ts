@@ -106,7 +106,7 @@ const belowZero = templateOf<readonly [a: number, b: number]>({
     const weather = b <= 30 && rng.chance(0.4);
     return {
       text: weather
-        ? `It is ${a} ${scale} and gets ${b} degrees colder: what is the temperature now, in ${scale}?`
+        ? `It is ${a} ${scale} and gets ${b} degrees colder. What is it now, in ${scale}?`
         : `${say(a)} − ${say(b)}`,
       answer: wholeAnswer(a - b, locale),
       expression: `${a} - ${b}`,

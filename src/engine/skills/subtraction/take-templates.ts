@@ -164,25 +164,25 @@ function takeStory(a: number, b: number, say: (n: number) => string, rng: Rng): 
   if (a <= 200) {
     const things = countables(a, rng);
     return rng.pick([
-      `${name} has ${countOf(a, things, say(a))} and gives away ${say(b)}: how many ${things} are left?`,
-      `There are ${countOf(a, things, say(a))} in a box and ${say(b)} are used: how many ${things} are left?`,
-      `${name} needs ${countOf(a, things, say(a))} and has ${say(b)}: how many more ${things} are needed?`,
+      `${name} has ${countOf(a, things, say(a))} and gives away ${say(b)}. How many are left?`,
+      `A box has ${countOf(a, things, say(a))}. You take out ${say(b)}. How many are left?`,
+      `${name} needs ${countOf(a, things, say(a))} and has ${say(b)}. How many are missing?`,
     ]);
   }
   if (a <= 20_000)
     return rng.pick([
-      `A ${a > 2000 ? 'stadium' : 'hall'} has ${say(a)} seats and ${say(b)} are taken: how many seats are free?`,
-      `${name} wants to walk ${say(a)} steps and has walked ${say(b)}: how many steps are left?`,
-      `A farm has ${say(a)} apples and sells ${say(b)}: how many apples are left?`,
+      `A ${a > 2000 ? 'stadium' : 'hall'} has ${say(a)} seats and ${say(b)} are taken. How many are free?`,
+      `${name} aims for ${say(a)} steps and has walked ${say(b)}. How many are left?`,
+      `A farm has ${say(a)} apples and sells ${say(b)}. How many are left?`,
     ]);
   return rng.pick([
-    `A farm has ${say(a)} apples and sells ${say(b)}: how many apples are left?`,
-    `A city has ${say(a)} people and ${say(b)} of them live south of the river: how many live north of it?`,
-    `A book fair prints ${say(a)} tickets and sells ${say(b)}: how many tickets are left?`,
+    `A farm has ${say(a)} apples and sells ${say(b)}. How many are left?`,
+    `A city has ${say(a)} people and ${say(b)} move away. How many are left?`,
+    `A fair has ${say(a)} tickets and sells ${say(b)}. How many are left?`,
   ]);
 }
 
-/** "Mei has 83 cards and gives away 47: how many cards are left?" */
+/** "Mei has 83 cards and gives away 47. How many are left?" */
 export function storyTake(spec: TakeSpec): Template {
   return templateOf<Take>({
     id: 'story',
@@ -218,7 +218,7 @@ export function compareTake(spec: TakeSpec): Template {
       const story = rng.chance(0.4) && a <= 200;
       return {
         text: story
-          ? `${first} has ${say(a)} stickers and ${second} has ${say(b)}: how many more does ${first} have?`
+          ? `${first} has ${say(a)} cards and ${second} has ${say(b)}. What is the difference?`
           : rng.pick([
               `How much more is ${say(a)} than ${say(b)}?`,
               `What is the difference between ${say(b)} and ${say(a)}?`,

@@ -13,7 +13,7 @@ const wholeFromPart = partTemplates(
     const story = form === 'money' && rng.chance(0.4);
     return {
       text: story
-        ? `You have ${text} and spend ${t(k)}: how much is left?`
+        ? `You have ${text} and spend ${t(k)}. How much is left?`
         : rng.chance(0.6)
           ? `${text} − ${t(k)}`
           : `What is ${t(k)} less than ${text}?`,

@@ -20,14 +20,14 @@ function nextDay(start: number, step: 1 | 2 | -1, isDayNumber: boolean): Draft {
           ? 'is 2 days after'
           : 'is two days after';
   return {
-    text: `Which day of the week ${words} ${dayName(start)}?`,
+    text: `Which day ${words} ${dayName(start)}?`,
     answer: wordAnswer(dayName(start + step)),
     expression: null,
     features: { size: step === 1 ? 0 : 1, adjust: step === 1 ? -0.6 : 0 },
     strategy: [
       step > 0
-        ? `Say the days on: ${Array.from({ length: step + 1 }, (_, i) => dayName(start + i)).join(', ')}.`
-        : `Say the days: ${dayName(start - 1)}, ${dayName(start)}.`,
+        ? `Say the days on: ${Array.from({ length: step + 1 }, (_, i) => dayName(start + i)).join(', ')}`
+        : `Say the days: ${dayName(start - 1)}, ${dayName(start)}`,
     ],
     slips: [
       { misconception: 'time.wrong-way', answer: wordAnswer(dayName(start - step)) },
@@ -47,8 +47,8 @@ function weekday(days: number, start: number, isAgo: boolean, { locale }: Templa
   const many = `${formatWhole(days, locale)}\u00a0${days === 1 ? 'day' : 'days'}`;
   return {
     text: isAgo
-      ? `Today is ${dayName(start)}. Which day of the week was it ${many} ago?`
-      : `Today is ${dayName(start)}. Which day of the week will it be in ${many}?`,
+      ? `Today is ${dayName(start)}. Which day was it ${many} ago?`
+      : `Today is ${dayName(start)}. Which day will it be in ${many}?`,
     answer: wordAnswer(dayName(end)),
     expression: null,
     features: {
@@ -65,7 +65,7 @@ function weekday(days: number, start: number, isAgo: boolean, { locale }: Templa
             ...(weeks > 0
               ? [`${formatWhole(days, locale)} − ${formatWhole(weeks * 7, locale)} = ${rest}`]
               : []),
-            `${rest} ${rest === 1 ? 'day' : 'days'} ${isAgo ? 'back' : 'on'} is ${dayName(end)}.`,
+            `${rest} ${rest === 1 ? 'day' : 'days'} ${isAgo ? 'back' : 'on'} is ${dayName(end)}`,
           ]
         : []),
     ],

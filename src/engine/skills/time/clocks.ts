@@ -54,12 +54,12 @@ function readClockFace(time: number, { locale }: TemplateContext): Draft {
     },
     strategy:
       minute === 0
-        ? [`The long hand is at 12, the short hand at ${hour === 0 ? 12 : hour}.`]
+        ? [`The long hand is at 12, the short hand at ${hour === 0 ? 12 : hour}`]
         : [
-            `The short hand has passed ${hour === 0 ? 12 : hour}.`,
+            `The short hand has passed ${hour === 0 ? 12 : hour}`,
             minute % 5 === 0
-              ? `The long hand is at ${minute / 5}: ${minute / 5} × 5 = ${minute} minutes.`
-              : `The long hand is ${minute % 5} past the ${Math.floor(minute / 5) === 0 ? 12 : Math.floor(minute / 5)}: ${Math.floor(minute / 5)} × 5 + ${minute % 5} = ${minute} minutes.`,
+              ? `The long hand is at ${minute / 5}: ${minute / 5} × 5 = ${minute} minutes`
+              : `The long hand is ${minute % 5} past the ${Math.floor(minute / 5) === 0 ? 12 : Math.floor(minute / 5)}: ${Math.floor(minute / 5)} × 5 + ${minute % 5} = ${minute} minutes`,
           ],
     slips: readSlips(time),
     figure: { kind: 'clock', minutes: time },
@@ -85,8 +85,8 @@ function laterByHalves(time: number, halves: number): Draft {
     features: { size: halves - 1, adjust: halves % 2 === 0 ? -0.5 : 0, carries: wraps ? 1 : 0, drawn: true },
     strategy: [
       halves % 2 === 0
-        ? 'The long hand goes all the way round, so only the hour changes.'
-        : 'The long hand goes half-way round for half an hour.',
+        ? 'The long hand goes all the way round, so only the hour changes'
+        : 'The long hand goes half-way round for half an hour',
       `${spoken(time)} → ${spoken(after)}`,
     ],
     slips: [
@@ -111,8 +111,8 @@ function toDigital(time: number): Draft {
       carries: minute % 5 === 0 ? 0 : 1,
     },
     strategy: isTo
-      ? [`60 − ${60 - minute} = ${minute}`, `It is not yet the next hour, so ${formatClock(time)}.`]
-      : [`${minute} minutes past, so ${formatClock(time)}.`],
+      ? [`60 − ${60 - minute} = ${minute}`, `It is not yet the next hour, so ${formatClock(time)}`]
+      : [`${minute} minutes past, so ${formatClock(time)}`],
     slips: [
       {
         misconception: 'time.past-to-swapped',
@@ -132,8 +132,8 @@ function minutesPast(time: number, how: string): Draft {
     expression: `${hourOf(time)} * 60 + ${minute}`,
     features: { size: minute > 30 ? 0.5 : 0, rule: true, unlike: how.includes('/') },
     strategy: [
-      ...(how.includes('/') ? [`An hour is 60 minutes, so that is ${minute} minutes.`] : []),
-      `${minute} minutes past ${hour} is ${formatClock(time)}.`,
+      ...(how.includes('/') ? [`An hour is 60 minutes, so that is ${minute} minutes`] : []),
+      `${minute} minutes past ${hour} is ${formatClock(time)}`,
     ],
     slips: [
       { misconception: 'time.past-to-swapped', answer: clockAnswer(onDial(hourOf(time) * 60 - minute)) },

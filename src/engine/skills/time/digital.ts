@@ -14,7 +14,7 @@ function toNextHour(time: number, { locale }: TemplateContext): Draft {
   const next = ((((hourOf(time) + 11) % 12) + 1) % 12) + 1;
   const ones = (10 - (minute % 10)) % 10;
   return {
-    text: `It is ${formatClock(time)}. How many minutes are left until ${next} o’clock?`,
+    text: `It is ${formatClock(time)}. How many minutes until ${next} o’clock?`,
     answer: unitAnswer(left, 'min', locale),
     expression: `60 - ${minute}`,
     features: {
@@ -54,10 +54,10 @@ function to24(time: number, isPm: boolean): Draft {
     expression: isPm ? `(${hour} + 12) * 60 + ${time % 60}` : `${hour} * 60 + ${time % 60}`,
     features: { size: isPm ? 0.5 : 0, rule: !isPm, adjust: hour === 0 ? 0.8 : -0.3 },
     strategy: isPm
-      ? [`After noon add 12 to the hour: ${hour} + 12 = ${hour + 12}`, `So ${formatClock(on24, 24)}.`]
+      ? [`After noon add 12 to the hour: ${hour} + 12 = ${hour + 12}`, `So ${formatClock(on24, 24)}`]
       : [
-          hour === 0 ? 'The day starts at 00:00.' : 'Before noon the hour stays the same.',
-          `So ${formatClock(on24, 24)}.`,
+          hour === 0 ? 'The day starts at 00:00' : 'Before noon the hour stays the same',
+          `So ${formatClock(on24, 24)}`,
         ],
     slips: [
       ...(isPm
@@ -76,7 +76,7 @@ function to12(time: number): Draft {
     accepts: [formatClock(time)],
     expression: `${hour + 12} * 60 + ${time % 60}`,
     features: { size: 0.5, adjust: hour >= 8 ? 0.2 : 0 },
-    strategy: [`${hour + 12} − 12 = ${hour}`, `So ${formatClock(time)}\u00a0pm.`],
+    strategy: [`${hour + 12} − 12 = ${hour}`, `So ${formatClock(time)}\u00a0pm`],
     slips: [
       { misconception: 'time.ten-for-twelve', answer: clockAnswer(onDial(time + 120) + 720, 12, 'pm') },
       { misconception: 'time.hour-ahead', answer: clockAnswer(onDial(time + 60) + 720, 12, 'pm') },

@@ -4,7 +4,6 @@ import { toNumber } from '../../numbers/rational.js';
 import { clockAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import { addedInHundreds, impossibleTime, onDial } from '../../questions/slips/clock.js';
-import { storyName } from '../story.js';
 import { quantityOn, using, wholeOn } from '../measuring/quantity.js';
 import type { DayNumber } from '../../numbers/day-number.js';
 import type { Skill } from '../skill.js';
@@ -33,7 +32,7 @@ function later(start: number, span: Span, { rng }: TemplateContext): Draft {
   const text = rng.pick([
     `What time is it ${span.text} after ${formatClock(start)}?`,
     `A game starts at ${formatClock(start)} and lasts ${span.text}. When does it end?`,
-    `${storyName(rng)} leaves at ${formatClock(start)} and is back ${span.text} later. What time is it then?`,
+    `It is ${formatClock(start)}. What time will it be in ${span.text}?`,
   ]);
   return {
     text,
@@ -46,11 +45,11 @@ function later(start: number, span: Span, { rng }: TemplateContext): Draft {
       carries: crosses + (wraps ? 1 : 0),
       extraSteps: span.minutes > 60 ? 1 : 0,
       unlike: span.text.includes('/') || span.text.includes('.'),
-      story: !text.startsWith('What'),
+      story: text.startsWith('A'),
       adjust: -0.4,
     },
     strategy: [
-      ...(span.text.includes('minute') ? [] : [`${span.text} is ${formatDuration(span.minutes)}.`]),
+      ...(span.text.includes('minute') ? [] : [`${span.text} is ${formatDuration(span.minutes)}`]),
       ...stepsForward(start, span.minutes, (time) => formatClock(time)),
     ],
     slips: [
@@ -91,7 +90,7 @@ function earlier(end: number, span: Span): Draft {
       adjust: -0.3,
     },
     strategy: [
-      ...(span.text.includes('minute') ? [] : [`${span.text} is ${formatDuration(span.minutes)}.`]),
+      ...(span.text.includes('minute') ? [] : [`${span.text} is ${formatDuration(span.minutes)}`]),
       ...(hours > 0 ? [`${formatClock(end)} − ${hours}\u00a0h = ${formatClock(afterHours)}`] : []),
       ...(rest === 0
         ? []

@@ -12,7 +12,7 @@ function between(start: number, minutes: number, { locale, rng }: TemplateContex
   const crosses = crossings(start, minutes);
   const text = rng.chance(0.5)
     ? `How many minutes is it from ${formatClock(start)} to ${formatClock(end)}?`
-    : `A film starts at ${formatClock(start)} and ends at ${formatClock(end)}. How many minutes long is it?`;
+    : `A show runs from ${formatClock(start)} to ${formatClock(end)}. How many minutes is that?`;
   return {
     text,
     answer: unitAnswer(minutes, 'min', locale),
@@ -25,7 +25,7 @@ function between(start: number, minutes: number, { locale, rng }: TemplateContex
     },
     strategy: [
       ...stepsForward(start, minutes, (time) => formatClock(time)),
-      `Altogether ${minutes}\u00a0min.`,
+      `Altogether ${minutes}\u00a0min`,
     ],
     slips: [
       {
@@ -56,9 +56,9 @@ function arrival(
   second: number,
   { rng }: TemplateContext,
 ): Draft {
-  // Arrivals from 10:00 to 12:59 would read the same on a 12-hour clock, so such trips start three hours later.
-  const planned = Math.floor(((leaving + minutes + wait + second) % 1440) / 60);
-  const start = planned >= 10 && planned <= 12 ? leaving + 180 : leaving;
+  // From 10:00 to 12:59 both clocks read the same, so such trips start seven hours later.
+  const isUnclear = (time: number) => time % 1440 >= 600 && time % 1440 < 780;
+  const start = isUnclear(leaving) || isUnclear(leaving + minutes + wait + second) ? leaving + 420 : leaving;
   const end = (start + minutes + wait + second) % 1440;
   const vehicle = rng.pick(['bus', 'train', 'ferry', 'tram']);
   const parts = wait > 0;
@@ -67,8 +67,8 @@ function arrival(
   const hundredRead = (start % 60) + total;
   return {
     text: parts
-      ? `A ${vehicle} leaves at ${show(start)}, travels ${minutes}\u00a0minutes, waits ${wait}\u00a0minutes and travels ${second}\u00a0minutes more. When does it arrive on a 24-hour clock?`
-      : `A ${vehicle} leaves at ${show(start)} and the trip takes ${minutes}\u00a0minutes. When does it arrive on a 24-hour clock?`,
+      ? `A ${vehicle} leaves at ${show(start)}, goes ${minutes}\u00a0min, waits ${wait}\u00a0min, goes ${second}\u00a0min. When does it arrive?`
+      : `A ${vehicle} leaves at ${show(start)} and takes ${minutes}\u00a0minutes. When does it arrive?`,
     answer: clockAnswer(end, 24),
     expression:
       start + total >= 1440
@@ -84,7 +84,7 @@ function arrival(
     strategy: [
       ...(parts ? [`${minutes} + ${wait} + ${second} = ${total}`] : []),
       ...(total > 60 && total % 60 > 0
-        ? [`${total} = ${Math.floor(total / 60)} × 60 + ${total % 60}, so ${formatDuration(total)}.`]
+        ? [`${total} = ${Math.floor(total / 60)} × 60 + ${total % 60}, so ${formatDuration(total)}`]
         : []),
       ...stepsForward(start, total, show),
     ],

@@ -212,7 +212,7 @@ export function fullOnes(total: number, pair: UnitPair, { locale }: TemplateCont
     features: { size: sizeOf(large) + (total > 100 ? 0.7 : 0), extraSteps: rest === 0 ? 0 : 0.5 },
     strategy: [
       `${large} × ${pair.factor} = ${formatWhole(large * pair.factor, locale)}`,
-      ...(rest === 0 ? [] : [`${rest} left over, too few for another one.`]),
+      ...(rest === 0 ? [] : [`${rest} left over, too few for another one`]),
     ],
     slips: [
       { misconception: 'group.rounds-up', answer: wholeAnswer(large + 1, locale) },
