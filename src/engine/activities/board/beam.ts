@@ -1,5 +1,5 @@
 // The beam: ladders grown rung by rung from easy to hard, the most promising kept.
-import { type CodedTask, mayFollow } from './ladder.js';
+import { type CodedTask, mayFollow, openingCost } from './ladder.js';
 import { ANSWER_KINDS_WANTED, dueWeight, STRANDS_WANTED, WEIGHTS } from './objective.js';
 
 /** Partial ladders kept per rung: of those that placed the same due reviews so many, and at most so many in all. */
@@ -101,6 +101,7 @@ function extend(coded: CodedTask, partial: Partial, c: number, rung: number): Pa
   if (timesStrand === 0 && strands <= STRANDS_WANTED) cost -= WEIGHTS.strand;
   if (isNewKind && kinds <= ANSWER_KINDS_WANTED) cost -= WEIGHTS.answerKind;
   if (!isNewFamily) cost += WEIGHTS.family;
+  if (partial.candidate >= 0) cost += openingCost(coded, partial.candidate, c);
   const hasFigure = partial.hasFigure || coded.hasFigure[c] === 1;
   if (hasFigure && !partial.hasFigure) cost -= WEIGHTS.figure;
   if (servesDue) cost -= dueWeight(due);

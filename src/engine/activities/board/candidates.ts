@@ -7,6 +7,7 @@ import { foldText } from '../../questions/equivalence.js';
 import { generateQuestions, questionsAbout } from '../../questions/generate.js';
 import { commonDifficulty, type Question } from '../../questions/question.js';
 import { type Rng } from '../../random/rng.js';
+import { skillById } from '../../skills/map.js';
 import type { Skill } from '../../skills/skill.js';
 
 /** Years above the class's highest that a board may reach into. */
@@ -25,6 +26,8 @@ export interface Candidate {
   readonly answerValue: string;
   /** Skills with the same family feel alike to a child. */
   readonly family: string;
+  /** The first three words, numbers alike; empty for bare sums. Neighbours had better differ. */
+  readonly opening: string;
   /** How well the class is known at this skill: 0 (not at all) to 1. */
   readonly known: number;
   readonly isDue: boolean;
@@ -84,7 +87,8 @@ export function makeCandidate(question: Question, classModel: ClassModel, isDue:
     common: Math.round(commonDifficulty(question) * 100) / 100,
     answerText,
     answerValue: question.answer.value ?? answerText,
-    family: question.skill.split('.').slice(0, 2).join('.'),
+    family: skillById(question.skill)?.family ?? question.skill.split('.').slice(0, 2).join('.'),
+    opening: openingOf(question.text),
     known: knownShare(classModel, question.skill),
     isDue,
     extraLines: Math.ceil(question.text.length / LINE_LENGTH) - 1 + (question.figure ? FIGURE_LINES : 0),
@@ -103,6 +107,17 @@ const OFFERED = /\bor\b[^?]*\?$/;
 function isEcho({ answer, text }: Question): boolean {
   if (answer.value === null || OFFERED.test(text)) return false;
   return answer.value === '0' || answer.value === '1' || (/[×÷%]/.test(text) && text.includes(answer.text));
+}
+
+/** "which is greater", "what is #"; empty for a text that starts with a number, a sign or a gap. */
+function openingOf(text: string): string {
+  if (!/^[A-Za-z]/.test(text)) return '';
+  return text
+    .replace(/\S*\d\S*/g, '#')
+    .split(' ')
+    .slice(0, 3)
+    .join(' ')
+    .toLowerCase();
 }
 
 const KNOWN = new WeakMap<ClassModel, Map<string, number>>();

@@ -19,6 +19,8 @@ export interface CodedTask {
   readonly strand: Int32Array;
   readonly kind: Int32Array;
   readonly family: Int32Array;
+  /** -1 for bare sums, which may follow each other. */
+  readonly opening: Int32Array;
   readonly answerText: Int32Array;
   readonly answerValue: Int32Array;
   readonly due: Int32Array;
@@ -62,6 +64,9 @@ export function codeTask(task: LadderTask): CodedTask {
     strand: strand.code,
     kind: kind.code,
     family: family.code,
+    opening: codes(candidates, (candidate) => candidate.opening).code.map((code, c) =>
+      candidates[c]?.opening === '' ? -1 : code,
+    ),
     answerText: codes(candidates, (candidate) => candidate.answerText).code,
     answerValue: codes(candidates, (candidate) => candidate.answerValue).code,
     due: Int32Array.from(candidates, (candidate) => duePlace.get(candidate.question.skill) ?? -1),
@@ -108,6 +113,12 @@ export function mayFollow(coded: CodedTask, lower: number, upper: number): boole
   );
 }
 
+/** What it costs that candidate `upper` stands right after `lower`: the same opening words, or nothing. */
+export function openingCost(coded: CodedTask, lower: number, upper: number): number {
+  const opening = coded.opening[upper] as number;
+  return opening >= 0 && opening === coded.opening[lower] ? WEIGHTS.opening : 0;
+}
+
 /** Adds one to a count and returns what it was. */
 function countUp(counts: Uint8Array, at: number): number {
   const before = counts[at] as number;
@@ -152,6 +163,7 @@ export function ladderEvaluator(coded: CodedTask): (ladder: Int32Array) => numbe
       if (countUp(used.kind, coded.kind[c] as number) === 0 && ++kinds <= ANSWER_KINDS_WANTED)
         cost -= WEIGHTS.answerKind;
       if (countUp(used.family, coded.family[c] as number) > 0) cost += WEIGHTS.family;
+      if (r > 0) cost += openingCost(coded, ladder[r - 1] as number, c);
       if (!hasFigure && coded.hasFigure[c] === 1) {
         hasFigure = true;
         cost -= WEIGHTS.figure;

@@ -16,11 +16,15 @@ export const WEIGHTS = {
   /** When no rung has a figure. */
   figure: 0.2,
   /** For each rung beyond the first of a skill family. */
-  family: 0.15,
+  family: 0.3,
+  /** For two neighbouring rungs that open with the same three words. */
+  opening: 0.5,
   /** Times how well the class is known at a skill, so that a rung also tells the teacher something. */
   known: 0.15,
   /** For a question that neither uses the day's number nor is due. */
   free: 3,
+  /** For a due review that cannot use the day's number: still worth a rung, but less so than one that can. */
+  dueFree: 0.6,
   /** For each line that a question takes beyond the first on the display, a figure counting as two: a board is to be
    * seen whole, and young readers do arithmetic here, not reading. */
   reading: 0.07,
@@ -33,7 +37,7 @@ export const WEIGHTS = {
 export const STRANDS_WANTED = 7;
 export const ANSWER_KINDS_WANTED = 3;
 /** Due reviews that a board of 12 tries to place, the first of the list first; other sizes in proportion. */
-export const REVIEWS_WANTED = 4;
+export const REVIEWS_WANTED = 3;
 
 /** What no ladder may break. Loosened step by step only when the candidates allow no ladder; see compose.ts. */
 export interface LadderRules {
@@ -58,11 +62,11 @@ export interface LadderTask {
 /** The part of the objective that a candidate on a rung brings by itself. */
 export function rungCost(candidate: Candidate, target: number): number {
   const miss = candidate.predicted - target;
-  const isFree = candidate.question.usesNumber === null && !candidate.isDue;
+  const free = candidate.isDue ? WEIGHTS.dueFree : WEIGHTS.free;
   return (
     WEIGHTS.miss * miss * miss +
     WEIGHTS.known * candidate.known +
-    (isFree ? WEIGHTS.free : 0) +
+    (candidate.question.usesNumber === null ? free : 0) +
     WEIGHTS.reading * candidate.extraLines +
     (candidate.isOffered && target < GUESSED_BY_MANY ? WEIGHTS.guess : 0) +
     (candidate.isEcho && target < TRIVIAL_FROM ? WEIGHTS.echo : 0)
@@ -91,6 +95,7 @@ export function ladderCost(task: LadderTask, ladder: readonly Candidate[]): numb
   let figures = 0;
   ladder.forEach((candidate, i) => {
     cost += rungCost(candidate, task.targets[i] as number);
+    if (candidate.opening !== '' && candidate.opening === ladder[i - 1]?.opening) cost += WEIGHTS.opening;
     counts.strands.add(candidate.question.strand);
     counts.kinds.add(candidate.question.answer.kind);
     counts.families.add(candidate.family);

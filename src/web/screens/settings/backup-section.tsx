@@ -36,7 +36,7 @@ export function BackupSection() {
         type="password"
         value={passphrase}
         onChange={setPassphrase}
-        hint="Optional, at least 8 characters. Without it nobody can open the file, not even you."
+        hint="Optional, at least 8 characters. A file saved with a passphrase opens only with it: keep it somewhere safe."
       />
       <div className={styles.actions}>
         <Button onPress={() => take.mutate()} isDisabled={take.isPending}>
