@@ -18,18 +18,19 @@ describe('readEnvironment', () => {
   });
 
   it('takes a port, a loopback name, a folder or a database', () => {
-    expect(read({ PORT: '0', HOST: '::1' })).toMatchObject({ port: 0, host: '::1' });
+    expect(read({ PORT: '80', HOST: '::1' })).toMatchObject({ port: 80, host: '::1' });
     expect(read({ PORT: '65535', HOST: 'localhost' })).toMatchObject({ port: 65_535 });
     expect(read({ AFTERBELL_DATA: '~/my data é' }).place).toEqual({ dataDir: join(homedir(), 'my data é') });
     expect(read({ AFTERBELL_DATA: 'data' }).place).toEqual({ dataDir: resolve('data') });
     expect(read({ AFTERBELL_DATA: 'x', DATABASE_URL: 'postgresql://h/db' }).place).toEqual({
       databaseUrl: 'postgresql://h/db',
     });
-    expect(read({ DATABASE_URL: '', AFTERBELL_DATA: '' }).place).toEqual(read({}).place);
+    expect(read({ DATABASE_URL: '', AFTERBELL_DATA: '', PORT: '', HOST: '' })).toEqual(read({}));
   });
 
   it.each([
     ['PORT', '70000'],
+    ['PORT', '0'],
     ['PORT', '80a'],
     ['PORT', '-1'],
     ['HOST', '0.0.0.0'],

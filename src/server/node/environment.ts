@@ -15,20 +15,20 @@ type EnvironmentResult = { ok: true; value: Environment } | { ok: false; error: 
 
 const LOOPBACK = new Set(['127.0.0.1', 'localhost', '::1']);
 
-/** Reads PORT, HOST, AFTERBELL_DATA and DATABASE_URL; one sentence for the first that is wrong. */
+/** Reads PORT, HOST, AFTERBELL_DATA and DATABASE_URL, where an empty one counts as left out; one sentence for the first that is wrong. */
 export function readEnvironment(variables: Variables): EnvironmentResult {
   const refuse = (message: string, hint: string): EnvironmentResult => ({
     ok: false,
     error: { code: 'environment', message, hint },
   });
-  const portText = variables['PORT'] ?? '4680';
+  const portText = variables['PORT'] || '4680';
   const port = /^\d{1,5}$/.test(portText) ? Number(portText) : Number.NaN;
-  if (!(port >= 0 && port <= 65_535))
+  if (!(port >= 1 && port <= 65_535))
     return refuse(
       `PORT is “${portText}”, which is not a port number.`,
       'Use a number from 1 to 65535, or leave it out.',
     );
-  const host = variables['HOST'] ?? '127.0.0.1';
+  const host = variables['HOST'] || '127.0.0.1';
   if (!LOOPBACK.has(host)) {
     return refuse(
       `HOST is “${host}”, but without accounts Afterbell serves this computer only.`,

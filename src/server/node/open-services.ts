@@ -26,7 +26,7 @@ type OpenResult = { ok: true; value: OpenedServices } | { ok: false; error: Prob
 export async function openServices(variables: NodeJS.ProcessEnv, options: OpenOptions): Promise<OpenResult> {
   const environment = readEnvironment(variables);
   if (!environment.ok) return environment;
-  const fixedDay = variables['AFTERBELL_TODAY'];
+  const fixedDay = variables['AFTERBELL_TODAY'] || undefined;
   if (fixedDay !== undefined && parseIsoDate(fixedDay) === null) {
     return {
       ok: false,

@@ -27,7 +27,9 @@ export async function serveApp(
   if (!environment.ok) return environment;
   const { host, port } = environment.value;
   const shownHost = host.includes(':') ? `[${host}]` : host;
-  const allowedHosts = [`127.0.0.1:${port}`, `localhost:${port}`, `[::1]:${port}`];
+  // Browsers leave the port of plain HTTP out.
+  const ports = port === 80 ? [':80', ''] : [`:${port}`];
+  const allowedHosts = ['127.0.0.1', 'localhost', '[::1]'].flatMap((name) => ports.map((end) => name + end));
   const progress = (text: string) => process.stderr.write(`${text}\n`);
   const opened = await openServices(variables, { allowedHosts, progress });
   if (!opened.ok) return opened;
