@@ -19,7 +19,9 @@ export async function chooseClass(services: Services, wanted: string | undefined
     ({ id, name }) => id === wanted || name.toLowerCase() === wanted.toLowerCase(),
   );
   if (found.length === 1) return found[0] as ClassSummary;
-  throw new UsageFailure(
-    `There is ${found.length === 0 ? 'no' : 'more than one'} class “${wanted}”. The classes are ${names}.`,
-  );
+  if (found.length > 1)
+    throw new UsageFailure(
+      `Several classes are called “${wanted}”. Name one by its id: ${found.map(({ id }) => id).join(', ')}.`,
+    );
+  throw new UsageFailure(`There is no class “${wanted}”. The classes are ${names}.`);
 }

@@ -104,6 +104,7 @@ describe('class', () => {
     expect(told).toMatch(/row 3.*row 4, Year.*Nothing was imported/s);
     const kept = afterbell([...args, '--keep-good', '--json'], { env });
     expect(kept).toMatchObject({ status: 0 });
+    expect(told).toMatch(/2 problems above.*the other 1 child\./);
     expect((JSON.parse(kept.stdout) as ClassDetail).children).toHaveLength(1);
     expect(kept.stderr).toMatch(/row 3.*row 4, Year/s);
   });
@@ -150,6 +151,7 @@ describe('class', () => {
   it('says which classes there are when the wanted one is not clear', () => {
     expect(refusal(['plan'], { env })).toMatch(/Wattle 4\/5.*--class/s);
     expect(refusal(['class', 'export', 'Gumnut'], { env })).toMatch(/Gumnut.*Wattle 4\/5/s);
+    expect(refusal(['class', 'export', 'Nowhere', 'else'], { env })).toMatch(/too many arguments/);
   });
 });
 
@@ -252,6 +254,9 @@ describe('backup and restore', () => {
     );
     expect(readFileSync(locked).includes('Brindlewick')).toBe(false);
     expect(refusal(['backup', join(folder, 'absent', 'x.backup')], { env })).toMatch(/absent/);
+    expect(refusal(['backup', join(folder, 'x.backup'), '--passphrase', 'short'], { env })).toMatch(
+      /8 characters/,
+    );
   });
 
   it('gives everything back in an empty place, and asks before replacing what is there', () => {

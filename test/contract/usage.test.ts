@@ -36,6 +36,7 @@ const notJson = file('not.json', '{ "kind": "board", ');
 const otherJson = file('other.json', '{"kind":"cake","layers":3}');
 const notText = file('not-text.csv', Uint8Array.of(0xff, 0xfe, 0x41, 0xc3, 0x28));
 const empty = file('empty', '');
+const tenMegabytes = file('long.txt', 'Mia Long\n'.repeat(1_200_000));
 const noColumns = file('no-columns.csv', 'name,score\nMei,3\n');
 const out = join(folder, 'out.pdf');
 const unwritable = join(folder, 'no-such-folder', 'out.pdf');
@@ -102,6 +103,11 @@ describe('bad usage ends with status 2 and one sentence', () => {
       'a class list without children',
       ['class', 'import', empty, '--name', 'A', '--years', '4'],
       /othing was imported/,
+    ],
+    [
+      'ten megabytes of names',
+      ['class', 'import', tenMegabytes, '--name', 'A', '--years', '4'],
+      /far more text/,
     ],
     ['results without columns', ['mark', '--sheet', 'x', '--answers', noColumns], /child/],
     ['a backup that is absent', ['restore', absent], /absent\.json/],

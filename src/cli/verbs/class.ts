@@ -14,7 +14,7 @@ export async function listAll(options: { json?: boolean }): Promise<void> {
   if (options.json) printJson({ items: classes });
   else
     for (const { id, name, years, childCount } of classes)
-      printText(`${id}  ${name}  years ${years.join(', ')}  ${childCount} children`);
+      printText(`${id}  ${name}  years ${years.join(', ')}  ${counted(childCount, 'child', 'children')}`);
 }
 
 interface ImportOptions {
@@ -37,13 +37,13 @@ export async function importClass(file: string, options: ImportOptions): Promise
   for (const { row, column, message, hint } of reading.problems) {
     note(`${row > 0 ? `row ${row}` : file}${column ? `, ${column}` : ''}: ${message} ${hint}`);
   }
+  const good = reading.children.length;
   if (reading.problems.length > 0 && !options.keepGood) {
     throw new UsageFailure(
-      `Nothing was imported: ${reading.problems.length} rows have problems (above). Mend them, or add --keep-good to import the other ${reading.children.length}.`,
+      `Nothing was imported: ${counted(reading.problems.length, 'problem')} above. Mend ${reading.problems.length === 1 ? 'it' : 'them'} and import again${good === 0 ? '' : `, or add --keep-good to import the other ${counted(good, 'child', 'children')}`}.`,
     );
   }
-  if (reading.children.length === 0)
-    throw new UsageFailure(`${file}: no children could be read, so nothing was imported.`);
+  if (good === 0) throw new UsageFailure(`${file}: no children could be read, so nothing was imported.`);
   const input = NewClass.safeParse({
     name: options.name,
     years,
@@ -52,7 +52,10 @@ export async function importClass(file: string, options: ImportOptions): Promise
   if (!input.success) throw new UsageFailure('--name: give the class a name of 1 to 60 letters.');
   const made = await withServices(async (services) => valueOf(await createClass(services, input.data)));
   if (options.json) printJson(made);
-  else printText(`${made.name}: ${made.children.length} children imported. Its id is ${made.id}.`);
+  else
+    printText(
+      `${made.name}: ${counted(made.children.length, 'child', 'children')} imported. Its id is ${made.id}.`,
+    );
 }
 
 export async function exportClass(name: string, options: { json?: boolean }): Promise<void> {
@@ -67,6 +70,10 @@ export async function exportClass(name: string, options: { json?: boolean }): Pr
   for (const child of detail.children) {
     printText([child.givenName, child.familyName, child.alias, String(child.year)].map(csvCell).join(','));
   }
+}
+
+function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
 }
 
 /** RFC 4180 quoting; a leading sign is guarded so that a spreadsheet shows it as text. The import takes the guard off. */
