@@ -1,7 +1,7 @@
 // Asking once before something is gone for good.
 import type { ReactNode } from 'react';
-import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { Button } from './button.js';
+import { DialogFrame } from './dialog-frame.js';
 import styles from './confirm-dialog.module.css';
 
 interface Props {
@@ -15,28 +15,16 @@ interface Props {
 
 export function ConfirmDialog({ title, confirmLabel, isBusy, onConfirm, onClose, children }: Props) {
   return (
-    <ModalOverlay
-      className={styles.overlay ?? ''}
-      isOpen
-      isDismissable
-      onOpenChange={(open) => !open && onClose()}
-    >
-      <Modal className={styles.modal ?? ''}>
-        <Dialog role="alertdialog" className={styles.dialog ?? ''}>
-          <Heading slot="title" className={styles.title ?? ''}>
-            {title}
-          </Heading>
-          <p>{children}</p>
-          <div className={styles.actions}>
-            <Button onPress={onClose} autoFocus>
-              Keep it
-            </Button>
-            <Button weight="main" onPress={onConfirm} isDisabled={isBusy}>
-              {confirmLabel}
-            </Button>
-          </div>
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <DialogFrame title={title} isAlert onClose={onClose}>
+      <p>{children}</p>
+      <div className={styles.actions}>
+        <Button onPress={onClose} autoFocus>
+          Keep it
+        </Button>
+        <Button weight="main" onPress={onConfirm} isDisabled={isBusy}>
+          {confirmLabel}
+        </Button>
+      </div>
+    </DialogFrame>
   );
 }

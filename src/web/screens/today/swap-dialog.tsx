@@ -1,8 +1,8 @@
 // Other questions for one rung; the rest of the ladder stays as it is.
 import { useMutation, useQuery } from '@tanstack/react-query';
-import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { call, sentencesOf } from '../../app/client.js';
 import { Button } from '../../parts/button.js';
+import { DialogFrame } from '../../parts/dialog-frame.js';
 import { MathText } from '../../parts/math-text.js';
 import { Notice } from '../../parts/notice.js';
 import { childrenWho } from '../../parts/shares.js';
@@ -27,52 +27,39 @@ export function SwapDialog({ sheetId, rung, childCount, onClose, onSwapped }: Pr
   });
   const failure = offered.error ?? swap.error;
   return (
-    <ModalOverlay
-      className={styles.overlay ?? ''}
-      isOpen
-      isDismissable
-      onOpenChange={(open) => !open && onClose()}
-    >
-      <Modal className={styles.modal ?? ''}>
-        <Dialog className={styles.dialog ?? ''}>
-          <Heading slot="title" className={styles.title ?? ''}>
-            Another question for rung {rung}
-          </Heading>
-          {failure && (
-            <Notice tone="look">
-              {sentencesOf(failure).message} {sentencesOf(failure).hint}
-            </Notice>
-          )}
-          {offered.isPending && <p>Looking for questions that fit here…</p>}
-          {offered.data?.alternatives.length === 0 && (
-            <p>
-              Nothing else fits here while the other questions stay. Swap a neighbour first, or choose all
-              again.
-            </p>
-          )}
-          <ul className={styles.list}>
-            {offered.data?.alternatives.map(({ question, predicted, why }) => (
-              <li key={question.id}>
-                <Button onPress={() => swap.mutate(question.id)} isDisabled={swap.isPending}>
-                  <span className={styles.choice}>
-                    <span className={styles.text}>
-                      <MathText text={question.text} />
-                    </span>
-                    <span className={styles.answer}>
-                      <MathText text={question.answer.text} />
-                    </span>
-                    <span className={styles.share}>{childrenWho(predicted, childCount)}</span>
-                    <span className={styles.why}>{why}</span>
-                  </span>
-                </Button>
-              </li>
-            ))}
-          </ul>
-          <Button weight="quiet" onPress={onClose}>
-            Leave it as it is
-          </Button>
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <DialogFrame title={`Another question for rung ${rung}`} onClose={onClose}>
+      {failure && (
+        <Notice tone="look">
+          {sentencesOf(failure).message} {sentencesOf(failure).hint}
+        </Notice>
+      )}
+      {offered.isPending && <p>Looking for questions that fit here…</p>}
+      {offered.data?.alternatives.length === 0 && (
+        <p>
+          Nothing else fits here while the other questions stay. Swap a neighbour first, or choose all again.
+        </p>
+      )}
+      <ul className={styles.list}>
+        {offered.data?.alternatives.map(({ question, predicted, why }) => (
+          <li key={question.id}>
+            <Button onPress={() => swap.mutate(question.id)} isDisabled={swap.isPending}>
+              <span className={styles.choice}>
+                <span className={styles.text}>
+                  <MathText text={question.text} />
+                </span>
+                <span className={styles.answer}>
+                  <MathText text={question.answer.text} />
+                </span>
+                <span className={styles.share}>{childrenWho(predicted, childCount)}</span>
+                <span className={styles.why}>{why}</span>
+              </span>
+            </Button>
+          </li>
+        ))}
+      </ul>
+      <Button weight="quiet" onPress={onClose}>
+        Leave it as it is
+      </Button>
+    </DialogFrame>
   );
 }
