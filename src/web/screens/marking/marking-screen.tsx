@@ -5,14 +5,15 @@ import { useEffect } from 'react';
 import type { Sheet } from '#api/today.js';
 import { sentencesOf } from '../../app/client.js';
 import { boardDaysQuery, markingQuery, stateQuery, todayQuery } from '../../app/queries.js';
+import { useWords, type Words } from '../../app/use-words.js';
 import { ChoiceRow } from '../../parts/choice-row.js';
-import { longDate, shortDate } from '../../parts/dates.js';
 import { Notice } from '../../parts/notice.js';
 import { MarkingBoard } from './marking-board.js';
 import styles from './marking.module.css';
 import { SlipFinder } from './slip-finder.js';
 
 export function MarkingScreen() {
+  const words = useWords();
   const { classId } = useParams({ from: '/class/$classId/marking' });
   const search = useSearch({ from: '/class/$classId/marking' });
   const navigate = useNavigate();
@@ -54,7 +55,7 @@ export function MarkingScreen() {
         <div>
           <h1 className={styles.title}>Marking</h1>
           <p className={styles.day}>
-            {date ? longDate(date) : ''}
+            {date ? words.longDate(date) : ''}
             {day.data ? ` · number ${day.data.number}` : ''}
           </p>
         </div>
@@ -62,7 +63,7 @@ export function MarkingScreen() {
           {sheets.length > 0 && (
             <ChoiceRow
               label="Board"
-              choices={sheets.map((sheet) => ({ id: sheet.id, label: sheetName(sheet) }))}
+              choices={sheets.map((sheet) => ({ id: sheet.id, label: sheetName(sheet, words) }))}
               chosen={sheetId ?? ''}
               onChoose={(sheet) => open({ date: date ?? '', sheet })}
             />
@@ -71,11 +72,11 @@ export function MarkingScreen() {
             <span>Day</span>
             <select value={date ?? ''} onChange={(event) => open({ date: event.target.value })}>
               {date && !days.data?.days.some((one) => one.date === date) && (
-                <option value={date}>{shortDate(date)}</option>
+                <option value={date}>{words.shortDate(date)}</option>
               )}
               {days.data?.days.map((one) => (
                 <option key={one.date} value={one.date}>
-                  {shortDate(one.date)}, number {one.number}
+                  {words.shortDate(one.date)}, number {one.number}
                   {one.markCount > 0 ? ', marked' : ''}
                 </option>
               ))}
@@ -100,7 +101,7 @@ export function MarkingScreen() {
   );
 }
 
-function sheetName({ group, board }: Sheet): string {
+function sheetName({ group, board }: Sheet, words: Words): string {
   if (group === 'class') return board.side === 'front' ? 'Whole class, front' : 'Whole class, back';
-  return group === 0 ? 'Foundation' : `Year ${group}`;
+  return words.year(group);
 }

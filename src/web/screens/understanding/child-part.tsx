@@ -3,6 +3,7 @@ import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { ToggleButton } from 'react-aria-components';
 import type { ChildStanding, SkillStanding, UnderstandingView } from '#api/understanding.js';
+import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
 import { STANDINGS } from './chances.js';
 import { ChildFindings } from './child-findings.js';
@@ -21,6 +22,7 @@ interface Props {
 }
 
 export function ChildPart({ child, view, classId, openSkill, onSkill, onChild }: Props) {
+  const words = useWords();
   const standings = new Map<string, SkillStanding>(child.skills.map((one) => [one.skillId, one]));
   const isAsked = (skillId: string) => (standings.get(skillId)?.answers ?? 0) > 0;
   const [isAll, setIsAll] = useState(openSkill !== null && !isAsked(openSkill));
@@ -48,7 +50,7 @@ export function ChildPart({ child, view, classId, openSkill, onSkill, onChild }:
           {child.shownAs}
         </h1>
         <p className={styles.basis}>
-          {child.year === 0 ? 'Foundation' : `Year ${child.year}`}.{' '}
+          {words.year(child.year)}.{' '}
           {child.answers === 0
             ? 'No answer is marked yet; everything below is told from the year level.'
             : `This page rests on ${child.answers} ${child.answers === 1 ? 'answer' : 'answers'}.`}

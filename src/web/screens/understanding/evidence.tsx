@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import type { EvidenceView } from '#api/understanding.js';
 import { sentencesOf } from '../../app/client.js';
 import { evidenceQuery } from '../../app/queries.js';
-import { shortDate } from '../../parts/dates.js';
+import { useWords } from '../../app/use-words.js';
 import { MathText } from '../../parts/math-text.js';
 import { movedInWords } from './chances.js';
 import styles from './understanding.module.css';
@@ -34,6 +34,7 @@ export function Evidence({ childId, skillId }: { readonly childId: string; reado
 type Answer = EvidenceView['answers'][number];
 
 function Answers({ title, answers }: { readonly title: string; readonly answers: readonly Answer[] }) {
+  const words = useWords();
   if (answers.length === 0) return null;
   return (
     <table className={styles.answers}>
@@ -50,7 +51,7 @@ function Answers({ title, answers }: { readonly title: string; readonly answers:
       <tbody>
         {answers.map((answer) => (
           <tr key={`${answer.date}/${answer.text}`}>
-            <td>{shortDate(answer.date)}</td>
+            <td>{words.shortDate(answer.date)}</td>
             <td>
               <MathText text={answer.text} />
             </td>

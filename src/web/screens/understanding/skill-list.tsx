@@ -1,6 +1,7 @@
 // The class skill by skill: one table a strand, with who needs teaching by name.
 import { Link } from '@tanstack/react-router';
 import type { UnderstandingView } from '#api/understanding.js';
+import { useWords } from '../../app/use-words.js';
 import { shareInTenths } from './chances.js';
 import type { StrandGroup } from './shown-skills.js';
 import styles from './understanding.module.css';
@@ -12,6 +13,7 @@ interface Props {
 }
 
 export function SkillList({ view, strands, classId }: Props) {
+  const words = useWords();
   const ofClass = new Map(view.class.map((standing) => [standing.skillId, standing]));
   return (
     <div className={styles.lists}>
@@ -35,7 +37,7 @@ export function SkillList({ view, strands, classId }: Props) {
               return (
                 <tr key={skill.id}>
                   <th scope="row">
-                    {skill.title} <small>{skill.year === 0 ? 'Foundation' : `Year ${skill.year}`}</small>
+                    {skill.title} <small>{words.year(skill.year)}</small>
                   </th>
                   <td>{shareInTenths(standing.chance)}</td>
                   <td>{standing.counts.secure}</td>

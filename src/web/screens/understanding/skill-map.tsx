@@ -2,6 +2,7 @@
 import { Link, useNavigate } from '@tanstack/react-router';
 import { memo } from 'react';
 import type { ChildStanding, ClassStanding, SkillStanding, UnderstandingView } from '#api/understanding.js';
+import { useWords } from '../../app/use-words.js';
 import { chanceInWords } from './chances.js';
 import type { StrandGroup } from './shown-skills.js';
 import { StandingGlyph } from './standing-glyph.js';
@@ -14,6 +15,7 @@ interface Props {
 }
 
 export function SkillMap({ view, strands, classId }: Props) {
+  const words = useWords();
   const skills = strands.flatMap((strand) => strand.skills);
   const ofClass = new Map(view.class.map((standing) => [standing.skillId, standing]));
   return (
@@ -45,7 +47,7 @@ export function SkillMap({ view, strands, classId }: Props) {
               own.map(({ id, title, year }, index) => (
                 <th key={id} scope="col" className={index === 0 ? styles.strandStart : undefined}>
                   <span className={styles.skillName}>
-                    {title} <small>{year === 0 ? 'F' : `Y${year}`}</small>
+                    {title} <small>{words.yearShort(year)}</small>
                   </span>
                 </th>
               )),

@@ -2,6 +2,7 @@
 import { Disclosure, DisclosurePanel, Heading, Button as AriaButton } from 'react-aria-components';
 import { useEffect, useRef } from 'react';
 import type { SkillInfo, SkillStanding } from '#api/understanding.js';
+import { useWords } from '../../app/use-words.js';
 import { chanceInWords, rangeInWords, surenessInWords } from './chances.js';
 import { Evidence } from './evidence.js';
 import { RangeBar } from './range-bar.js';
@@ -17,6 +18,7 @@ interface Props {
 }
 
 export function SkillRow({ childId, skill, standing, isOpen, onToggle }: Props) {
+  const words = useWords();
   const row = useRef<HTMLLIElement>(null);
   useEffect(() => {
     if (isOpen) row.current?.scrollIntoView({ block: 'center' });
@@ -30,7 +32,7 @@ export function SkillRow({ childId, skill, standing, isOpen, onToggle }: Props) 
             <span className={styles.skillTitle}>
               {skill.title}{' '}
               <small>
-                {skill.year === 0 ? 'Foundation' : `Year ${skill.year}`}
+                {words.year(skill.year)}
                 {standing.answers === 0
                   ? ', not asked yet'
                   : `, ${standing.answers} ${standing.answers === 1 ? 'answer' : 'answers'}`}
