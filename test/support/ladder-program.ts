@@ -88,6 +88,15 @@ export function programOf(task: LadderTask): string {
     rows.push(`${sumOf(same)} - e${i} <= 1`);
     objective.push(term(WEIGHTS.family, `e${i}`));
   });
+  const openings = groups((candidate) => candidate.opening).filter(
+    (same) => same.length > 1 && candidates[same[0] as number]?.opening !== '',
+  );
+  openings.forEach((same, i) => {
+    for (const r of rungs.slice(1)) {
+      rows.push(`${same.map((c) => `+ ${x(c, r - 1)} + ${x(c, r)}`).join(' ')} - o${i}_${r} <= 1`);
+      objective.push(term(WEIGHTS.opening, `o${i}_${r}`));
+    }
+  });
   const binaries = candidates.flatMap((_, c) => rungs.map((r) => x(c, r)));
   const body = rows.map((row, i) => ` r${i}: ${row}`).join('\n');
   return `Minimize\n obj: ${objective.join('\n ')}\nSubject To\n${body}\nBounds\n ${helpers.join('\n ')}\nBinary\n ${binaries.join('\n ')}\nEnd\n`;

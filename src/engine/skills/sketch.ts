@@ -2,8 +2,8 @@
 import type { FigureSpec } from '../figures/figure.js';
 import type { DayKind } from '../numbers/day-number.js';
 import type { Locale } from '../numbers/locale.js';
-import { partName } from '../numbers/fraction-words.js';
 import type { Rational } from '../numbers/rational.js';
+import { partName } from '../numbers/words.js';
 import { amountAnswer, amountExpression, amountText, exact } from '../questions/amount.js';
 import { choiceAnswer } from '../questions/answer.js';
 import type { Features } from '../questions/difficulty.js';
@@ -65,6 +65,9 @@ export interface NumericTemplate {
   readonly make: (subject: Subject) => Sketch | null;
 }
 
+/** Parts that primary classes name. Common practice. */
+const NAMED_PARTS: ReadonlySet<number> = new Set([2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 15, 16, 20, 24, 100]);
+
 const TRIES_ON_DAY = 8;
 const TRIES_FREE = 400;
 
@@ -77,9 +80,8 @@ function subjectOf(value: Rational, form: DayKind, { rng, locale }: TemplateCont
     return written;
   };
   const parts = (d: number, count = 2): string => {
-    const name = partName(d, count, locale);
-    if (name === null) throw UNSUITED;
-    return name;
+    if (!NAMED_PARTS.has(d)) throw UNSUITED;
+    return partName(d, count, locale);
   };
   const pick = <T>(items: readonly T[]): T => {
     if (items.length === 0) throw UNSUITED;

@@ -12,6 +12,11 @@ export interface Skill {
   /** Year by whose end it is expected to be fluent. */
   readonly fluentYear: number;
   readonly strand: StrandId;
+  /**
+   * The idea that a child meets, where skills of several names or strands ask much the same; a board spreads such ideas.
+   * Left out, the first two parts of the id name it.
+   */
+  readonly family?: string;
   /** Ids of skills that come before it. The whole map is connected and has no cycles. */
   readonly prerequisites: readonly string[];
   readonly codes: {

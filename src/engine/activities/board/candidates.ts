@@ -52,9 +52,10 @@ export interface CandidateRequest {
   readonly free: ReadonlySet<string>;
 }
 
-/** All candidates, in the order of the skill map; no two have the same text. */
+/** All candidates, in the order of the skill map; no two have the same text, nor ask the same sum unless it is due. */
 export function gatherCandidates(request: CandidateRequest, rng: Rng): Candidate[] {
   const out = new Map<string, Candidate>();
+  const sums = new Set<string>();
   for (const skill of request.skills) {
     if (!isInReach(skill, request.years) || !request.classModel.space.indexOf.has(skill.id)) continue;
     const isDue = request.due.has(skill.id);
@@ -66,10 +67,19 @@ export function gatherCandidates(request: CandidateRequest, rng: Rng): Candidate
     for (const question of [...about, ...free]) {
       if (out.has(question.text) || (request.avoid.size > 0 && request.avoid.has(foldText(question.text))))
         continue;
+      const sum = sumOf(question);
+      if (sum !== null && sums.has(sum) && !isDue) continue;
+      if (sum !== null) sums.add(sum);
       out.set(question.text, makeCandidate(question, request.classModel, isDue));
     }
   }
   return [...out.values()];
+}
+
+/** The sum that a question comes to, the same for 47 + 38 and 38 + 47; null where no arithmetic gives the answer. */
+function sumOf({ expression }: Question): string | null {
+  const parts = expression === null ? null : /^([\d./]+) ([+*]) ([\d./]+)$/.exec(expression);
+  return parts ? [parts[1], parts[3]].toSorted().join(` ${parts[2]} `) : expression;
 }
 
 /** True for skills that a board for these class years may ask. */

@@ -188,6 +188,7 @@ const busStory = templateOf<readonly [a: number, off: number, on: number]>({
 export const LARGER_ADDITION_SKILLS: readonly Skill[] = [
   {
     id: 'add.to1000',
+    family: 'make up to a whole',
     title: 'Make up to a thousand or ten thousand',
     year: 4,
     fluentYear: 5,

@@ -76,6 +76,7 @@ const makeWhole = partTemplates('make-whole', ({ value, form, text, expr, rng, t
 export const PART_ADDITION_SKILLS: readonly Skill[] = [
   {
     id: 'add.whole-to-part',
+    family: 'add to a part',
     title: 'Add a whole number to a decimal, a mixed number or an amount of money',
     year: 4,
     fluentYear: 5,
@@ -86,6 +87,7 @@ export const PART_ADDITION_SKILLS: readonly Skill[] = [
   },
   {
     id: 'add.make-whole',
+    family: 'make up to a whole',
     title: 'Make up a decimal, a fraction or an amount of money to a whole',
     year: 5,
     fluentYear: 6,

@@ -159,6 +159,7 @@ export const WITHIN_THOUSAND_SKILLS: readonly Skill[] = [
   },
   {
     id: 'add.to100',
+    family: 'make up to a whole',
     title: 'Make up to a hundred',
     year: 3,
     fluentYear: 4,

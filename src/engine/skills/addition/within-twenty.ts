@@ -200,6 +200,7 @@ export const WITHIN_TWENTY_SKILLS: readonly Skill[] = [
   },
   {
     id: 'add.doubles',
+    family: 'double',
     title: 'Doubles and near doubles',
     year: 1,
     fluentYear: 2,

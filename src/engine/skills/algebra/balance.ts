@@ -199,6 +199,7 @@ const takeBalance = templateOf<readonly [a: number, b: number, c: number]>({
 export const BALANCE_SKILLS: readonly Skill[] = [
   {
     id: 'alg.equal',
+    family: 'both sides',
     title: 'Both sides of the equals sign, within 20',
     year: 1,
     fluentYear: 2,
@@ -225,6 +226,7 @@ export const BALANCE_SKILLS: readonly Skill[] = [
   },
   {
     id: 'alg.balance',
+    family: 'both sides',
     title: 'Balance both sides of an equation',
     year: 4,
     fluentYear: 5,

@@ -228,6 +228,7 @@ const firstTerm = templateOf<readonly [term: number, step: number, position: num
 export const PATTERN_SKILLS: readonly Skill[] = [
   {
     id: 'alg.skip',
+    family: 'what comes next',
     title: 'Skip count in twos, fives and tens',
     year: 1,
     fluentYear: 2,
@@ -239,6 +240,7 @@ export const PATTERN_SKILLS: readonly Skill[] = [
   },
   {
     id: 'alg.step',
+    family: 'what comes next',
     title: 'Patterns with a constant step',
     year: 2,
     fluentYear: 3,
@@ -250,6 +252,7 @@ export const PATTERN_SKILLS: readonly Skill[] = [
   },
   {
     id: 'alg.step.large',
+    family: 'what comes next',
     title: 'Patterns of larger numbers with a constant step',
     year: 4,
     fluentYear: 5,

@@ -105,6 +105,7 @@ const repeatingNumbers = templateOf<Repeating & { readonly day: number }>({
 export const REPEATING_SKILLS: readonly Skill[] = [
   {
     id: 'alg.repeat',
+    family: 'what comes next',
     title: 'Continue a repeating pattern',
     year: 0,
     fluentYear: 1,

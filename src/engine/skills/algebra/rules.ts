@@ -216,6 +216,7 @@ export const RULE_SKILLS: readonly Skill[] = [
   },
   {
     id: 'alg.missing.times',
+    family: 'missing factor',
     title: 'Missing numbers in times and division',
     year: 5,
     fluentYear: 6,

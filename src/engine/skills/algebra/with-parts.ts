@@ -196,6 +196,7 @@ const balanceOfParts = partTemplates('balance-part', ({ value, form, text, expr,
 export const PART_ALGEBRA_SKILLS: readonly Skill[] = [
   {
     id: 'alg.count-parts',
+    family: 'what comes next',
     title: 'Count on in decimal and fraction parts',
     year: 4,
     fluentYear: 5,
@@ -206,6 +207,7 @@ export const PART_ALGEBRA_SKILLS: readonly Skill[] = [
   },
   {
     id: 'alg.part-steps',
+    family: 'what comes next',
     title: 'Patterns that step in decimals, fractions or cents',
     year: 5,
     fluentYear: 6,
@@ -255,6 +257,7 @@ export const PART_ALGEBRA_SKILLS: readonly Skill[] = [
   },
   {
     id: 'alg.balance.parts',
+    family: 'both sides',
     title: 'Balance both sides with decimals, fractions or money',
     year: 5,
     fluentYear: 6,

@@ -46,7 +46,7 @@ function chanceWord(wanted: number, all: number, { rng, locale }: TemplateContex
         ? 'It cannot happen'
         : wanted === all
           ? 'It must happen'
-          : `Half of ${formatWhole(all, locale)} would be ${shown(rational(all, 2), locale)}: ${formatWhole(wanted, locale)} is ${wanted * 2 < all ? 'less' : 'more'}.`,
+          : `Half of ${formatWhole(all, locale)} would be ${shown(rational(all, 2), locale)}: ${formatWhole(wanted, locale)} is ${wanted * 2 < all ? 'less' : 'more'}`,
       `So it is ${right}`,
     ],
     slips: [
@@ -84,7 +84,7 @@ export const CHANCE_WORD_SKILLS: readonly Skill[] = [
               : wanted + context.rng.pick([0, 1, 3, wanted * 2, wanted * 3]);
           return using(
             chanceWord(wanted, all < 2 * wanted ? all : Math.max(all, 3 * wanted), context),
-            `has ${day.text} wanted outcomes`,
+            `names a chance with ${day.text} wanted outcomes`,
           );
         },
       },

@@ -100,12 +100,12 @@ function notHappening(chance: Quantity, { rng, locale }: TemplateContext): Draft
   const event = rng.pick(['rain tomorrow', 'winning the game', 'a red spin', 'a late bus']);
   const no =
     event === 'a red spin'
-      ? 'of any other spin'
+      ? 'of not red'
       : event === 'winning the game'
         ? 'of not winning'
         : event === 'rain tomorrow'
           ? 'of no rain'
-          : 'that it is on time';
+          : 'that it is not late';
   const { n, d } = chance.value;
   const answer = (amount: Rational) => quantityAnswer(amount, chance.style, locale);
   const isFraction = chance.style === 'fraction';
@@ -212,7 +212,7 @@ export const CHANCE_SKILLS: readonly Skill[] = [
                 rng.pick(['spinner', 'bag']),
                 context,
               ),
-              `has ${day.text} wanted outcomes`,
+              `finds a chance with ${day.text} wanted outcomes`,
             );
           const isAll = wanted > 60 || (wanted > 12 && rng.chance(0.3));
           const all = isAll ? wanted : 100;
@@ -305,7 +305,7 @@ export const CHANCE_SKILLS: readonly Skill[] = [
           if (day.kind === 'fraction') {
             if (toNumber(day.value) >= 1 || day.value.d > 12) return null;
             const spins = day.value.d * rng.pick([5, 6, 8, 10, 12, 15, 20, 25]);
-            return using(expected(day.value, spins, context), `has a chance of ${day.text}`);
+            return using(expected(day.value, spins, context), `works with a chance of ${day.text}`);
           }
           const spins = wholeOn(day, 12, 1000);
           if (spins === null) return null;

@@ -158,7 +158,7 @@ export const MEAN_SKILLS: readonly Skill[] = [
           const target = isTarget ? base.value : add(base.value, gap);
           return using(
             missingForMean(known, target, base.style, context),
-            `has ${day.text} as a number or as the mean`,
+            `works out a mean with ${day.text} in it`,
           );
         },
       },

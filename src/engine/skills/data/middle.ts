@@ -149,7 +149,7 @@ export const MIDDLE_SKILLS: readonly Skill[] = [
           );
           return using(
             mode(context.rng.shuffle([base.value, ...list]), base.style, context),
-            `has ${day.text} in a list`,
+            `looks for the mode of ${day.text} and others`,
           );
         },
       },

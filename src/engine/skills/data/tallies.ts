@@ -188,6 +188,7 @@ function picturesNeeded(total: number, each: number, { rng, locale }: TemplateCo
 export const TALLY_SKILLS: readonly Skill[] = [
   {
     id: 'data.more',
+    family: 'which is greater',
     title: 'Say which group has more',
     year: 0,
     fluentYear: 1,

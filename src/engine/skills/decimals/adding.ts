@@ -54,7 +54,7 @@ function addOrTake(x: Subject, other: Rational, sign: 1 | -1, features: Sketch['
         sign === -1 && rest.n * x.d > (x.n % x.d) * rest.d ? add(answer, rational(1)) : null,
       ],
     ],
-    uses: sign === 1 ? `adds to ${x.text}` : `takes from ${x.text}`,
+    uses: sign === 1 ? `adds ${x.t(other)} to ${x.text}` : `takes ${x.t(other)} from ${x.text}`,
   };
 }
 
@@ -75,6 +75,7 @@ function drawNear(rng: Rng, places: 1 | 2, top: number): Rational {
 export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
   {
     id: 'dec.next-whole',
+    family: 'make up to a whole',
     title: 'Complete a decimal to the next whole',
     year: 4,
     fluentYear: 5,
@@ -141,6 +142,7 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
   },
   {
     id: 'dec.add',
+    family: 'add to a part',
     title: 'Add decimals with the same number of places',
     year: 5,
     fluentYear: 6,
@@ -205,6 +207,7 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
   },
   {
     id: 'dec.subtract',
+    family: 'take from a part',
     title: 'Subtract decimals with the same number of places',
     year: 5,
     fluentYear: 6,

@@ -24,6 +24,7 @@ function comparisonSlips(right: string, wrong: string): MisconceptionId[] {
 export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
   {
     id: 'dec.compare',
+    family: 'which is greater',
     title: 'Compare decimals with the same number of places',
     year: 4,
     fluentYear: 5,
@@ -76,6 +77,7 @@ export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'dec.compare.ragged',
+    family: 'which is greater',
     title: 'Compare decimals with different numbers of places',
     year: 5,
     fluentYear: 6,

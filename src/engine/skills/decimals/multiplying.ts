@@ -49,6 +49,7 @@ function carriesPast(x: Subject, k: number): number {
 export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
   {
     id: 'dec.double',
+    family: 'double',
     title: 'Double decimals',
     year: 4,
     fluentYear: 5,
@@ -76,6 +77,7 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
   },
   {
     id: 'dec.half',
+    family: 'half',
     title: 'Halve decimals',
     year: 5,
     fluentYear: 6,
@@ -132,6 +134,7 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
   },
   {
     id: 'dec.times-whole',
+    family: 'cost of several',
     title: 'Multiply a decimal or an amount of money by one digit',
     year: 5,
     fluentYear: 6,
@@ -183,6 +186,7 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
   },
   {
     id: 'dec.divide-whole',
+    family: 'share an amount',
     title: 'Divide a decimal or an amount of money by one digit',
     year: 6,
     fluentYear: 6,

@@ -86,6 +86,7 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'dec.step',
+    family: 'one more',
     title: 'One, a tenth or a hundredth more or less',
     year: 4,
     fluentYear: 5,

@@ -12,6 +12,7 @@ const ONE = rational(1);
 export const ROUNDING_SKILLS: readonly Skill[] = [
   {
     id: 'dec.round',
+    family: 'round',
     title: 'Round to the nearest whole number',
     year: 4,
     fluentYear: 5,
@@ -67,6 +68,7 @@ export const ROUNDING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'dec.round.tenth',
+    family: 'round',
     title: 'Round to one decimal place',
     year: 5,
     fluentYear: 6,

@@ -11,6 +11,7 @@ const TENTH = rational(1, 10);
 export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
   {
     id: 'dec.times10',
+    family: 'times 10',
     title: 'Multiply decimals by 10, 100 and 1000',
     year: 5,
     fluentYear: 6,
@@ -80,6 +81,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'dec.divide10',
+    family: 'divide by 10',
     title: 'Divide by 10 and 100 with decimal answers',
     year: 5,
     fluentYear: 6,

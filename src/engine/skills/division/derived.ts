@@ -9,6 +9,7 @@ import { storyName } from '../story.js';
 export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
   {
     id: 'div.by10',
+    family: 'divide by 10',
     title: 'Divide whole numbers by 10, 100 and 1000',
     year: 4,
     fluentYear: 5,

@@ -8,6 +8,7 @@ import type { Skill } from '../skill.js';
 export const FURTHER_DIVISION_SKILLS: readonly Skill[] = [
   {
     id: 'div.unknown',
+    family: 'missing factor',
     title: 'Find the missing number in multiplications and divisions',
     year: 5,
     fluentYear: 6,

@@ -115,6 +115,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'div.half.small',
+    family: 'half',
     title: 'Halve even numbers to 20',
     year: 1,
     fluentYear: 2,
@@ -147,6 +148,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'div.half.2d',
+    family: 'half',
     title: 'Halve even two-digit numbers',
     year: 2,
     fluentYear: 3,
@@ -182,6 +184,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'div.half.large',
+    family: 'half',
     title: 'Halve larger and odd numbers and amounts of money',
     year: 4,
     fluentYear: 5,
@@ -244,6 +247,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'div.one-self',
+    family: 'rules of 0 and 1',
     title: 'Divide by one and by the number itself',
     year: 3,
     fluentYear: 4,

@@ -67,7 +67,7 @@ function addOrTake(x: Subject, other: Rational, sign: 1 | -1, features: Sketch['
         sign === -1 ? add(x.value, other) : compare(x.value, other) > 0 ? subtract(x.value, other) : null,
       ],
     ],
-    uses: sign === 1 ? `adds to ${x.text}` : `takes from ${x.text}`,
+    uses: sign === 1 ? `adds ${x.t(other)} to ${x.text}` : `takes ${x.t(other)} from ${x.text}`,
   };
 }
 
@@ -103,6 +103,7 @@ const smaller = (x: Subject): number => (x.d > 5 ? 0.5 : 0);
 export const FRACTION_SUM_SKILLS: readonly Skill[] = [
   {
     id: 'frac.add.like',
+    family: 'add to a part',
     title: 'Add fractions with the same bottom',
     year: 4,
     fluentYear: 5,
@@ -169,6 +170,7 @@ export const FRACTION_SUM_SKILLS: readonly Skill[] = [
   },
   {
     id: 'frac.subtract.like',
+    family: 'take from a part',
     title: 'Subtract fractions with the same bottom',
     year: 4,
     fluentYear: 5,

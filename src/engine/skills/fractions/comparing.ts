@@ -10,6 +10,7 @@ type Rat = ReturnType<typeof rational>;
 export const COMPARING_SKILLS: readonly Skill[] = [
   {
     id: 'frac.compare.like',
+    family: 'which is greater',
     title: 'Compare fractions with equal tops or equal bottoms',
     year: 3,
     fluentYear: 4,
@@ -81,6 +82,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'frac.compare.unlike',
+    family: 'which is greater',
     title: 'Compare fractions with different bottoms',
     year: 5,
     fluentYear: 6,

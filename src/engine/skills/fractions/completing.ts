@@ -9,6 +9,7 @@ import { storyName } from '../story.js';
 export const COMPLETING_SKILLS: readonly Skill[] = [
   {
     id: 'frac.complement',
+    family: 'make up to a whole',
     title: 'Complete a fraction to one whole',
     year: 3,
     fluentYear: 4,
@@ -58,6 +59,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'frac.next-whole',
+    family: 'make up to a whole',
     title: 'Complete a mixed number to the next whole',
     year: 4,
     fluentYear: 5,
@@ -97,6 +99,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'frac.count',
+    family: 'one more',
     title: 'Count on and back in equal parts',
     year: 3,
     fluentYear: 4,

@@ -9,6 +9,7 @@ import { isProper, isSmallFraction, properFraction } from './draw-fraction.js';
 export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
   {
     id: 'frac.double',
+    family: 'double',
     title: 'Double a fraction or a mixed number',
     year: 4,
     fluentYear: 5,
@@ -60,6 +61,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
   },
   {
     id: 'frac.half',
+    family: 'half',
     title: 'Halve a fraction or a mixed number',
     year: 5,
     fluentYear: 6,
@@ -285,7 +287,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
               ['fractions.whole-ignored', x.n > x.d && x.d > 1 ? (x.n % x.d) * (d / x.d) : null],
               ['fractions.top-for-bottom', d],
             ],
-            uses: `fits pieces into ${x.text}`,
+            uses: `finds how many pieces fit into ${x.text}`,
           };
         },
       }),

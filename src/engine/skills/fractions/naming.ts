@@ -99,6 +99,7 @@ export const NAMING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'frac.whole-part',
+    family: 'round',
     title: 'Wholes in a mixed number and the nearest whole',
     year: 3,
     fluentYear: 4,

@@ -40,6 +40,7 @@ const UNIT_BOTTOMS = [2, 3, 4, 5, 6, 8, 10] as const;
 export const FRACTION_OF_SKILLS: readonly Skill[] = [
   {
     id: 'frac.half-quarter-of',
+    family: 'fraction of an amount',
     title: 'A half or a quarter of a small number of things',
     year: 2,
     fluentYear: 3,
@@ -74,6 +75,7 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
   },
   {
     id: 'frac.unit-of',
+    family: 'fraction of an amount',
     title: 'A unit fraction of a quantity',
     year: 3,
     fluentYear: 4,
@@ -142,6 +144,7 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
   },
   {
     id: 'frac.nonunit-of',
+    family: 'fraction of an amount',
     title: 'A non-unit fraction of a whole quantity',
     year: 4,
     fluentYear: 5,
@@ -220,6 +223,7 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
   },
   {
     id: 'frac.of-money',
+    family: 'fraction of an amount',
     title: 'A fraction of an amount of money or a decimal',
     year: 5,
     fluentYear: 6,

@@ -174,7 +174,7 @@ export const AREA_SKILLS: readonly Skill[] = [
             ? null
             : using(
                 gridArea(context.rng.int(2, columns > 12 ? 5 : 10), columns, context),
-                `has rows of ${day.text} squares`,
+                `counts rows of ${day.text} squares`,
               );
         },
       },
@@ -229,7 +229,10 @@ export const AREA_SKILLS: readonly Skill[] = [
           );
           return widths.length === 0
             ? null
-            : using(missingSide(inside, context.rng.pick(widths), context), `has an area of ${day.text}`);
+            : using(
+                missingSide(inside, context.rng.pick(widths), context),
+                `finds a side from an area of ${day.text}`,
+              );
         },
       },
     ],
@@ -253,7 +256,7 @@ export const AREA_SKILLS: readonly Skill[] = [
           const side = divide(around.value, rational(4));
           const digits = String(side.n).replace(/0+$/, '').length;
           if (around.style === 'decimal' ? 10 % side.d !== 0 || digits > 2 : side.d > 8) return null;
-          return using(areaFromPerimeter(around, context), `has a perimeter of ${day.text}`);
+          return using(areaFromPerimeter(around, context), `finds an area from a perimeter of ${day.text}`);
         },
       },
     ],

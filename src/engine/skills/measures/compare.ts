@@ -142,7 +142,10 @@ const UNITS = [
 function chooseUnit({ rng, locale }: TemplateContext): Draft {
   const choice = rng.pick(CHOICES);
   const spell = (unit: string) =>
-    unit.replace('metre', locale.spelling.metre).replace('litre', locale.spelling.litre);
+    unit
+      .replace('metre', locale.spelling.metre)
+      .replace('litre', locale.spelling.litre)
+      .replace('tonnes', locale.id === 'en-US' ? 'metric tons' : 'tonnes');
   const names = UNITS.filter((unit) => unit === choice.right || choice.wrong.includes(unit)).map(spell);
   return {
     text: `Which unit suits ${choice.asks}: ${names[0]}, ${names[1]} or ${names[2]}?`,
@@ -166,6 +169,7 @@ function chooseUnit({ rng, locale }: TemplateContext): Draft {
 export const COMPARING_SKILLS: readonly Skill[] = [
   {
     id: 'meas.compare',
+    family: 'which is greater',
     title: 'Say which is longer or heavier',
     year: 1,
     fluentYear: 2,
@@ -213,6 +217,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'meas.compare.units',
+    family: 'which is greater',
     title: 'Compare measures in different units',
     year: 4,
     fluentYear: 5,

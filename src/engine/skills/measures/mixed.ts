@@ -184,6 +184,7 @@ function howMany(amount: Quantity, each: number, pair: UnitPair, { rng, locale }
 export const MIXED_UNIT_SKILLS: readonly Skill[] = [
   {
     id: 'meas.fill-up',
+    family: 'make up to a whole',
     title: 'Fill up to a whole metre, kilogram or litre',
     year: 3,
     fluentYear: 4,

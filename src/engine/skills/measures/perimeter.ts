@@ -236,7 +236,7 @@ export const PERIMETER_SKILLS: readonly Skill[] = [
               toNumber(around.value) > 100 || !isDecimal ? 'm' : 'cm',
               context,
             ),
-            `has a perimeter of ${day.text}`,
+            `finds a side from a perimeter of ${day.text}`,
           );
         },
       },

@@ -92,7 +92,7 @@ export const VOLUME_SKILLS: readonly Skill[] = [
               context.rng.pick(isLarge ? [2, 3, 10] : [2, 4, 5, 6, 10]),
               context,
             ),
-            `is ${day.text}\u00a0cm long`,
+            `fills a box ${day.text}\u00a0cm long`,
           );
         },
       },
@@ -107,7 +107,7 @@ export const VOLUME_SKILLS: readonly Skill[] = [
             ? null
             : using(
                 layers(quantity(base, context.locale), context.rng.int(2, 8), context),
-                `has ${day.text} cubes in a layer`,
+                `stacks layers of ${day.text} cubes`,
               );
         },
       },

@@ -267,10 +267,11 @@ export const COIN_SKILLS: readonly Skill[] = [
         },
         dayKinds: ['whole'],
         askOn: (day, context) => {
-          const count = wholeOn(day, 3, 400);
+          const count = wholeOn(day, 3, 100);
           if (count === null) return null;
+          // Many coins of one dollar are no work, and many of a quarter too much.
           const coins = context.locale.currency.coins.filter(
-            (value) => value >= 5 && (count <= 60 || value !== 25),
+            (value) => value >= 5 && value !== 100 && (count <= 60 || value !== 25),
           );
           const coin = context.rng.pick(coins);
           return using(

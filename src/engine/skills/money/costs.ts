@@ -135,6 +135,7 @@ function nearby(minor: number, { rng }: TemplateContext): number {
 export const COST_SKILLS: readonly Skill[] = [
   {
     id: 'money.total',
+    family: 'add to a part',
     title: 'Add two amounts of money',
     year: 3,
     fluentYear: 4,
@@ -165,6 +166,7 @@ export const COST_SKILLS: readonly Skill[] = [
   },
   {
     id: 'money.difference',
+    family: 'difference',
     title: 'Compare two prices',
     year: 4,
     fluentYear: 5,
@@ -193,6 +195,7 @@ export const COST_SKILLS: readonly Skill[] = [
   },
   {
     id: 'money.several',
+    family: 'cost of several',
     title: 'Find the cost of several of the same',
     year: 4,
     fluentYear: 5,
@@ -214,7 +217,7 @@ export const COST_SKILLS: readonly Skill[] = [
           const each = minorOn(day, 20, 50_000);
           if (each !== null) {
             const count = rng.pick([2, 3, 4, 5, 10, 6, 8]);
-            return using(several(count, each, context), `takes ${price(each, locale)} ${count} times`);
+            return using(several(count, each, context), `takes ${count} lots of ${price(each, locale)}`);
           }
           const whole = wholeOn(day, 2, 400);
           if (whole === null) return null;
@@ -222,7 +225,7 @@ export const COST_SKILLS: readonly Skill[] = [
             const count = rng.int(2, 9);
             return using(
               several(count, whole * 100, context),
-              `takes ${price(whole * 100, locale)} ${count} times`,
+              `takes ${count} lots of ${price(whole * 100, locale)}`,
             );
           }
           const cost = rng.pick([100, 200, 300, 500, 1000, 150, 250, 120, 80]);

@@ -57,6 +57,7 @@ function fillUp(minor: number, whole: number, { locale }: TemplateContext): Draf
 export const FILL_UP_SKILLS: readonly Skill[] = [
   {
     id: 'money.fill-up',
+    family: 'make up to a whole',
     title: 'Fill an amount up to whole dollars',
     year: 3,
     fluentYear: 4,

@@ -81,6 +81,7 @@ function onSale(minor: number, rng: Rng): string {
 export const OFFER_SKILLS: readonly Skill[] = [
   {
     id: 'money.discount',
+    family: 'discount',
     title: 'Find the price after a discount',
     year: 6,
     fluentYear: 6,

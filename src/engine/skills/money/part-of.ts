@@ -120,6 +120,7 @@ function wholesFor(part: Rational): number[] {
 export const PART_OF_MONEY_SKILLS: readonly Skill[] = [
   {
     id: 'money.part-of',
+    family: 'fraction of an amount',
     title: 'Find a fraction of an amount of money',
     year: 5,
     fluentYear: 6,
@@ -140,7 +141,7 @@ export const PART_OF_MONEY_SKILLS: readonly Skill[] = [
           const { rng, locale } = context;
           if (day.kind === 'fraction') {
             const wholes = wholesFor(day.value);
-            if (wholes.length === 0 || toNumber(day.value) > 10) return null;
+            if (wholes.length === 0 || toNumber(day.value) >= 1) return null;
             const minor = rng.pick(wholes);
             return using(
               partOf(quantity(day.value, locale, 'fraction'), minor, context),

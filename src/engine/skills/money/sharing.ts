@@ -183,7 +183,7 @@ function saving(each: number, goal: number, who: string, { locale }: TemplateCon
     strategy: [
       ...(exact
         ? []
-        : [`${weeks - 1} × ${price(each, locale)} = ${price((weeks - 1) * each, locale)}, not yet enough.`]),
+        : [`${weeks - 1} × ${price(each, locale)} = ${price((weeks - 1) * each, locale)}, not yet enough`]),
       `${weeks} × ${price(each, locale)} = ${price(weeks * each, locale)}`,
     ],
     slips: [
@@ -198,6 +198,7 @@ function saving(each: number, goal: number, who: string, { locale }: TemplateCon
 export const SHARING_SKILLS: readonly Skill[] = [
   {
     id: 'money.share',
+    family: 'share an amount',
     title: 'Share an amount of money equally',
     year: 5,
     fluentYear: 6,
@@ -230,6 +231,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'money.round',
+    family: 'round',
     title: 'Round an amount to whole dollars',
     year: 4,
     fluentYear: 5,

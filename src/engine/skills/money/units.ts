@@ -150,6 +150,7 @@ function calculator(tenthsOfMain: number, { locale }: TemplateContext): Draft {
 export const MONEY_UNIT_SKILLS: readonly Skill[] = [
   {
     id: 'money.compare',
+    family: 'which is greater',
     title: 'Say which amount of money is more',
     year: 2,
     fluentYear: 3,

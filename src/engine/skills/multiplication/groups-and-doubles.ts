@@ -126,6 +126,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
   },
   {
     id: 'mult.double.small',
+    family: 'double',
     title: 'Double numbers to 20',
     year: 1,
     fluentYear: 2,
@@ -168,6 +169,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
   },
   {
     id: 'mult.double.2d',
+    family: 'double',
     title: 'Double two-digit numbers',
     year: 2,
     fluentYear: 3,
@@ -207,6 +209,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
   },
   {
     id: 'mult.double.large',
+    family: 'double',
     title: 'Double three- and four-digit numbers and amounts of money',
     year: 3,
     fluentYear: 4,
@@ -247,6 +250,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
   },
   {
     id: 'mult.zero-one',
+    family: 'rules of 0 and 1',
     title: 'Multiply by zero and one',
     year: 3,
     fluentYear: 4,

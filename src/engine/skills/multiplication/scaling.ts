@@ -9,6 +9,7 @@ const DIVISORS_FOR_TENS = [2, 3, 4, 5, 6, 7, 8, 9] as const;
 export const SCALING_SKILLS: readonly Skill[] = [
   {
     id: 'mult.by10',
+    family: 'times 10',
     title: 'Multiply whole numbers by 10',
     year: 3,
     fluentYear: 4,
@@ -65,6 +66,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'mult.by100',
+    family: 'times 10',
     title: 'Multiply whole numbers by 100 and 1000',
     year: 4,
     fluentYear: 5,

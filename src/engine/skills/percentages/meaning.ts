@@ -9,6 +9,7 @@ const HUNDRED = rational(100);
 export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
   {
     id: 'pct.hundred',
+    family: 'rules of 0 and 1',
     title: 'Percent means out of a hundred',
     year: 5,
     fluentYear: 6,

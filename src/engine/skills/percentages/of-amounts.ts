@@ -163,6 +163,7 @@ export const PERCENT_OF_SKILLS: readonly Skill[] = [
   },
   {
     id: 'pct.discount',
+    family: 'discount',
     title: 'Prices after a percent off or a percent more',
     year: 6,
     fluentYear: 6,

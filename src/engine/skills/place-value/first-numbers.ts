@@ -130,6 +130,7 @@ const nextTen = templateOf<readonly [n: number, up: boolean]>({
 export const FIRST_PLACE_SKILLS: readonly Skill[] = [
   {
     id: 'place.next.20',
+    family: 'one more',
     title: 'One more and one less to 20',
     year: 0,
     fluentYear: 1,
@@ -140,6 +141,7 @@ export const FIRST_PLACE_SKILLS: readonly Skill[] = [
   },
   {
     id: 'place.compare.20',
+    family: 'which is greater',
     title: 'Compare numbers to 20',
     year: 0,
     fluentYear: 1,
@@ -160,6 +162,7 @@ export const FIRST_PLACE_SKILLS: readonly Skill[] = [
   },
   {
     id: 'place.ten-more',
+    family: 'one more',
     title: 'One and ten more or less to 120',
     year: 1,
     fluentYear: 2,
@@ -214,6 +217,7 @@ export const FIRST_PLACE_SKILLS: readonly Skill[] = [
   },
   {
     id: 'place.compare.1000',
+    family: 'which is greater',
     title: 'Compare numbers to 1000',
     year: 2,
     fluentYear: 3,

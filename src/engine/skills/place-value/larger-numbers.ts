@@ -18,6 +18,7 @@ const MILLION: NumberRange = { free: (rng) => 500 * rng.int(24, 1900), from: 10_
 export const LARGER_PLACE_SKILLS: readonly Skill[] = [
   {
     id: 'place.hundred-more',
+    family: 'one more',
     title: 'Ten and a hundred more or less',
     year: 3,
     fluentYear: 4,
@@ -49,6 +50,7 @@ export const LARGER_PLACE_SKILLS: readonly Skill[] = [
   },
   {
     id: 'place.thousand-more',
+    family: 'one more',
     title: 'A hundred and a thousand more or less',
     year: 4,
     fluentYear: 5,
@@ -60,6 +62,7 @@ export const LARGER_PLACE_SKILLS: readonly Skill[] = [
   },
   {
     id: 'place.compare.large',
+    family: 'which is greater',
     title: 'Compare numbers beyond 1000',
     year: 4,
     fluentYear: 5,

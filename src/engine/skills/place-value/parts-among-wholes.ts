@@ -153,6 +153,7 @@ const halfwayOfParts = partTemplates('halfway-parts', ({ value, form, text, expr
 export const PART_PLACE_SKILLS: readonly Skill[] = [
   {
     id: 'place.part-neighbours',
+    family: 'which is greater',
     title: 'Place decimals, mixed numbers and money among whole numbers',
     year: 4,
     fluentYear: 5,

@@ -194,6 +194,7 @@ const roundPart = partTemplates(
 export const ROUNDING_SKILLS: readonly Skill[] = [
   {
     id: 'place.round.10-100',
+    family: 'round',
     title: 'Round to the nearest ten, hundred or thousand',
     year: 4,
     fluentYear: 5,
@@ -214,6 +215,7 @@ export const ROUNDING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'place.round.large',
+    family: 'round',
     title: 'Round numbers to a million',
     year: 5,
     fluentYear: 6,
@@ -224,6 +226,7 @@ export const ROUNDING_SKILLS: readonly Skill[] = [
   },
   {
     id: 'place.round.part',
+    family: 'round',
     title: 'Round decimals, fractions and money to the nearest whole',
     year: 5,
     fluentYear: 6,

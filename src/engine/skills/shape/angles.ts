@@ -228,7 +228,7 @@ export const ANGLE_SKILLS: readonly Skill[] = [
           const degrees = wholeOn(day, 1, 359);
           return degrees === null || degrees === 180
             ? null
-            : using(angleName(degrees, context), `is an angle of ${day.text}°`);
+            : using(angleName(degrees, context), `names an angle of ${day.text}°`);
         },
       },
     ],
@@ -301,7 +301,7 @@ export const ANGLE_SKILLS: readonly Skill[] = [
             context.rng.chance(0.5) && high >= 20
               ? Math.floor(context.rng.int(10, high) / 10) * 10
               : context.rng.int(10, high);
-          return using(triangle(first, second, context), `has an angle of ${day.text}°`);
+          return using(triangle(first, second, context), `finds the third angle beside one of ${day.text}°`);
         },
       },
       {
@@ -317,7 +317,7 @@ export const ANGLE_SKILLS: readonly Skill[] = [
           const isTop = given >= 88 || context.rng.chance(0.5);
           return using(
             isosceles(given, isTop, context),
-            `has an angle of ${day.text}° in a triangle with equal angles`,
+            `finds the other angles of a triangle with one of ${day.text}°`,
           );
         },
       },

@@ -68,7 +68,7 @@ export const CIRCLE_SKILLS: readonly Skill[] = [
           const fromRadius = context.rng.chance(0.5);
           return using(
             circle(size, fromRadius, unit, context),
-            `has a ${fromRadius ? 'radius' : 'diameter'} of ${day.text}`,
+            `starts from a ${fromRadius ? 'radius' : 'diameter'} of ${day.text}`,
           );
         },
       },

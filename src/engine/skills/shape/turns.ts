@@ -52,7 +52,7 @@ function turn(
         : []),
       rest === 0
         ? `No quarter turn is left: ${wind(end)}`
-        : `${rest} quarter ${rest === 1 ? 'turn' : 'turns'} ${way}: ${Array.from({ length: rest + 1 }, (_, i) => wind(start + sign * i)).join(', ')}.`,
+        : `${rest} quarter ${rest === 1 ? 'turn' : 'turns'} ${way}: ${Array.from({ length: rest + 1 }, (_, i) => wind(start + sign * i)).join(', ')}`,
     ],
     slips: [
       { misconception: 'shape.other-direction', answer: wordAnswer(wind(start - sign * quarters)) },

@@ -80,6 +80,7 @@ const partFromWhole = partTemplates('from-whole', ({ value, form, text, expr, rn
 export const PART_TAKE_SKILLS: readonly Skill[] = [
   {
     id: 'sub.whole-from-part',
+    family: 'take from a part',
     title: 'Take a whole number from a decimal, a mixed number or an amount of money',
     year: 4,
     fluentYear: 5,
@@ -91,6 +92,7 @@ export const PART_TAKE_SKILLS: readonly Skill[] = [
   },
   {
     id: 'sub.part-from-whole',
+    family: 'make up to a whole',
     title: 'Take a decimal, a fraction or an amount of money from a whole',
     year: 5,
     fluentYear: 6,

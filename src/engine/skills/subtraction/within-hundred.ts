@@ -148,6 +148,7 @@ export const WITHIN_HUNDRED_TAKE_SKILLS: readonly Skill[] = [
   },
   {
     id: 'sub.difference',
+    family: 'difference',
     title: 'Find the difference by counting up',
     year: 2,
     fluentYear: 3,

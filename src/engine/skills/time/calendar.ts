@@ -58,7 +58,7 @@ function weekday(days: number, start: number, isAgo: boolean, { locale }: Templa
     },
     strategy: [
       ...(weeks > 0
-        ? [`${weeks} × 7 = ${formatWhole(weeks * 7, locale)}, full weeks bring back ${dayName(start)}.`]
+        ? [`${weeks} × 7 = ${formatWhole(weeks * 7, locale)}, full weeks bring back ${dayName(start)}`]
         : []),
       ...(rest > 0
         ? [

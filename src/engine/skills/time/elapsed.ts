@@ -125,6 +125,8 @@ function spanOn(day: DayNumber, context: TemplateContext): Span | null {
   if (minutes !== null) return minutesSpan(minutes);
   const hours = day.kind === 'whole' ? null : quantityOn(day, context.locale, 0.1, 5, 2);
   if (hours === null || 60 % hours.value.d !== 0) return null;
+  // Nobody says 3.6 hours of a trip.
+  if (hours.style === 'decimal' && 4 % hours.value.d !== 0) return null;
   const isPart = toNumber(hours.value) < 1 && hours.style === 'fraction';
   return {
     minutes: (60 / hours.value.d) * hours.value.n,
