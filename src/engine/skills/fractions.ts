@@ -1,7 +1,8 @@
-// Fractions: naming, completing, fractions of amounts, equal fractions and comparing, adding, multiplying.
+// Fractions: naming, completing, fractions of amounts, equal fractions and comparing, adding, multiplying, dividing.
 import { FRACTION_SUM_SKILLS } from './fractions/adding.js';
 import { COMPARING_SKILLS } from './fractions/comparing.js';
 import { COMPLETING_SKILLS } from './fractions/completing.js';
+import { FRACTION_DIVISION_SKILLS } from './fractions/dividing.js';
 import { FRACTION_PRODUCT_SKILLS } from './fractions/multiplying.js';
 import { NAMING_SKILLS } from './fractions/naming.js';
 import { FRACTION_OF_SKILLS } from './fractions/of-amounts.js';
@@ -17,4 +18,5 @@ export const FRACTION_SKILLS: readonly Skill[] = [
   ...COMPARING_SKILLS,
   ...FRACTION_SUM_SKILLS,
   ...FRACTION_PRODUCT_SKILLS,
+  ...FRACTION_DIVISION_SKILLS,
 ];

@@ -59,7 +59,7 @@ function missingForMean(known: Rational, target: Rational, style: Style, { local
   const missing = subtract(multiply(target, rational(2)), known);
   const half = divide(add(target, known), rational(2));
   return {
-    text: `Two numbers have a mean of ${say(target, style, locale)}. One is ${say(known, style, locale)}. What is the other?`,
+    text: `Two ${style === 'money' ? 'amounts' : 'numbers'} have a mean of ${say(target, style, locale)}. One is ${say(known, style, locale)}. What is the other?`,
     answer: answerOf(missing, style, locale),
     expression: `2 * ${operand(target)} - ${operand(known)}`,
     features: {

@@ -298,9 +298,15 @@ export const CONVERSION_SKILLS: readonly Skill[] = [
           const count = quantityOn(day, context.locale, 2, 20_000, 1);
           if (count === null) return null;
           const size = toNumber(count.value);
-          const pair = context.rng.pick(
-            PAIRS.filter((each) => size <= (each === CM_MM ? 1000 : each === M_CM ? 5000 : 20_000)),
+          // Of a part of a gram, or of 8 g in kilograms, nobody speaks.
+          const pairs = PAIRS.filter(
+            (each) =>
+              size <= (each === CM_MM ? 1000 : each === M_CM ? 5000 : 20_000) &&
+              size * 20 >= each.factor &&
+              (count.value.d === 1 || each.factor < 1000),
           );
+          if (pairs.length === 0) return null;
+          const pair = context.rng.pick(pairs);
           return using(
             toLarge(count, pair, context),
             `changes ${day.text}\u00a0${pair.small} to ${pair.large}`,

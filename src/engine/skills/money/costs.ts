@@ -19,7 +19,8 @@ function total(first: number, second: number, { rng, locale }: TemplateContext):
   const sum = first + second;
   const crosses = (first % 100) + (second % 100) >= 100;
   const carries = carriesIn(first, second);
-  const story = rng.chance(0.5);
+  // A bread roll is not bought along with a bike.
+  const story = rng.chance(0.5) && Math.max(first, second) <= 8 * Math.min(first, second);
   const one = thingFor(first, rng);
   const two = thingFor(second, rng);
   const text =

@@ -70,12 +70,17 @@ function betterBuy(
   };
 }
 
-const THINGS_ON_SALE = ['A game', 'A jacket', 'A lamp', 'A bag', 'A book set', 'A ticket'] as const;
-const DEAR_THINGS_ON_SALE = ['A solar roof', 'A used car', 'A kitchen'] as const;
+/** Upper price in cents or pence, and things that may well be sold for less than that. */
+const THINGS_ON_SALE: readonly (readonly [number, readonly string[]])[] = [
+  [2000, ['A game', 'A book', 'A cap', 'A ticket']],
+  [12_000, ['A jacket', 'A lamp', 'A bag', 'A game', 'A book set']],
+  [100_000, ['A tent', 'A bike', 'A desk', 'A sofa']],
+  [Number.POSITIVE_INFINITY, ['A solar roof', 'A used car', 'A kitchen']],
+];
 
 /** Something that may well cost the given amount before its discount. */
 function onSale(minor: number, rng: Rng): string {
-  return rng.pick(minor > 100_000 ? DEAR_THINGS_ON_SALE : THINGS_ON_SALE);
+  return rng.pick(THINGS_ON_SALE.find(([limit]) => minor <= limit)?.[1] ?? ['A ticket']);
 }
 
 export const OFFER_SKILLS: readonly Skill[] = [

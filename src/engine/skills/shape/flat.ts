@@ -4,102 +4,7 @@ import { wholeAnswer, wordAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import { sizeOf, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-
-interface Flat {
-  readonly shape:
-    | 'triangle'
-    | 'square'
-    | 'rectangle'
-    | 'pentagon'
-    | 'hexagon'
-    | 'octagon'
-    | 'circle'
-    | 'rhombus'
-    | 'kite';
-  readonly name: string;
-  readonly many: string;
-  readonly sides: number;
-  readonly mirrors: number;
-  readonly wrongMirrors: number;
-  readonly lookalike: string;
-}
-
-/** Line counts are those of the regular shape, or of a rectangle, rhombus or kite that is no square. */
-const FLATS: readonly Flat[] = [
-  {
-    shape: 'triangle',
-    name: 'triangle',
-    many: 'triangles',
-    sides: 3,
-    mirrors: 3,
-    wrongMirrors: 1,
-    lookalike: 'pyramid',
-  },
-  {
-    shape: 'square',
-    name: 'square',
-    many: 'squares',
-    sides: 4,
-    mirrors: 4,
-    wrongMirrors: 2,
-    lookalike: 'cube',
-  },
-  {
-    shape: 'rectangle',
-    name: 'rectangle',
-    many: 'rectangles',
-    sides: 4,
-    mirrors: 2,
-    wrongMirrors: 4,
-    lookalike: 'square',
-  },
-  {
-    shape: 'pentagon',
-    name: 'pentagon',
-    many: 'pentagons',
-    sides: 5,
-    mirrors: 5,
-    wrongMirrors: 1,
-    lookalike: 'hexagon',
-  },
-  {
-    shape: 'hexagon',
-    name: 'hexagon',
-    many: 'hexagons',
-    sides: 6,
-    mirrors: 6,
-    wrongMirrors: 2,
-    lookalike: 'pentagon',
-  },
-  {
-    shape: 'octagon',
-    name: 'octagon',
-    many: 'octagons',
-    sides: 8,
-    mirrors: 8,
-    wrongMirrors: 2,
-    lookalike: 'hexagon',
-  },
-  {
-    shape: 'circle',
-    name: 'circle',
-    many: 'circles',
-    sides: 0,
-    mirrors: 0,
-    wrongMirrors: 0,
-    lookalike: 'ball',
-  },
-  {
-    shape: 'rhombus',
-    name: 'rhombus',
-    many: 'rhombuses',
-    sides: 4,
-    mirrors: 2,
-    wrongMirrors: 4,
-    lookalike: 'square',
-  },
-  { shape: 'kite', name: 'kite', many: 'kites', sides: 4, mirrors: 1, wrongMirrors: 2, lookalike: 'rhombus' },
-];
+import { type Flat, FLATS } from './flats.js';
 
 const POLYGONS = FLATS.filter((flat) => flat.sides > 2);
 
@@ -113,7 +18,7 @@ function mistakenSides(flat: Flat): number {
 }
 
 function nameShape(flat: Flat): Draft {
-  const sides = flat.sides === 0 ? 'It is round and has no corners' : `It has ${flat.sides} sides.`;
+  const sides = flat.sides === 0 ? 'It is round and has no corners' : `It has ${flat.sides} sides`;
   return {
     text: 'What is the name of this shape?',
     answer: wordAnswer(flat.name),
@@ -309,7 +214,7 @@ export const FLAT_SHAPE_SKILLS: readonly Skill[] = [
         ask: (context) => manyShapes(context.rng.int(2, 12), context.rng.pick(POLYGONS.slice(0, 5)), context),
         dayKinds: ['whole'],
         askOn: (day, context) => {
-          const count = wholeOn(day, 2, 400);
+          const count = wholeOn(day, 2, 100);
           const flat = context.rng.pick(POLYGONS.slice(0, 6));
           return count === null
             ? null

@@ -154,7 +154,7 @@ export const TURN_SKILLS: readonly Skill[] = [
         dayKinds: ['whole', 'fraction'],
         askOn: (day, context) => {
           const { rng } = context;
-          const quarters = wholeOn(day, 1, 400);
+          const quarters = wholeOn(day, 1, 40);
           if (quarters !== null) {
             const text = quarters === 1 ? 'a quarter turn' : `${quarters} quarter turns`;
             return using(turn(quarters, text, rng.int(0, 3), rng.chance(0.7), context), `makes ${text}`);
@@ -204,7 +204,7 @@ export const TURN_SKILLS: readonly Skill[] = [
         },
         dayKinds: ['whole', 'decimal', 'fraction'],
         askOn: (day, context) => {
-          const part = quantityOn(day, context.locale, 0.05, 60, 1);
+          const part = quantityOn(day, context.locale, 0.05, 12, 1);
           if (part === null) return null;
           const units = (['turn', 'right-angle'] as const).filter(
             (unit) => (unit === 'turn' ? 360 : 90) % part.value.d === 0,
