@@ -31,6 +31,8 @@ export interface SupplyRequest {
   /** Longest question and answer that the piece can carry, in characters. */
   readonly longestText?: number;
   readonly longestAnswer?: number;
+  /** Lowest and highest predicted share of the class that succeeds, 0 to 1; open when left out. Due skills come anyway. */
+  readonly success?: readonly [low: number, high: number];
   /** Anything else that a question must be. */
   readonly suits?: (question: Question) => boolean;
 }
@@ -216,7 +218,7 @@ function fits(question: Question, request: SupplyRequest): boolean {
   );
 }
 
-/** The question with what the composers need to know; null when a slip of it could be taken for its own answer. */
+/** The question with what the composers need to know; null when a slip could be taken for its answer, or success is out of range. */
 function supply(question: Question, plan: SupplyPlan): SuppliedQuestion | null {
   const { request, classModel } = plan;
   const locale = localeOf(request.locale);
@@ -226,10 +228,14 @@ function supply(question: Question, plan: SupplyPlan): SuppliedQuestion | null {
   const slipMarks = question.slips.map((slip) => answerMarks(slip, locale));
   if (slipMarks.some((marks) => shareMark(marks, rightMarks))) return null;
   const shift = BAND_SHIFT[request.band ?? 'middle'];
-  const predicted = predictClass(classModel, question.skill, question.difficulty - shift).mean;
+  const chance = predictClass(classModel, question.skill, question.difficulty - shift).mean;
+  const predicted = Math.round(chance * 10_000) / 10_000;
+  const [low, high] = request.success ?? [0, 1];
+  const isDue = request.due?.includes(question.skill) ?? false;
+  if (!isDue && (predicted < low || predicted > high)) return null;
   return {
     question,
-    predicted: Math.round(predicted * 10_000) / 10_000,
+    predicted,
     common: Math.round(commonDifficulty(question) * 100) / 100,
     rightMarks,
     slipMarks,
@@ -277,21 +283,29 @@ function inOrder(
 
 /** The error that tells how many questions there are, and which size or skill to change. */
 export function tooFew(plan: SupplyPlan, found: number, wanted: number): SupplyError {
-  const { skills, request } = plan;
-  const names = skills.slice(0, 3).map((skill) => `“${skill.title}”`);
-  const who = skills.length > 3 ? `these ${skills.length} skills` : names.join(' and ');
-  const other = companionSkill(plan);
-  const smaller = found > 0 ? `Ask for ${found} or fewer` : 'Choose another skill';
-  const more = other ? `, or add a skill such as “${other.title}” (${other.id})` : '';
   return {
     code: 'supply.few',
-    message: `Of ${wanted} questions whose answers all differ, ${who} can give only ${found}.`,
-    hint: `${smaller}${request.skills?.length ? more : ', or choose other years'}.`,
+    message: `Of ${wanted} questions whose answers all differ, ${sourceName(plan)} can give only ${found}.`,
+    hint: `${found > 0 ? `Ask for ${found} or fewer` : 'Choose other skills'}, or ${wideningHint(plan)}.`,
   };
 }
 
-/** A skill that could join the chosen ones: of the same years, with other answers. */
+/** The skills of a plan in words: “Doubles” and “Number bonds to 10”, or "these 7 skills". */
+export function sourceName({ skills }: SupplyPlan): string {
+  return skills.length > 3
+    ? `these ${skills.length} skills`
+    : skills.map((skill) => `“${skill.title}”`).join(' and ');
+}
+
+/** What would give more questions, as the end of a sentence: "add a skill such as …" or "choose other years". */
+export function wideningHint(plan: SupplyPlan): string {
+  const other = companionSkill(plan);
+  return other ? `add a skill such as “${other.title}” (${other.id})` : 'choose other years';
+}
+
+/** A skill that could join the chosen ones: of the same years, from another strand if possible. */
 function companionSkill({ skills, request, classModel }: SupplyPlan): Skill | null {
+  if (!request.skills?.length) return null;
   const strands = new Set(skills.map((skill) => skill.strand));
   const within = SKILLS.filter((skill) =>
     isWithinReach(skill, request.years, request.band ?? 'middle', classModel),
