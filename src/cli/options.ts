@@ -32,6 +32,17 @@ export function readYears(option: string, text: string): number[] {
   return [...years].sort((a, b) => a - b);
 }
 
+/** Names between commas: "add.3d, time.later". */
+export function readNames(option: string, text: string): string[] {
+  const names = text
+    .split(',')
+    .map((name) => name.trim())
+    .filter((name) => name !== '');
+  if (names.length === 0)
+    throw new UsageFailure(`${option}: expected ids between commas, such as add.3d,time.later.`);
+  return names;
+}
+
 /** A day of the calendar. */
 export function readDate(option: string, text: string): string {
   if (parseIsoDate(text) === null)

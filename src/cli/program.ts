@@ -33,6 +33,20 @@ export function createProgram(): Command {
     .option(...json)
     .action(async (options) => (await import('./verbs/make-board.js')).makeBoard(options));
 
+  make
+    .command('chain')
+    .description('loose strips that lead from start to finish by right answers only')
+    .requiredOption('--years <years>', 'school years of the children: 4, 3-4, F-2')
+    .option('--skills <ids>', 'only these skills, by their ids between commas')
+    .option('--cards <count>', 'how many strips, 6 to 16', '10')
+    .option('--band <band>', 'lower, middle or upper part of the class', 'middle')
+    .option('--order <order>', 'graded (easy to hard) or mixed', 'graded')
+    .option('--count <count>', 'make several, each with a seed of its own')
+    .option(...seed)
+    .option(...locale)
+    .option(...json)
+    .action(async (options) => (await import('./verbs/make-chain.js')).makeChain(options));
+
   program
     .command('questions')
     .description('single questions of one skill')
