@@ -6,6 +6,12 @@ export default defineConfig({
   root: 'src/web',
   plugins: [react()],
   resolve: { conditions: ['afterbell-source', 'module', 'browser', 'development|production'] },
-  build: { outDir: '../../dist/web', emptyOutDir: true, target: 'es2022', sourcemap: false, chunkSizeWarningLimit: 900 },
+  build: {
+    outDir: '../../dist/web',
+    emptyOutDir: true,
+    target: 'es2022',
+    sourcemap: false,
+    chunkSizeWarningLimit: 900,
+  },
   server: { port: 4681, proxy: { '/api': { target: 'http://127.0.0.1:4680', changeOrigin: true } } },
 });

@@ -8,8 +8,15 @@ ensureDependencies();
 const node = process.execPath;
 if (run(node, ['scripts/build.mjs']) !== 0) process.exit(1);
 const children = [
-  spawn(node, [bin('typescript', 'bin/tsc'), '-b', '--watch', '--preserveWatchOutput'], { cwd: ROOT, stdio: 'inherit' }),
-  spawn(node, ['--watch-path=dist/server', '--watch-path=dist/engine', 'dist/cli/main.js', 'serve', '--no-open'], { cwd: ROOT, stdio: 'inherit' }),
+  spawn(node, [bin('typescript', 'bin/tsc'), '-b', '--watch', '--preserveWatchOutput'], {
+    cwd: ROOT,
+    stdio: 'inherit',
+  }),
+  spawn(
+    node,
+    ['--watch-path=dist/server', '--watch-path=dist/engine', 'dist/cli/main.js', 'serve', '--no-open'],
+    { cwd: ROOT, stdio: 'inherit' },
+  ),
   spawn(node, [bin('vite', 'bin/vite.js')], { cwd: ROOT, stdio: 'inherit' }),
 ];
 process.on('SIGINT', () => {

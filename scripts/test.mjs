@@ -7,7 +7,9 @@ import { ensureTools } from './setup/tools.mjs';
 ensureDependencies();
 const missing = ensureTools();
 for (const tool of missing) {
-  console.error(`Missing: ${tool.name}, so the tests of ${tool.use} are skipped. Mend: install ${tool.packages.join(', ')}.`);
+  console.error(
+    `Missing: ${tool.name}, so the tests of ${tool.use} are skipped. Mend: install ${tool.packages.join(', ')}.`,
+  );
 }
 if (missing.length > 0 && process.env.CI) {
   console.error('CI is set, so nothing may be skipped: install the tools named above.');

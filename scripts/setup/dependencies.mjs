@@ -7,7 +7,9 @@ import { ROOT, run } from './run.mjs';
 export function ensureDependencies() {
   const [major, minor] = process.versions.node.split('.').map(Number);
   if (major < 20 || (major === 20 && minor < 19)) {
-    console.error(`Afterbell needs Node 20.19 or newer; this is ${process.versions.node}. Install a newer Node from your usual source.`);
+    console.error(
+      `Afterbell needs Node 20.19 or newer; this is ${process.versions.node}. Install a newer Node from your usual source.`,
+    );
     process.exit(1);
   }
   const stamp = `${ROOT}node_modules/.package-lock.json`;
@@ -15,7 +17,9 @@ export function ensureDependencies() {
   console.error('Installing packages (once, about a minute)…');
   const status = run('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error']);
   if (status !== 0) {
-    console.error('The packages could not be installed. Check the network connection and run the command again.');
+    console.error(
+      'The packages could not be installed. Check the network connection and run the command again.',
+    );
     process.exit(1);
   }
 }

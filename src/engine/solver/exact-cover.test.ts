@@ -27,7 +27,11 @@ describe('published counts', () => {
     for (let row = 0; row < 4; row++)
       for (let column = 0; column < 4; column++)
         for (let n = 0; n < 4; n++)
-          options.push([{ item: 4 * row + column }, { item: 16 + 4 * row + n }, { item: 32 + 4 * column + n }]);
+          options.push([
+            { item: 4 * row + column },
+            { item: 16 + 4 * row + n },
+            { item: 32 + 4 * column + n },
+          ]);
     expect(searchCovers({ primary: 48, options }).covers).toBe(576);
     expect(countCovers({ primary: 48, options })).toBe(576n);
   });
@@ -61,18 +65,90 @@ describe('published counts', () => {
 
   it('pentominoes in 6 x 10: 2339 up to symmetry, 9356 in all (classic)', () => {
     const shapes: readonly (readonly [number, number][])[] = [
-      [[0, 1], [1, 0], [1, 1], [1, 2], [2, 1]],
-      [[0, 0], [0, 1], [0, 2], [0, 3], [0, 4]],
-      [[0, 1], [0, 2], [1, 0], [1, 1], [2, 1]],
-      [[0, 0], [1, 0], [2, 0], [3, 0], [3, 1]],
-      [[0, 1], [1, 1], [2, 0], [2, 1], [3, 0]],
-      [[0, 0], [0, 1], [1, 0], [1, 1], [2, 0]],
-      [[0, 0], [0, 1], [0, 2], [1, 1], [2, 1]],
-      [[0, 0], [0, 2], [1, 0], [1, 1], [1, 2]],
-      [[0, 0], [1, 0], [2, 0], [2, 1], [2, 2]],
-      [[0, 0], [1, 0], [1, 1], [2, 1], [2, 2]],
-      [[0, 1], [1, 0], [1, 1], [2, 1], [3, 1]],
-      [[0, 0], [0, 1], [1, 1], [2, 1], [2, 2]],
+      [
+        [0, 1],
+        [1, 0],
+        [1, 1],
+        [1, 2],
+        [2, 1],
+      ],
+      [
+        [0, 0],
+        [0, 1],
+        [0, 2],
+        [0, 3],
+        [0, 4],
+      ],
+      [
+        [0, 1],
+        [0, 2],
+        [1, 0],
+        [1, 1],
+        [2, 1],
+      ],
+      [
+        [0, 0],
+        [1, 0],
+        [2, 0],
+        [3, 0],
+        [3, 1],
+      ],
+      [
+        [0, 1],
+        [1, 1],
+        [2, 0],
+        [2, 1],
+        [3, 0],
+      ],
+      [
+        [0, 0],
+        [0, 1],
+        [1, 0],
+        [1, 1],
+        [2, 0],
+      ],
+      [
+        [0, 0],
+        [0, 1],
+        [0, 2],
+        [1, 1],
+        [2, 1],
+      ],
+      [
+        [0, 0],
+        [0, 2],
+        [1, 0],
+        [1, 1],
+        [1, 2],
+      ],
+      [
+        [0, 0],
+        [1, 0],
+        [2, 0],
+        [2, 1],
+        [2, 2],
+      ],
+      [
+        [0, 0],
+        [1, 0],
+        [1, 1],
+        [2, 1],
+        [2, 2],
+      ],
+      [
+        [0, 1],
+        [1, 0],
+        [1, 1],
+        [2, 1],
+        [3, 1],
+      ],
+      [
+        [0, 0],
+        [0, 1],
+        [1, 1],
+        [2, 1],
+        [2, 2],
+      ],
     ];
     const options: Covering[][] = [];
     shapes.forEach((shape, piece) => {
@@ -111,13 +187,15 @@ describe('published counts', () => {
         }
       return { primary: rows * columns, options };
     };
-    expect([[4, 4], [6, 6], [8, 8], [2, 10], [4, 5]].map(([r = 0, c = 0]) => countCovers(dominoes(r, c)))).toEqual([
-      36n,
-      6728n,
-      12988816n,
-      89n,
-      95n,
-    ]);
+    expect(
+      [
+        [4, 4],
+        [6, 6],
+        [8, 8],
+        [2, 10],
+        [4, 5],
+      ].map(([r = 0, c = 0]) => countCovers(dominoes(r, c))),
+    ).toEqual([36n, 6728n, 12988816n, 89n, 95n]);
     expect(searchCovers(dominoes(6, 6)).covers).toBe(6728);
   });
 });
@@ -141,7 +219,9 @@ describe('any small problem', () => {
       fc.property(problem, ({ options }) => {
         const coverings = options.map((option): Covering[] => [
           ...option.primary.map((item) => ({ item })),
-          ...option.secondary.map(({ item, colour }) => (colour === 0 ? { item: 5 + item } : { item: 5 + item, colour })),
+          ...option.secondary.map(({ item, colour }) =>
+            colour === 0 ? { item: 5 + item } : { item: 5 + item, colour },
+          ),
         ]);
         let covers = 0;
         for (let subset = 0; subset < 1 << options.length; subset++) {
@@ -150,7 +230,10 @@ describe('any small problem', () => {
           const isExact = [0, 1, 2, 3, 4].every((item) => count(item) === 1);
           const agrees = [0, 1, 2].every((item) => {
             const shades = chosen.flatMap((option) => option.secondary.filter((s) => s.item === item));
-            return shades.length < 2 || (shades[0]?.colour !== 0 && new Set(shades.map((s) => s.colour)).size === 1);
+            return (
+              shades.length < 2 ||
+              (shades[0]?.colour !== 0 && new Set(shades.map((s) => s.colour)).size === 1)
+            );
           });
           if (isExact && agrees) covers++;
         }
@@ -162,7 +245,10 @@ describe('any small problem', () => {
   it('stops at its limits and says so', () => {
     const options = [0, 1].flatMap((item) => [[{ item }], [{ item }], [{ item }]]);
     expect(searchCovers({ primary: 2, options })).toMatchObject({ covers: 9, isComplete: true });
-    expect(searchCovers({ primary: 2, options }, { covers: 2 })).toMatchObject({ covers: 2, isComplete: false });
+    expect(searchCovers({ primary: 2, options }, { covers: 2 })).toMatchObject({
+      covers: 2,
+      isComplete: false,
+    });
     expect(searchCovers({ primary: 2, options }, { nodes: 3 }).isComplete).toBe(false);
     expect(() => searchCovers({ primary: 1, options })).toThrow(RangeError);
   });

@@ -179,7 +179,15 @@ function weave({ primary, secondary = 0, options }: ExactCoverProblem): Web {
   const items = primary + secondary;
   const places = options.reduce((sum, option) => sum + option.length + 1, items + 2);
   const make = () => new Int32Array(places);
-  const [left, right, up, down, top, colour, option] = [make(), make(), make(), make(), make(), make(), make()];
+  const [left, right, up, down, top, colour, option] = [
+    make(),
+    make(),
+    make(),
+    make(),
+    make(),
+    make(),
+    make(),
+  ];
   const size = new Int32Array(items + 1);
   for (let item = 0; item <= items; item++) {
     up[item] = item;
@@ -196,7 +204,8 @@ function weave({ primary, secondary = 0, options }: ExactCoverProblem): Web {
     const first = next;
     for (const { item: number, colour: shade = 0 } of coverings) {
       const item = number + 1;
-      if (number < 0 || number >= items) throw new RangeError(`option ${index} covers ${number}, of ${items} items`);
+      if (number < 0 || number >= items)
+        throw new RangeError(`option ${index} covers ${number}, of ${items} items`);
       const last = up[item] as number;
       top[next] = item;
       colour[next] = shade;

@@ -4,9 +4,6 @@ import type { Rng } from '../../random/rng.js';
 /** Consonants only, so that no word comes out, and none that reads as another upside down (M and W) or as a digit. */
 const LETTERS = [...'BCDGHJLMNPRSTVXZ'] as const;
 
-/** Most strips that can be told apart. */
-export const MOST_LABELS = LETTERS.length;
-
 /** `count` different letters in random order. */
 export function chainLabels(count: number, rng: Rng): string[] {
   return rng.shuffle(LETTERS).slice(0, count);
