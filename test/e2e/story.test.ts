@@ -263,7 +263,7 @@ describe('a teacher’s day', () => {
   it('says what the marks mean, how sure that is, and on which answers it rests', async () => {
     await pressOn(page, page.getByRole('link', { name: 'Understanding' }));
     await page.getByRole('heading', { name: 'Children and skills' }).waitFor();
-    expect(await page.getByText('From 1 marked board').isVisible()).toBe(true);
+    expect(await page.getByText('From the marks of one day').isVisible()).toBe(true);
     await expectAccessible(page);
     const standing = (await get(`/api/classes/${classId()}/understanding`)) as UnderstandingView;
     expect(standing.children.filter(({ answers }) => answers > 0)).toHaveLength(25);
