@@ -132,6 +132,68 @@ export const SAMPLES: Readonly<Record<string, FigureSpec>> = {
   'bar-model': { kind: 'bar-model', whole: '20', parts: ['5', '5', '5', '5'], shaded: 3 },
   'bar-model-unknown': { kind: 'bar-model', whole: '63', parts: ['29', '?'] },
   'part-whole': { kind: 'part-whole', whole: '?', parts: ['350', '125', '25'] },
+  'dots-dice': { kind: 'dots', groups: [5, 3], layout: 'dice' },
+  'dots-row': { kind: 'dots', groups: [4], layout: 'row' },
+  'table-buses': {
+    kind: 'table',
+    heads: 'both',
+    rows: [
+      ['Stop', 'Bus 1', 'Bus 2'],
+      ['School', '8:05', '8:35'],
+      ['Library', '8:17', '8:47'],
+    ],
+  },
+  'coordinates-first': {
+    kind: 'coordinates',
+    from: 0,
+    to: 8,
+    points: [
+      { name: 'A', x: 3, y: 5 },
+      { name: 'B', x: 6, y: 2 },
+    ],
+  },
+  'coordinates-four': { kind: 'coordinates', from: -5, to: 5, points: [{ name: 'A', x: -3, y: 2 }] },
+  'line-graph': {
+    kind: 'line-graph',
+    title: 'Temperature',
+    unit: '°C',
+    from: 0,
+    step: 5,
+    points: [
+      { label: '8 am', value: 5 },
+      { label: '10 am', value: 15 },
+      { label: 'noon', value: 20 },
+      { label: '2 pm', value: 10 },
+    ],
+  },
+  'pie-chart': {
+    kind: 'pie-chart',
+    title: 'Ways to school',
+    slices: [
+      { label: 'walk', parts: 4 },
+      { label: 'bus', parts: 2 },
+      { label: 'bike', parts: 1 },
+      { label: 'car', parts: 1 },
+    ],
+  },
+  calendar: { kind: 'calendar', month: 'June', days: 30, firstWeekday: 4, ringed: [9] },
+  'hundred-square': { kind: 'hundred-square', from: 34, rows: 3, columns: 4, hidden: [46] },
+  'area-model': { kind: 'area-model', across: [20, 7], down: [4], cells: ['80', '?'] },
+  'net-cube': { kind: 'net', net: 'cube' },
+  'net-pyramid': { kind: 'net', net: 'square-pyramid' },
+  'net-cylinder': { kind: 'net', net: 'cylinder' },
+  'net-prism': { kind: 'net', net: 'triangular-prism' },
+  'line-pair': { kind: 'line-pair', relation: 'perpendicular' },
+  'symmetry-grid': {
+    kind: 'symmetry-grid',
+    columns: 6,
+    rows: 4,
+    filled: [
+      [2, 0],
+      [1, 1],
+      [2, 2],
+    ],
+  },
 };
 
 const natural = (max: number, min = 0) => fc.integer({ min, max });
@@ -351,6 +413,97 @@ const VALID: { readonly [K in FigureKind]: fc.Arbitrary<Extract<FigureSpec, { ki
     kind: fc.constant('part-whole'),
     whole: mark,
     parts: fc.array(mark, { minLength: 1, maxLength: 4 }),
+  }),
+  dots: fc.record({
+    kind: fc.constant('dots'),
+    groups: fc.array(natural(9), { minLength: 1, maxLength: 3 }),
+    layout: fc.constantFrom('dice', 'row'),
+  }),
+  table: fc.record({
+    kind: fc.constant('table'),
+    rows: fc.tuple(natural(6, 1), natural(6, 1)).chain(([columns, rows]) =>
+      fc.array(fc.array(mark, { minLength: columns, maxLength: columns }), {
+        minLength: rows,
+        maxLength: rows,
+      }),
+    ),
+    heads: fc.constantFrom('row', 'column', 'both'),
+  }),
+  coordinates: fc
+    .tuple(fc.constantFrom([0, 8] as const, [0, 10] as const, [-5, 5] as const, [-8, 8] as const), natural(3))
+    .chain(([[from, to], count]) =>
+      fc.record({
+        kind: fc.constant('coordinates' as const),
+        from: fc.constant(from),
+        to: fc.constant(to),
+        points: fc.array(
+          fc.record({ name: fc.constantFrom('A', 'B', 'P'), x: natural(to, from), y: natural(to, from) }),
+          { maxLength: count },
+        ),
+      }),
+    ),
+  'line-graph': fc.record({
+    kind: fc.constant('line-graph'),
+    title: word,
+    unit: word,
+    from: fc.constantFrom(0, 10),
+    step: fc.constantFrom(1, 2, 5, 10),
+    points: fc.array(fc.record({ label: word, value: natural(60, 10) }), { minLength: 1, maxLength: 6 }),
+  }),
+  'pie-chart': fc.record({
+    kind: fc.constant('pie-chart'),
+    title: word,
+    slices: fc.array(fc.record({ label: word, parts: natural(9, 1) }), { minLength: 1, maxLength: 6 }),
+  }),
+  calendar: fc.record({
+    kind: fc.constant('calendar'),
+    month: fc.constantFrom('June', 'September'),
+    days: natural(31, 28),
+    firstWeekday: natural(7, 1),
+    sundayFirst: fc.boolean(),
+    ringed: fc.array(natural(28, 1), { maxLength: 3 }),
+  }),
+  'hundred-square': fc.record({
+    kind: fc.constant('hundred-square'),
+    from: natural(60, 1),
+    rows: natural(4, 1),
+    columns: natural(5, 1),
+    hidden: fc.array(natural(99, 1), { maxLength: 4 }),
+  }),
+  'area-model': fc
+    .tuple(
+      fc.array(natural(90, 1), { minLength: 1, maxLength: 3 }),
+      fc.array(natural(90, 1), { minLength: 1, maxLength: 2 }),
+    )
+    .chain(([across, down]) =>
+      fc
+        .array(mark, { minLength: across.length * down.length, maxLength: across.length * down.length })
+        .map((cells) => ({ kind: 'area-model' as const, across, down, cells })),
+    ),
+  net: fc.record({
+    kind: fc.constant('net'),
+    net: fc.constantFrom(
+      'cube',
+      'cube-steps',
+      'not-cube-row',
+      'not-cube-block',
+      'open-box',
+      'cuboid',
+      'cylinder',
+      'square-pyramid',
+      'triangular-prism',
+    ),
+  }),
+  'line-pair': fc.record({
+    kind: fc.constant('line-pair'),
+    relation: fc.constantFrom('parallel', 'perpendicular', 'slanted'),
+    turn: fc.constantFrom(0, 30, 90, 115),
+  }),
+  'symmetry-grid': fc.record({
+    kind: fc.constant('symmetry-grid'),
+    columns: fc.constantFrom(4, 6, 8),
+    rows: natural(6, 1),
+    filled: fc.array(fc.tuple(natural(3), natural(0)), { maxLength: 5 }),
   }),
 };
 

@@ -24,6 +24,17 @@ import { drawSolid } from './kinds/solid.js';
 import { drawSpinner } from './kinds/spinner.js';
 import { drawTally } from './kinds/tally.js';
 import { drawTenFrame } from './kinds/ten-frame.js';
+import { drawDots } from './kinds/dots.js';
+import { drawTable } from './kinds/table.js';
+import { drawCoordinates } from './kinds/coordinates.js';
+import { drawLineGraph } from './kinds/line-graph.js';
+import { drawPieChart } from './kinds/pie-chart.js';
+import { drawCalendar } from './kinds/calendar.js';
+import { drawHundredSquare } from './kinds/hundred-square.js';
+import { drawAreaModel } from './kinds/area-model.js';
+import { drawNet } from './kinds/net.js';
+import { drawLinePair } from './kinds/line-pair.js';
+import { drawSymmetryGrid } from './kinds/symmetry-grid.js';
 import { boxOf, escapeXml, mm, type Sketch } from './svg.js';
 
 type Drawers = {
@@ -54,6 +65,17 @@ const DRAWERS: Drawers = {
   scale: drawScale,
   'bar-model': drawBarModel,
   'part-whole': drawPartWhole,
+  'symmetry-grid': drawSymmetryGrid,
+  'line-pair': drawLinePair,
+  net: drawNet,
+  'area-model': drawAreaModel,
+  'hundred-square': drawHundredSquare,
+  calendar: drawCalendar,
+  'pie-chart': drawPieChart,
+  'line-graph': drawLineGraph,
+  coordinates: drawCoordinates,
+  table: drawTable,
+  dots: drawDots,
 };
 
 /** Every kind of figure that can be drawn. */

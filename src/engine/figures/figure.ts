@@ -119,7 +119,77 @@ export type FigureSpec =
       readonly parts: readonly string[];
       readonly shaded?: number;
     }
-  | { readonly kind: 'part-whole'; readonly whole: string; readonly parts: readonly string[] };
+  | { readonly kind: 'part-whole'; readonly whole: string; readonly parts: readonly string[] }
+  | { readonly kind: 'dots'; readonly groups: readonly number[]; readonly layout: 'dice' | 'row' }
+  | {
+      readonly kind: 'table';
+      readonly rows: readonly (readonly string[])[];
+      readonly heads: 'row' | 'column' | 'both';
+    }
+  | {
+      readonly kind: 'coordinates';
+      readonly from: number;
+      readonly to: number;
+      readonly points: readonly { readonly name: string; readonly x: number; readonly y: number }[];
+    }
+  | {
+      readonly kind: 'line-graph';
+      readonly title: string;
+      readonly unit: string;
+      readonly from: number;
+      readonly step: number;
+      readonly points: readonly { readonly label: string; readonly value: number }[];
+    }
+  | {
+      readonly kind: 'pie-chart';
+      readonly title: string;
+      readonly slices: readonly { readonly label: string; readonly parts: number }[];
+    }
+  | {
+      readonly kind: 'calendar';
+      readonly month: string;
+      readonly days: number;
+      readonly firstWeekday: number;
+      readonly sundayFirst?: boolean;
+      readonly ringed?: readonly number[];
+    }
+  | {
+      readonly kind: 'hundred-square';
+      readonly from: number;
+      readonly rows: number;
+      readonly columns: number;
+      readonly hidden: readonly number[];
+    }
+  | {
+      readonly kind: 'area-model';
+      readonly across: readonly number[];
+      readonly down: readonly number[];
+      readonly cells: readonly string[];
+    }
+  | {
+      readonly kind: 'net';
+      readonly net:
+        | 'cube'
+        | 'cube-steps'
+        | 'not-cube-row'
+        | 'not-cube-block'
+        | 'open-box'
+        | 'cuboid'
+        | 'cylinder'
+        | 'square-pyramid'
+        | 'triangular-prism';
+    }
+  | {
+      readonly kind: 'line-pair';
+      readonly relation: 'parallel' | 'perpendicular' | 'slanted';
+      readonly turn?: number;
+    }
+  | {
+      readonly kind: 'symmetry-grid';
+      readonly columns: number;
+      readonly rows: number;
+      readonly filled: readonly (readonly [column: number, row: number])[];
+    };
 
 // What the fields mean where the name alone does not say:
 // number-line  step 0: an open line, drawn with only its labels, marks and jump ends, not to scale; denominator: labels
@@ -139,6 +209,15 @@ export type FigureSpec =
 //              after big or small ("small black circle"); "?" is an empty place; anything else is printed as it stands
 // ruler        starts at 0; object is a singular noun: "pencil"
 // scale        labelEvery in the scale's own units: a number stands at from, from + labelEvery, ...
+// table        heads: which cells stand on grey
+// coordinates  grid lines at every whole number from `from` (0 or below) to `to` on both axes
+// line-graph   from: the value at the foot of the scale; the points are joined in order
+// pie-chart    parts: counts out of their sum, clockwise from the top
+// calendar     firstWeekday: 1 (Monday) to 7 (Sunday) of the 1st; ringed: days on grey
+// hundred-square from: the number at the top left; each row is ten further on
+// area-model   cells row by row
+// line-pair    turn: degrees anticlockwise from level
+// symmetry-grid an even number of columns; filled: squares from the top left, counted from 0
 // bar-model    whole above the bar, parts inside, "?" for the unknown; shaded: the first so many parts are grey
 
 export type FigureKind = FigureSpec['kind'];

@@ -1,0 +1,55 @@
+// A grid with two axes and named points: the first quadrant, or all four.
+import type { Locale } from '../../numbers/locale.js';
+import type { FigureSpec } from '../figure.js';
+import { BOLD_MM, circle, INK, line, type Mark, type Sketch, text } from '../svg.js';
+import { listOf, numberText } from '../words.js';
+
+const PLOT_MM = 36;
+const LETTER_MM = 3.2;
+const GRID = '#9a9a9a';
+
+/** Grid lines at every whole number, bold axes, numbers along them, and a dot with its letter for each point. */
+export function drawCoordinates(spec: Extract<FigureSpec, { kind: 'coordinates' }>, locale: Locale): Sketch {
+  const { from, to, points } = spec;
+  const cell = PLOT_MM / (to - from);
+  const x = (value: number) => (value - from) * cell;
+  const y = (value: number) => (to - value) * cell;
+  // Below zero the numbers stand inside the grid, where they need more room.
+  const every = from < 0 || cell < 3.4 ? 2 : 1;
+  const marks: Mark[] = [];
+  for (let at = from; at <= to; at++) {
+    marks.push(line([x(at), y(from)], [x(at), y(to)], { widthMm: 0.25, stroke: GRID }));
+    marks.push(line([x(from), y(at)], [x(to), y(at)], { widthMm: 0.25, stroke: GRID }));
+  }
+  marks.push(
+    line([x(from), y(0)], [x(to), y(0)], { widthMm: BOLD_MM, part: 'x-axis' }),
+    line([x(0), y(from)], [x(0), y(to)], { widthMm: BOLD_MM, part: 'y-axis' }),
+  );
+  for (let at = from; at <= to; at++) {
+    if (at % every !== 0 || at === 0) continue;
+    const name = numberText(at, locale);
+    marks.push(text(name, [x(at), y(0) + 2.6], LETTER_MM * 0.85));
+    marks.push(text(name, [x(0) - 1.2, y(at)], LETTER_MM * 0.85, 'end'));
+  }
+  if (from === 0) marks.push(text('0', [x(0) - 1.2, y(0) + 2.6], LETTER_MM * 0.85, 'end'));
+  for (const point of points) {
+    marks.push(
+      circle([x(point.x), y(point.y)], 1.1, { fill: INK, stroke: '#ffffff', widthMm: 0.3, part: 'point' }),
+    );
+    marks.push(text(point.name, [x(point.x) + 1.8, y(point.y) - 2], LETTER_MM, 'start'));
+  }
+  const told = points.map(
+    ({ name, x: across, y: up }) => `${name}:${steps(across, 'right', 'left')}${steps(up, 'up', 'down')}`,
+  );
+  const named = points.length === 0 ? 'No point is marked' : listOf(told);
+  return {
+    marks,
+    alt: `A grid with numbers from ${numberText(from, locale)} to ${numberText(to, locale)} on both axes. From zero: ${named}.`,
+  };
+}
+
+function steps(count: number, forward: string, back: string): string {
+  const size = Math.abs(count);
+  const words = size === 0 ? 'none' : String(size);
+  return ` ${words} ${count < 0 ? back : forward}`;
+}
