@@ -47,6 +47,21 @@ export function createProgram(): Command {
     .option(...json)
     .action(async (options) => (await import('./verbs/make-chain.js')).makeChain(options));
 
+  make
+    .command('trail')
+    .description('a mat of questions with answer tiles that join to one unbroken trail')
+    .requiredOption('--years <years>', 'school years of the children: 4, 3-4, F-2')
+    .option('--skills <ids>', 'only these skills, by their ids between commas')
+    .option('--rows <count>', 'rows of tiles, 3 to 6', '4')
+    .option('--columns <count>', 'columns of tiles, 3 to 6', '4')
+    .option('--band <band>', 'lower, middle or upper part of the class', 'middle')
+    .option('--theme <name>', 'what the picture shows; chosen by the seed when left out')
+    .option('--count <count>', 'make several, each with a seed of its own')
+    .option(...seed)
+    .option(...locale)
+    .option(...json)
+    .action(async (options) => (await import('./verbs/make-trail.js')).makeTrail(options));
+
   program
     .command('questions')
     .description('single questions of one skill')
