@@ -3,6 +3,8 @@
 import { all, create, type Fraction } from 'mathjs';
 
 const math = create(all ?? {}, { number: 'Fraction' });
+/** Roots are not defined on fractions; those asked of children are whole. */
+const plainMath = create(all ?? {});
 
 type Json = null | boolean | number | string | Json[] | { [key: string]: Json };
 type JsonObject = { [key: string]: Json };
@@ -31,7 +33,7 @@ function isLowestTerms(value: string): boolean {
 
 /** The exact value of an expression as "n" or "n/d"; null when it gives no number. */
 export function evaluate(expression: string): string | null {
-  let value: unknown = math.evaluate(expression);
+  let value: unknown = (expression.includes('sqrt') ? plainMath : math).evaluate(expression);
   // Counting functions answer with a plain number.
   if (typeof value === 'number' && Number.isSafeInteger(value)) value = math.fraction(value);
   if (!math.isFraction(value)) return null;
