@@ -1,5 +1,5 @@
 // A composed board on the wire: what `make board --json` prints and `print` reads.
-import type { Board as EngineBoard } from '#engine/activities/board/board.js';
+import { type Board as EngineBoard, RELAXATIONS } from '#engine/activities/board/board.js';
 import { LOCALES } from '#engine/numbers/locale.js';
 import { z } from 'zod';
 import { Question } from './question.js';
@@ -32,5 +32,6 @@ export const Board: z.ZodType<EngineBoard> = z.object({
     missedRungs: z.array(z.number()),
     reviewsDue: z.array(z.string()),
     reviewsPlaced: z.array(z.string()),
+    relaxed: z.array(z.enum(RELAXATIONS)).optional(),
   }),
 }) as unknown as z.ZodType<EngineBoard>;
