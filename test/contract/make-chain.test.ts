@@ -46,10 +46,10 @@ describe('make chain', () => {
     }
   });
 
-  it('serves 6 and 16 strips, each band and chosen skills', () => {
+  it('serves 6 and 16 strips, each pitch and chosen skills', () => {
     for (const [cards, more] of [
-      [6, ['--band', 'lower']],
-      [16, ['--band', 'upper', '--order', 'mixed']],
+      [6, ['--pitch', 'lower']],
+      [16, ['--pitch', 'upper', '--order', 'mixed']],
       [12, ['--skills', 'time.clock.half,mult.table.7,meas.scale']],
     ] as const) {
       const chain = json<Chain>(['make', 'chain', '--years', '3-4', '--cards', String(cards), ...more]);

@@ -3,7 +3,7 @@ import type { Chain } from '#engine/activities/chain/chain.js';
 import type { ChainRequest } from '#engine/activities/chain/chain-request.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
 import { labelLine } from '#engine/activities/chain/labels.js';
-import { BANDS, SUPPLY_ORDERS } from '#engine/activities/supply.js';
+import { PITCHES, SUPPLY_ORDERS } from '#engine/activities/supply.js';
 import { Rng } from '#engine/random/rng.js';
 import { valueOf } from '../failure.js';
 import { readLocale, readNames, readWhole, readWord, readYears } from '../options.js';
@@ -13,7 +13,7 @@ interface Options {
   readonly years: string;
   readonly skills?: string;
   readonly cards: string;
-  readonly band: string;
+  readonly pitch: string;
   readonly order: string;
   readonly count?: string;
   readonly seed: string;
@@ -28,7 +28,7 @@ export function makeChain(options: Options): void {
     years: readYears('--years', options.years),
     locale: readLocale(options.locale).id,
     cards: readWhole('--cards', options.cards, 6, 16),
-    band: readWord('--band', options.band, BANDS),
+    pitch: readWord('--pitch', options.pitch, PITCHES),
     order: readWord('--order', options.order, SUPPLY_ORDERS),
     ...(options.skills === undefined ? {} : { skills: readNames('--skills', options.skills) }),
   };

@@ -1,5 +1,5 @@
 // afterbell make trail
-import { BANDS } from '#engine/activities/supply.js';
+import { PITCHES } from '#engine/activities/supply.js';
 import { composeTrail, type TrailRequest } from '#engine/activities/trail/compose.js';
 import { THEMES, TRAIL_SIZE, type Trail } from '#engine/activities/trail/trail.js';
 import { Rng } from '#engine/random/rng.js';
@@ -12,7 +12,7 @@ interface Options {
   readonly skills?: string;
   readonly rows: string;
   readonly columns: string;
-  readonly band: string;
+  readonly pitch: string;
   readonly theme?: string;
   readonly count?: string;
   readonly seed: string;
@@ -28,7 +28,7 @@ export function makeTrail(options: Options): void {
     locale: readLocale(options.locale).id,
     rows: readWhole('--rows', options.rows, TRAIL_SIZE.least, TRAIL_SIZE.most),
     columns: readWhole('--columns', options.columns, TRAIL_SIZE.least, TRAIL_SIZE.most),
-    band: readWord('--band', options.band, BANDS),
+    pitch: readWord('--pitch', options.pitch, PITCHES),
     ...(options.skills === undefined ? {} : { skills: readNames('--skills', options.skills) }),
     ...(options.theme === undefined ? {} : { theme: readWord('--theme', options.theme, THEMES) }),
   };

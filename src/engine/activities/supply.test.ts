@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { skillById } from '../skills/map.js';
-import { BANDS, supplyQuestions } from './supply.js';
+import { PITCHES, supplyQuestions } from './supply.js';
 
 const BASE = { years: [3, 4], seed: 1, locale: 'en-AU', count: 12 } as const;
 
 describe('supplyQuestions', () => {
   it('mixes strands and goes from easy to hard, with all texts and answers different', () => {
-    for (const band of BANDS)
+    for (const pitch of PITCHES)
       for (let seed = 1; seed <= 20; seed++) {
-        const result = supplyQuestions({ ...BASE, seed, band });
+        const result = supplyQuestions({ ...BASE, seed, pitch });
         if (!result.ok) throw new Error(result.error.message);
         const questions = result.value;
         expect(questions).toHaveLength(12);

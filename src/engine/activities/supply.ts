@@ -11,9 +11,9 @@ import { SKILLS, skillById } from '../skills/map.js';
 import type { Skill } from '../skills/skill.js';
 import { answerMarks, shareMark } from './sameness.js';
 
-/** Groups within a class: a lower band works about a year below, an upper one about a year above. */
-export const BANDS = ['lower', 'middle', 'upper'] as const;
-export type Band = (typeof BANDS)[number];
+/** Which part of a class the questions are pitched at: the lower works about a year below, the upper about a year above. */
+export const PITCHES = ['lower', 'middle', 'upper'] as const;
+export type Pitch = (typeof PITCHES)[number];
 
 export interface SupplyRequest {
   /** School years of the children, 0 (Foundation) to 6. */
@@ -22,7 +22,7 @@ export interface SupplyRequest {
   readonly skills?: readonly string[];
   /** Skills due for review, most urgent first: they come before others. Unknown ones are passed over. */
   readonly due?: readonly string[];
-  readonly band?: Band;
+  readonly pitch?: Pitch;
   /** What is known about the class; a typical class of these years when left out. */
   readonly classModel?: ClassModel;
   /** A whole number that fits in 32 bits. */
@@ -70,12 +70,12 @@ export interface SupplyPlan {
 const YEARS_BACK = 2;
 /** Of a skill that fewer than this share are predicted to manage, nobody can work alone. Common practice. */
 const LEAST_CHANCE = 0.45;
-/** How far a band's difficulty is shifted against the middle of the class, in logits (about: school years). */
-const BAND_SHIFT: Readonly<Record<Band, number>> = { lower: -1, middle: 0, upper: 1 };
+/** How far the difficulty is shifted against the middle of the class, in logits (about: school years). */
+const PITCH_SHIFT: Readonly<Record<Pitch, number>> = { lower: -1, middle: 0, upper: 1 };
 
 /** What a request may draw on, or what is wrong with it. */
 export function planSupply(request: SupplyRequest): SupplyResult<SupplyPlan> {
-  const { years, seed, band = 'middle' } = request;
+  const { years, seed, pitch = 'middle' } = request;
   if (years.length === 0 || years.some((year) => !Number.isInteger(year) || year < 0 || year > 6)) {
     return fail(
       'supply.years',
@@ -102,7 +102,7 @@ export function planSupply(request: SupplyRequest): SupplyResult<SupplyPlan> {
   const isChosen = request.skills !== undefined && request.skills.length > 0;
   const chosen = isChosen
     ? [...new Set(request.skills)].flatMap((id) => skillById(id) ?? [])
-    : SKILLS.filter((skill) => isWithinReach(skill, years, band, classModel));
+    : SKILLS.filter((skill) => isWithinReach(skill, years, pitch, classModel));
   const due = [...new Set(request.due ?? [])].flatMap((id) => {
     const skill = skillById(id);
     return skill && (!isChosen || chosen.includes(skill)) ? [skill] : [];
@@ -114,8 +114,8 @@ export function planSupply(request: SupplyRequest): SupplyResult<SupplyPlan> {
   if (skills.length === 0) {
     return fail(
       'supply.none',
-      'No skill of the map suits these years and this band.',
-      'Choose skills by name, or another band.',
+      'No skill of the map suits this part of a class of these years.',
+      'Choose skills by name, or pitch it at another part.',
     );
   }
   return { ok: true, value: { request, skills, classModel } };
@@ -136,8 +136,13 @@ function usualClass(years: readonly number[]): ClassModel {
   return model;
 }
 
-function isWithinReach(skill: Skill, years: readonly number[], band: Band, classModel: ClassModel): boolean {
-  const shift = BAND_SHIFT[band];
+function isWithinReach(
+  skill: Skill,
+  years: readonly number[],
+  pitch: Pitch,
+  classModel: ClassModel,
+): boolean {
+  const shift = PITCH_SHIFT[pitch];
   const low = Math.min(...years) + shift - YEARS_BACK;
   const high = Math.max(0, Math.max(...years) + shift);
   if (skill.year < low || skill.year > high) return false;
@@ -227,7 +232,7 @@ function supply(question: Question, plan: SupplyPlan): SuppliedQuestion | null {
   const rightMarks = others.length === 0 ? answer : [...new Set([...answer, ...others])];
   const slipMarks = question.slips.map((slip) => answerMarks(slip, locale));
   if (slipMarks.some((marks) => shareMark(marks, rightMarks))) return null;
-  const shift = BAND_SHIFT[request.band ?? 'middle'];
+  const shift = PITCH_SHIFT[request.pitch ?? 'middle'];
   const chance = predictClass(classModel, question.skill, question.difficulty - shift).mean;
   const predicted = Math.round(chance * 10_000) / 10_000;
   const [low, high] = request.success ?? [0, 1];
@@ -308,7 +313,7 @@ function companionSkill({ skills, request, classModel }: SupplyPlan): Skill | nu
   if (!request.skills?.length) return null;
   const strands = new Set(skills.map((skill) => skill.strand));
   const within = SKILLS.filter((skill) =>
-    isWithinReach(skill, request.years, request.band ?? 'middle', classModel),
+    isWithinReach(skill, request.years, request.pitch ?? 'middle', classModel),
   );
   const rng = new Rng(request.seed).fork('companion');
   const fresh = within.filter((skill) => !skills.includes(skill));

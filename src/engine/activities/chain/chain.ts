@@ -2,7 +2,7 @@
 // the right answers lead there.
 import type { LocaleId } from '../../numbers/locale.js';
 import type { Answer, Question } from '../../questions/question.js';
-import type { Band, SupplyOrder } from '../supply.js';
+import type { Pitch, SupplyOrder } from '../supply.js';
 
 export interface ChainCard {
   /** One letter for an adult's check at a glance; letters follow no order. */
@@ -19,7 +19,7 @@ export interface Chain {
   readonly kind: 'chain';
   readonly seed: number;
   readonly years: readonly number[];
-  readonly band: Band;
+  readonly pitch: Pitch;
   readonly locale: LocaleId;
   readonly order: SupplyOrder;
   /** In solution order: start first, finish last. */

@@ -208,7 +208,7 @@ function finish(request: ChainRequest, order: SupplyOrder, found: Found): ChainR
     kind: 'chain',
     seed: request.seed,
     years: request.years,
-    band: request.band ?? 'middle',
+    pitch: request.pitch ?? 'middle',
     locale: request.locale,
     order,
     cards: cards.map((card, at) => ({ ...card, label: labels[at] ?? '' })),

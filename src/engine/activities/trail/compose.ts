@@ -4,7 +4,7 @@ import { drawFigure } from '../../figures/draw.js';
 import type { LocaleId } from '../../numbers/locale.js';
 import type { Question } from '../../questions/question.js';
 import { Rng } from '../../random/rng.js';
-import { type Band, type SupplyError, type SupplyRequest, supplyQuestions } from '../supply.js';
+import { type Pitch, type SupplyError, type SupplyRequest, supplyQuestions } from '../supply.js';
 import { placeAnswer } from './answer-shape.js';
 import { codeName, EAST, NORTH, sideName, SOUTH, WEST } from './codes.js';
 import { proveTrail } from './proof.js';
@@ -15,7 +15,7 @@ import { type Picture, weavePicture } from './weave.js';
 
 export interface TrailRequest
   extends Pick<SupplyRequest, 'years' | 'skills' | 'due' | 'classModel' | 'success'> {
-  readonly band?: Band;
+  readonly pitch?: Pitch;
   /** 3 to 6 each. */
   readonly rows: number;
   readonly columns: number;
@@ -118,7 +118,7 @@ type Questions =
 
 function questionsFor(request: TrailRequest, picture: Picture, rng: Rng): Questions {
   const side = tileSideMm(request.rows, request.columns);
-  const { years, skills, due, classModel, success, band, locale, seed } = request;
+  const { years, skills, due, classModel, success, pitch, locale, seed } = request;
   let few: TrailError | null = null;
   for (const longestAnswer of LONGEST_ANSWERS) {
     const supplied = supplyQuestions({
@@ -127,7 +127,7 @@ function questionsFor(request: TrailRequest, picture: Picture, rng: Rng): Questi
       ...(due ? { due } : {}),
       ...(classModel ? { classModel } : {}),
       ...(success ? { success } : {}),
-      ...(band ? { band } : {}),
+      ...(pitch ? { pitch } : {}),
       locale,
       seed,
       longestText: side >= 40 ? 72 : 52,
