@@ -100,6 +100,13 @@ describe('a backup', () => {
         absent: [childId],
       }),
     );
+    const content = { kind: 'chain', seed: 1 } as const;
+    const [set] = await must(store.sets.save({ classId, band: 'middle', contents: [content] }));
+    const setId = (set as { id: string }).id;
+    const date = '2026-11-25';
+    await must(store.sets.mark({ classId, setIds: [setId], step: 'boxed', done: true, date }));
+    await must(store.loans.record({ classId, kind: 'chain', date, close: [], open: [{ childId, setId }] }));
+    await must(store.bands.put(childId, 'upper'));
     plain = await must(exportBackup(store, { createdAt: AT }));
     locked = await must(exportBackup(store, { createdAt: AT, passphrase: PASSPHRASE }));
   });

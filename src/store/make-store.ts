@@ -1,9 +1,12 @@
 // Puts the aggregates together into a Store over an open database.
+import { bandStore } from './aggregates/bands.js';
 import { childStore } from './aggregates/children.js';
 import { classStore } from './aggregates/classes.js';
 import { dayStore } from './aggregates/days.js';
+import { loanStore } from './aggregates/loans.js';
 import { markStore } from './aggregates/marks.js';
 import { placementStore } from './aggregates/placements.js';
+import { setStore } from './aggregates/sets.js';
 import { settingsStore } from './aggregates/settings.js';
 import { sheetStore } from './aggregates/sheets.js';
 import { slipStore } from './aggregates/slips.js';
@@ -26,6 +29,9 @@ export function makeStore(kind: Store['kind'], opened: OpenedDatabase, now: () =
     marks: markStore(session),
     placements: placementStore(session),
     days: dayStore(session),
+    sets: setStore(session, now),
+    loans: loanStore(session),
+    bands: bandStore(session),
     takeSnapshot: () => takeSnapshot(session),
     loadSnapshot: (snapshot, options) => loadSnapshot(session, snapshot, options),
     syncCounts: async () => ({ commits: session.commits(), syncs: await opened.syncs() }),

@@ -90,5 +90,43 @@ export const MIGRATIONS: readonly Migration[] = [
       "-- A saved sheet never changes: paper with its slip ids may already hang in a classroom. Only superseding is recorded.\nCREATE FUNCTION keep_sheet() RETURNS trigger LANGUAGE plpgsql AS $$\nBEGIN\n\tIF (to_jsonb(NEW) - 'superseded_by') IS DISTINCT FROM (to_jsonb(OLD) - 'superseded_by') THEN\n\t\tRAISE EXCEPTION 'a saved sheet cannot be changed';\n\tEND IF;\n\tRETURN NEW;\nEND\n$$;",
       "CREATE TRIGGER keep_sheet BEFORE UPDATE ON \"sheets\" FOR EACH ROW EXECUTE FUNCTION keep_sheet();"
     ]
+  },
+  {
+    "name": "0002_sets",
+    "hash": "a42351811b43827493d6b4c899eab0f509e65e2d35068c4cecac99cc43903950",
+    "statements": [
+      "CREATE TABLE \"child_bands\" (\n\t\"school_id\" text NOT NULL,\n\t\"child_id\" text NOT NULL,\n\t\"band\" text NOT NULL,\n\tCONSTRAINT \"child_bands_school_id_child_id_pk\" PRIMARY KEY(\"school_id\",\"child_id\")\n);",
+      "ALTER TABLE \"child_bands\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"loans\" (\n\t\"school_id\" text NOT NULL,\n\t\"id\" text NOT NULL,\n\t\"set_id\" text NOT NULL,\n\t\"child_id\" text NOT NULL,\n\t\"kind\" text NOT NULL,\n\t\"from_date\" date NOT NULL,\n\t\"to_date\" date,\n\t\"finished\" boolean NOT NULL,\n\t\"opened_turn\" integer NOT NULL,\n\t\"closed_turn\" integer,\n\tCONSTRAINT \"loans_school_id_id_pk\" PRIMARY KEY(\"school_id\",\"id\")\n);",
+      "ALTER TABLE \"loans\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"set_steps\" (\n\t\"school_id\" text NOT NULL,\n\t\"set_id\" text NOT NULL,\n\t\"step\" text NOT NULL,\n\t\"date\" date NOT NULL,\n\tCONSTRAINT \"set_steps_school_id_set_id_step_pk\" PRIMARY KEY(\"school_id\",\"set_id\",\"step\")\n);",
+      "ALTER TABLE \"set_steps\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"sets\" (\n\t\"school_id\" text NOT NULL,\n\t\"id\" text NOT NULL,\n\t\"class_id\" text NOT NULL,\n\t\"kind\" text NOT NULL,\n\t\"band\" text NOT NULL,\n\t\"number\" integer NOT NULL,\n\t\"seed\" double precision NOT NULL,\n\t\"content\" text NOT NULL,\n\t\"content_hash\" text NOT NULL,\n\t\"created_at\" timestamp (3) with time zone NOT NULL,\n\t\"note\" text NOT NULL,\n\tCONSTRAINT \"sets_school_id_id_pk\" PRIMARY KEY(\"school_id\",\"id\"),\n\tCONSTRAINT \"sets_one_number\" UNIQUE(\"school_id\",\"class_id\",\"kind\",\"band\",\"number\")\n);",
+      "ALTER TABLE \"sets\" ENABLE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"child_bands\" ADD CONSTRAINT \"child_bands_school_id_child_id_children_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"child_id\") REFERENCES \"public\".\"children\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"loans\" ADD CONSTRAINT \"loans_school_id_set_id_sets_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"set_id\") REFERENCES \"public\".\"sets\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"loans\" ADD CONSTRAINT \"loans_school_id_child_id_children_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"child_id\") REFERENCES \"public\".\"children\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"set_steps\" ADD CONSTRAINT \"set_steps_school_id_set_id_sets_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"set_id\") REFERENCES \"public\".\"sets\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"sets\" ADD CONSTRAINT \"sets_school_id_class_id_classes_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"class_id\") REFERENCES \"public\".\"classes\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "CREATE UNIQUE INDEX \"loans_one_holder\" ON \"loans\" USING btree (\"school_id\",\"set_id\") WHERE to_date is null;",
+      "CREATE UNIQUE INDEX \"loans_one_set\" ON \"loans\" USING btree (\"school_id\",\"child_id\",\"kind\") WHERE to_date is null;",
+      "CREATE INDEX \"loans_by_child\" ON \"loans\" USING btree (\"school_id\",\"child_id\");",
+      "CREATE POLICY \"own_school\" ON \"child_bands\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"loans\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"set_steps\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"sets\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));"
+    ]
+  },
+  {
+    "name": "0003_set_guards",
+    "hash": "2c8a1d64f004e0f210dd7baccfbe53cf8dff3d183e1475464e3e502221de7075",
+    "statements": [
+      "-- The owner of a table is bound by its policy too, so that a server may run as the owner.\nALTER TABLE \"sets\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"set_steps\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"loans\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"child_bands\" FORCE ROW LEVEL SECURITY;",
+      "-- A saved set never changes: its pieces may already be printed and cut. Only the note about it may.\nCREATE FUNCTION keep_set() RETURNS trigger LANGUAGE plpgsql AS $$\nBEGIN\n\tIF (to_jsonb(NEW) - 'note') IS DISTINCT FROM (to_jsonb(OLD) - 'note') THEN\n\t\tRAISE EXCEPTION 'a saved set cannot be changed';\n\tEND IF;\n\tRETURN NEW;\nEND\n$$;",
+      "CREATE TRIGGER keep_set BEFORE UPDATE ON \"sets\" FOR EACH ROW EXECUTE FUNCTION keep_set();"
+    ]
   }
 ];

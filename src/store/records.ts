@@ -1,6 +1,8 @@
 // The records the store keeps, as everyone above it sees them. Types and closed lists only: no Node, no database.
 import type { Board } from '#engine/activities/board/board.js';
+import type { Band } from '#engine/curriculum/bands.js';
 import type { LocaleId } from '#engine/numbers/locale.js';
+import type { SetKind, SetStep } from '#engine/planning/set-shelf.js';
 
 /** A calendar day, "2026-11-25"; no time zone, no time. */
 export type IsoDate = string;
@@ -85,6 +87,8 @@ export interface Erased {
   readonly slips: number;
   readonly placements: number;
   readonly absences: number;
+  readonly loans: number;
+  readonly bands: number;
 }
 
 export const SHEET_KINDS = ['board'] as const;
@@ -221,4 +225,50 @@ export interface DayRecord {
   readonly note: string;
   /** Children who were away. */
   readonly absent: readonly string[];
+}
+
+/** What a set holds: a composed activity, kept to the byte. */
+export interface SetContent {
+  readonly kind: SetKind;
+  readonly seed: number;
+}
+
+/** A composed activity that is printed and cut once and goes round the class; its content never changes. */
+export interface CardSet {
+  readonly id: string;
+  readonly classId: string;
+  readonly kind: SetKind;
+  readonly band: Band;
+  /** From 1 within class, kind and band; ten to a box. */
+  readonly number: number;
+  readonly seed: number;
+  readonly content: SetContent;
+  /** SHA-256 of the content's JSON text, lower-case hexadecimal. */
+  readonly contentHash: string;
+  readonly createdAt: IsoInstant;
+  /** The teacher's own words about it. */
+  readonly note: string;
+  /** The steps that are done, in their usual order. */
+  readonly steps: readonly SetStep[];
+}
+
+/** A child's turn with a set, from the day of handing out to the day of giving back, both included. */
+export interface Loan {
+  readonly id: string;
+  readonly setId: string;
+  readonly childId: string;
+  readonly from: IsoDate;
+  /** Null while the child has the set. */
+  readonly to: IsoDate | null;
+  /** False while the child has it, and for a set that was taken back unfinished. */
+  readonly finished: boolean;
+}
+
+/** One tap on the rota: what is given back and what is handed out, all on `date`, all or nothing. */
+export interface Turn {
+  readonly classId: string;
+  readonly kind: SetKind;
+  readonly date: IsoDate;
+  readonly close: readonly { readonly childId: string; readonly finished: boolean }[];
+  readonly open: readonly { readonly childId: string; readonly setId: string }[];
 }

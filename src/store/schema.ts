@@ -1,7 +1,10 @@
 // The tables. Each leads with school_id; keys and references carry it, and a policy keeps one school from another's rows.
 // After a change: `npm run migrations`, which writes the next file in migrations/ and embeds it.
 import { sql } from 'drizzle-orm';
+import type { Band } from '#engine/curriculum/bands.js';
+import type { SetKind, SetStep } from '#engine/planning/set-shelf.js';
 import {
+  boolean,
   doublePrecision,
   foreignKey,
   index,
@@ -10,6 +13,7 @@ import {
   pgTable,
   primaryKey,
   unique,
+  uniqueIndex,
 } from 'drizzle-orm/pg-core';
 import { day, document, instant, words } from './columns.js';
 import type { JsonObject, MarkAction, MarkState, PlacementSource, Settings, SheetKind } from './records.js';
@@ -246,6 +250,89 @@ export const absences = pgTable(
     }),
     foreignKey({ columns: [t.schoolId, t.childId], foreignColumns: [children.schoolId, children.id] }),
     index('absences_by_child').on(t.schoolId, t.childId),
+    isolation(),
+  ],
+);
+
+export const sets = pgTable(
+  'sets',
+  {
+    schoolId: school(),
+    id: words('id', 'The set id').notNull(),
+    classId: words('class_id', 'The class id').notNull(),
+    kind: words('kind', 'The kind of set').$type<SetKind>().notNull(),
+    band: words('band', 'The band').$type<Band>().notNull(),
+    /** From 1 within class, kind and band: what is printed on the pieces. */
+    number: integer('number').notNull(),
+    seed: doublePrecision('seed').notNull(),
+    /** JSON as text, so that it stays the same to the byte and its hash can be checked. */
+    content: words('content', 'The set').notNull(),
+    contentHash: words('content_hash', 'The hash of the set').notNull(),
+    createdAt: instant('created_at', 'The time of saving').notNull(),
+    note: words('note', 'The note').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.id] }),
+    foreignKey({ columns: [t.schoolId, t.classId], foreignColumns: [classes.schoolId, classes.id] }),
+    unique('sets_one_number').on(t.schoolId, t.classId, t.kind, t.band, t.number),
+    isolation(),
+  ],
+);
+
+/** What has been done with a printed set; a row for each step that is ticked. */
+export const setSteps = pgTable(
+  'set_steps',
+  {
+    schoolId: school(),
+    setId: words('set_id', 'The set id').notNull(),
+    step: words('step', 'The step').$type<SetStep>().notNull(),
+    date: day('date', 'The day of the step').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.setId, t.step] }),
+    foreignKey({ columns: [t.schoolId, t.setId], foreignColumns: [sets.schoolId, sets.id] }),
+    isolation(),
+  ],
+);
+
+export const loans = pgTable(
+  'loans',
+  {
+    schoolId: school(),
+    id: words('id', 'The loan id').notNull(),
+    setId: words('set_id', 'The set id').notNull(),
+    childId: words('child_id', 'The child id').notNull(),
+    /** The set's, so that the database itself can keep a child to one set of a kind. */
+    kind: words('kind', 'The kind of set').$type<SetKind>().notNull(),
+    from: day('from_date', 'The day of handing out').notNull(),
+    to: day('to_date', 'The day of giving back'),
+    finished: boolean('finished').notNull(),
+    /** The turns of class and kind that opened and closed it, from 1: an undo takes back the last turn. */
+    openedTurn: integer('opened_turn').notNull(),
+    closedTurn: integer('closed_turn'),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.id] }),
+    foreignKey({ columns: [t.schoolId, t.setId], foreignColumns: [sets.schoolId, sets.id] }),
+    foreignKey({ columns: [t.schoolId, t.childId], foreignColumns: [children.schoolId, children.id] }),
+    uniqueIndex('loans_one_holder').on(t.schoolId, t.setId).where(sql`to_date is null`),
+    uniqueIndex('loans_one_set').on(t.schoolId, t.childId, t.kind).where(sql`to_date is null`),
+    index('loans_by_child').on(t.schoolId, t.childId),
+    isolation(),
+  ],
+);
+
+/** The band of a child for whom the teacher chose one; without a row it follows from the child's year. */
+export const childBands = pgTable(
+  'child_bands',
+  {
+    schoolId: school(),
+    childId: words('child_id', 'The child id').notNull(),
+    band: words('band', 'The band').$type<Band>().notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.childId] }),
+    foreignKey({ columns: [t.schoolId, t.childId], foreignColumns: [children.schoolId, children.id] }),
     isolation(),
   ],
 );

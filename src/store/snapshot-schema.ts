@@ -1,5 +1,7 @@
 // What a snapshot from outside must look like before any of it reaches the database.
 import { z } from 'zod';
+import { BANDS } from '#engine/curriculum/bands.js';
+import { SET_KINDS, SET_STEPS } from '#engine/planning/set-shelf.js';
 import { isIsoDate, requireText } from './columns.js';
 import { HOME_PAPERS, MARK_ACTIONS, MARK_STATES, PLACEMENT_SOURCES, SHEET_KINDS } from './records.js';
 import type { Snapshot } from './snapshot.js';
@@ -105,6 +107,31 @@ const days = z.object({
   note: text,
 });
 const absences = z.object({ class_id: text, date, child_id: text });
+const sets = z.object({
+  id: text,
+  class_id: text,
+  kind: z.enum(SET_KINDS),
+  band: z.enum(BANDS),
+  number: z.int().min(1),
+  seed: z.number(),
+  content: text,
+  content_hash: z.string().regex(/^[0-9a-f]{64}$/),
+  created_at: moment,
+  note: text,
+});
+const setSteps = z.object({ set_id: text, step: z.enum(SET_STEPS), date });
+const loans = z.object({
+  id: text,
+  set_id: text,
+  child_id: text,
+  kind: z.enum(SET_KINDS),
+  from_date: date,
+  to_date: date.nullable(),
+  finished: z.boolean(),
+  opened_turn: z.int().min(1),
+  closed_turn: z.int().min(1).nullable(),
+});
+const childBands = z.object({ child_id: text, band: z.enum(BANDS) });
 
 const snapshot = z.object({
   settings: z.array(settings).max(1),
@@ -118,6 +145,11 @@ const snapshot = z.object({
   placements: z.array(placements),
   days: z.array(days),
   absences: z.array(absences),
+  // Backups made before there were sets do not name these.
+  sets: z.array(sets).default([]),
+  set_steps: z.array(setSteps).default([]),
+  loans: z.array(loans).default([]),
+  child_bands: z.array(childBands).default([]),
 });
 
 /** The snapshot, or where the first fault lies ("marks row 3, state"). */

@@ -14,6 +14,10 @@ export const SNAPSHOT_TABLES = [
   'placements',
   'days',
   'absences',
+  'sets',
+  'set_steps',
+  'loans',
+  'child_bands',
 ] as const;
 export type SnapshotTable = (typeof SNAPSHOT_TABLES)[number];
 

@@ -1,22 +1,28 @@
 // The store's one interface. Server and command line receive a Store and import only this and records.ts: no Node, no database.
+import type { Band } from '#engine/curriculum/bands.js';
+import type { SetKind, SetStep } from '#engine/planning/set-shelf.js';
 import type {
+  CardSet,
   Child,
   ChildInput,
   ClassInput,
   DayRecord,
   Erased,
   IsoDate,
+  Loan,
   Mark,
   MarkBatch,
   MarkChange,
   MarkEvent,
   Placement,
   SchoolClass,
+  SetContent,
   Settings,
   Sheet,
   SheetInput,
   SheetKind,
   Slip,
+  Turn,
   Versioned,
 } from './records.js';
 import type { Result } from './result.js';
@@ -117,6 +123,53 @@ export interface DayStore {
   put(day: DayRecord): Promise<Result<DayRecord>>;
 }
 
+export interface SetStore {
+  /**
+   * Saves composed activities of one kind under the next numbers of the class and band, in order, all or none. One that
+   * the class has already, to the byte and in the same band, is not saved twice: its set comes back instead.
+   */
+  save(input: {
+    readonly classId: string;
+    readonly band: Band;
+    readonly contents: readonly SetContent[];
+  }): Promise<Result<readonly CardSet[]>>;
+  get(id: string): Promise<Result<CardSet>>;
+  /** The sets of a class by kind, band and number. */
+  list(classId: string, kind?: SetKind): Promise<Result<readonly CardSet[]>>;
+  /** Ticks a step of several sets of one class, or takes the ticks off. */
+  mark(change: {
+    readonly classId: string;
+    readonly setIds: readonly string[];
+    readonly step: SetStep;
+    readonly done: boolean;
+    readonly date: IsoDate;
+  }): Promise<Result<readonly CardSet[]>>;
+  note(id: string, note: string): Promise<Result<CardSet>>;
+  /** Deletes a set that was never printed nor lent; `conflict` otherwise, because its number is on paper. */
+  erase(id: string): Promise<Result<null>>;
+}
+
+export interface LoanStore {
+  /** The loans of a class's sets of one kind, in the order in which they began. */
+  list(classId: string, kind: SetKind): Promise<Result<readonly Loan[]>>;
+  /**
+   * Records a turn, all or nothing: closes the loans of `close`, then opens those of `open`. `conflict` when a child has
+   * no set to close or one already, or when someone else has or had a set on that day or later.
+   */
+  record(turn: Turn): Promise<Result<readonly Loan[]>>;
+  /** Whether {@link LoanStore.undo} would find a turn. */
+  canUndo(classId: string, kind: SetKind, date: IsoDate): Promise<Result<boolean>>;
+  /** Takes back the last turn of class and kind, which must be of `date`; `nothing.to-undo` otherwise. */
+  undo(classId: string, kind: SetKind, date: IsoDate): Promise<Result<readonly Loan[]>>;
+}
+
+export interface BandStore {
+  /** The bands that were chosen for children of the class. */
+  list(classId: string): Promise<Result<readonly { readonly childId: string; readonly band: Band }[]>>;
+  /** Chooses a band for the child; null lets it follow from the year again. */
+  put(childId: string, band: Band | null): Promise<Result<null>>;
+}
+
 /** Writing commits answered with success, and the syncs to the disk that the file layer has done, since the store was opened. */
 export interface SyncCounts {
   readonly commits: number;
@@ -138,6 +191,9 @@ export interface Store {
   readonly marks: MarkStore;
   readonly placements: PlacementStore;
   readonly days: DayStore;
+  readonly sets: SetStore;
+  readonly loans: LoanStore;
+  readonly bands: BandStore;
   /** Every row of the school at one moment, for a backup. */
   takeSnapshot(): Promise<Result<Snapshot>>;
   /** Puts a snapshot in, in one transaction; with data already there only when `replace`, and then in their place. */

@@ -1,5 +1,9 @@
 // How printed sets are kept: numbered in tens to a box, and made ready step by step.
 
+/** The activities that are printed as sets of loose pieces, cut once and lent to one child after another. */
+export const SET_KINDS = ['chain', 'trail', 'jigsaw'] as const;
+export type SetKind = (typeof SET_KINDS)[number];
+
 /** Sets to a box (common practice). */
 export const SETS_IN_A_BOX = 10;
 

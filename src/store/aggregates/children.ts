@@ -1,10 +1,10 @@
 // The children of a class. Leaving keeps the record; erasing deletes it.
-import { and, asc, eq, isNull, max } from 'drizzle-orm';
+import { and, asc, eq, isNull, max, sql } from 'drizzle-orm';
 import { missing, requireAtMost, requireName, requireShort, requireYear } from '../checks.js';
 import { Refusal } from '../columns.js';
 import type { Child, ChildInput } from '../records.js';
 import { refuse, succeed } from '../result.js';
-import { children, classes } from '../schema.js';
+import { children, classes, loans } from '../schema.js';
 import type { Session, Transaction } from '../session.js';
 import type { ChildStore } from '../store.js';
 import { requireClass } from './classes.js';
@@ -122,6 +122,13 @@ export function childStore(session: Session): ChildStore {
           throw new Refusal('date.invalid', 'The child would leave before joining.', 'Check the two dates.');
         }
         await tx.update(children).set({ left: last }).where(one(id));
+        if (last !== null) {
+          // A set goes back to its box with the child's last day.
+          await tx
+            .update(loans)
+            .set({ to: sql`greatest(${loans.from}, ${last}::date)` })
+            .where(and(eq(loans.schoolId, school), eq(loans.childId, id), isNull(loans.to)));
+        }
         return succeed({ ...before, left: last });
       }),
     erase: (id) =>

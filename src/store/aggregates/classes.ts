@@ -9,9 +9,12 @@ import {
   children,
   classes,
   days,
+  loans,
   markBatches,
   markEvents,
   marks,
+  sets,
+  setSteps,
   sheets,
   slips,
 } from '../schema.js';
@@ -117,6 +120,7 @@ export function classStore(session: Session): ClassStore {
           .where(and(eq(absences.schoolId, school), eq(absences.classId, id)))
           .returning({ date: absences.date });
         await tx.delete(days).where(and(eq(days.schoolId, school), eq(days.classId, id)));
+        const lent = await eraseSets(tx, school, id);
         await tx.delete(classes).where(and(eq(classes.schoolId, school), eq(classes.id, id)));
         return succeed({
           ...erased,
@@ -124,7 +128,23 @@ export function classStore(session: Session): ClassStore {
           marks: erased.marks + marksOfOthers,
           markEvents: erased.markEvents + eventsOfOthers,
           absences: erased.absences + away.length,
+          loans: erased.loans + lent,
         });
       }),
   };
+}
+
+/** Deletes the sets of a class with all that is kept about them; returns how many loans that were not erased yet. */
+async function eraseSets(tx: Transaction, school: string, classId: string): Promise<number> {
+  const own = tx
+    .select({ id: sets.id })
+    .from(sets)
+    .where(and(eq(sets.schoolId, school), eq(sets.classId, classId)));
+  const lent = await tx
+    .delete(loans)
+    .where(and(eq(loans.schoolId, school), inArray(loans.setId, own)))
+    .returning({ id: loans.id });
+  await tx.delete(setSteps).where(and(eq(setSteps.schoolId, school), inArray(setSteps.setId, own)));
+  await tx.delete(sets).where(and(eq(sets.schoolId, school), eq(sets.classId, classId)));
+  return lent.length;
 }

@@ -2,7 +2,7 @@
 import { and, eq, inArray } from 'drizzle-orm';
 import type { PgColumn, PgTable } from 'drizzle-orm/pg-core';
 import type { Erased } from '../records.js';
-import { absences, children, markEvents, marks, placements, slips } from '../schema.js';
+import { absences, childBands, children, loans, markEvents, marks, placements, slips } from '../schema.js';
 import type { Transaction } from '../session.js';
 
 /** Deletes the children and everything kept about them. */
@@ -27,6 +27,8 @@ export async function eraseChildren(
     slips: await rows(slips, slips.childId),
     placements: await rows(placements, placements.childId),
     absences: await rows(absences, absences.childId),
+    loans: await rows(loans, loans.childId),
+    bands: await rows(childBands, childBands.childId),
     children: await rows(children, children.id),
   };
 }

@@ -2,6 +2,7 @@
 import { and, asc, desc, eq, gte, isNull, lte, type SQL } from 'drizzle-orm';
 import { missing } from '../checks.js';
 import { Refusal } from '../columns.js';
+import { sha256 } from '../content-hash.js';
 import { SHEET_KINDS, type Sheet, type SheetContent } from '../records.js';
 import { refuse, succeed } from '../result.js';
 import { sheets } from '../schema.js';
@@ -16,11 +17,6 @@ const LIST_LIMIT_MOST = 1000;
 
 function toSheet({ schoolId: _school, rungs: _rungs, content, ...row }: SheetRow): Sheet {
   return { ...row, content: JSON.parse(content) as SheetContent };
-}
-
-async function sha256(text: string): Promise<string> {
-  const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
-  return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
 async function requireSheet(tx: Transaction, school: string, id: string): Promise<SheetRow> {

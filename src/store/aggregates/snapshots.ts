@@ -23,6 +23,10 @@ const TABLES: { readonly [T in SnapshotTable]: PgTable } = {
   placements: schema.placements,
   days: schema.days,
   absences: schema.absences,
+  sets: schema.sets,
+  set_steps: schema.setSteps,
+  loans: schema.loans,
+  child_bands: schema.childBands,
 };
 
 async function isEmpty(tx: Transaction, school: string): Promise<boolean> {

@@ -1,0 +1,7 @@
+// The hash by which a saved activity is recognised and checked.
+
+/** SHA-256 of the text in UTF-8, lower-case hexadecimal. */
+export async function sha256(text: string): Promise<string> {
+  const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
+  return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
