@@ -3,6 +3,19 @@ import { z } from 'zod';
 import { AppState, Child, ClassDetail, NewChild, NewClass, RosterInput, RosterReading } from './class.js';
 import { AbsentChange, BoardDay, MarkBatch, MarkingView, MarksSaved, SlipPlace } from './marking.js';
 import { PrintOrder, PrintPreview } from './print.js';
+import {
+  AwayChange,
+  BandChange,
+  Library,
+  NoteChange,
+  RotaTap,
+  RotaView,
+  SetGiven,
+  SetOrder,
+  SetsToKeep,
+  SetWithContent,
+  StepChange,
+} from './sets.js';
 import { Settings } from './settings.js';
 import { Alternative, LockChange, NumberChange, Reshuffle, Sheet, Swap, TodayView } from './today.js';
 import { EvidenceView, UnderstandingView } from './understanding.js';
@@ -73,6 +86,46 @@ export const ENDPOINTS = {
     body: null,
     answer: EvidenceView,
   },
+  library: { method: 'GET', path: '/api/classes/:classId/sets', body: null, answer: Library },
+  makeSets: { method: 'POST', path: '/api/classes/:classId/sets', body: SetOrder, answer: Library },
+  keepSets: { method: 'POST', path: '/api/classes/:classId/sets/kept', body: SetsToKeep, answer: Library },
+  markSets: { method: 'PUT', path: '/api/classes/:classId/sets/steps', body: StepChange, answer: Library },
+  set: { method: 'GET', path: '/api/sets/:setId', body: null, answer: SetWithContent },
+  noteSet: { method: 'PUT', path: '/api/sets/:setId/note', body: NoteChange, answer: SetWithContent },
+  removeSet: { method: 'DELETE', path: '/api/sets/:setId', body: null, answer: nothing },
+  rota: { method: 'GET', path: '/api/classes/:classId/rota/:kind', body: null, answer: RotaView },
+  handOut: {
+    method: 'POST',
+    path: '/api/classes/:classId/rota/:kind/hand-out',
+    body: nothing,
+    answer: RotaView,
+  },
+  finishSet: {
+    method: 'POST',
+    path: '/api/classes/:classId/rota/:kind/finished',
+    body: RotaTap,
+    answer: RotaView,
+  },
+  giveSet: {
+    method: 'POST',
+    path: '/api/classes/:classId/rota/:kind/give',
+    body: SetGiven,
+    answer: RotaView,
+  },
+  takeBackSet: {
+    method: 'POST',
+    path: '/api/classes/:classId/rota/:kind/take-back',
+    body: RotaTap,
+    answer: RotaView,
+  },
+  undoRota: {
+    method: 'POST',
+    path: '/api/classes/:classId/rota/:kind/undo',
+    body: nothing,
+    answer: RotaView,
+  },
+  changeAway: { method: 'PUT', path: '/api/classes/:classId/away', body: AwayChange, answer: nothing },
+  changeBand: { method: 'PUT', path: '/api/children/:childId/band', body: BandChange, answer: nothing },
 } as const;
 
 export type EndpointName = keyof typeof ENDPOINTS;

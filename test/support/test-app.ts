@@ -1,4 +1,4 @@
-// The whole server without a port: real store in a temporary folder, real printing, a clock that stands still.
+// The whole server without a port: real store in a temporary folder, real printing, a clock that moves when told.
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -33,6 +33,8 @@ function requestFor(name: EndpointName, params: Params, body: unknown): Request 
 export interface TestApp {
   readonly services: Services;
   readonly faults: unknown[];
+  /** Turns the calendar of the app to an ISO date. */
+  turnTo(date: string): void;
   fetch(request: Request): Promise<Response>;
   /** Calls an endpoint that must succeed; the answer has been checked against the contract's schema. */
   call<N extends EndpointName>(name: N, params: Params, body: BodyOf<N>): Promise<AnswerOf<N>>;
@@ -59,7 +61,8 @@ export async function openTestApp(): Promise<TestApp> {
   const store = await must(openStore({ dataDir }));
   const press = new Press();
   const faults: unknown[] = [];
-  const clock = () => ({ today: TODAY, now: `${TODAY}T01:02:03.000Z` });
+  let today = TODAY;
+  const clock = () => ({ today, now: `${today}T01:02:03.000Z` });
   const services: Services = {
     store,
     printing: { print: (order) => press.print(order), preview: (order) => press.preview(order) },
@@ -80,6 +83,9 @@ export async function openTestApp(): Promise<TestApp> {
   return {
     services,
     faults,
+    turnTo(date) {
+      today = date;
+    },
     fetch,
     async call(name, params, body) {
       const response = await fetch(requestFor(name, params, body));

@@ -3,6 +3,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { ClassDetail } from '#api/class.js';
 import { ENDPOINTS, type EndpointName, FILE_PATHS } from '#api/endpoints.js';
 import type { TodayView } from '#api/today.js';
+import { composeChain } from '#engine/activities/chain/compose.js';
 import { openTestApp, problemOf, request, type TestApp, TODAY } from '../../../test/support/test-app.js';
 
 let app: TestApp;
@@ -54,7 +55,10 @@ describe('endpoints that read', () => {
       rung: 1,
       date: TODAY,
       skillId: 'no',
+      setId: 'no',
+      kind: 'chain',
     };
+    const chain = composeChain({ years: [3, 4], seed: 1, locale: 'en-AU' });
     const mark = { childId: 'x', rung: 1, state: 'right', typed: '' };
     const bodies: Partial<Record<EndpointName, unknown>> = {
       changeClass: { name: 'A', years: [4] },
@@ -69,6 +73,17 @@ describe('endpoints that read', () => {
       changeAbsent: { childId: 'x', absent: true },
       undoMarks: {},
       redoMarks: {},
+      makeSets: { kind: 'chain', band: 'middle', count: 1 },
+      keepSets: { band: 'middle', contents: [chain.ok && chain.value] },
+      markSets: { setIds: ['no'], step: 'cut', done: true },
+      noteSet: { note: '' },
+      handOut: {},
+      finishSet: { childId: 'x' },
+      giveSet: { childId: 'x', setId: 'x' },
+      takeBackSet: { childId: 'x' },
+      undoRota: {},
+      changeAway: { childId: 'x', absent: true },
+      changeBand: { band: 'upper' },
     };
     const names = Object.keys(ENDPOINTS) as EndpointName[];
     for (const name of names.filter(

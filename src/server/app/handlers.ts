@@ -15,6 +15,17 @@ import {
 import { alternatives, changeNumber, dayView, lockRungs, reshuffle, swapRung } from './desk/day.js';
 import { startDemo } from './desk/demo.js';
 import { changeAbsent, markingView, saveMarks, stepMarks } from './desk/marking.js';
+import {
+  changeAway,
+  changeBand,
+  finishSet,
+  giveSet,
+  handOut,
+  rotaView,
+  takeBackSet,
+  undoRota,
+} from './desk/rota.js';
+import { keepSets, library, makeSets, markSets, noteSet, removeSet, setWithContent } from './desk/sets.js';
 import { readSettings, saveSettings } from './desk/settings.js';
 import { evidenceView, understandingView } from './desk/understanding.js';
 import { readRoster } from './roster/read-roster.js';
@@ -32,6 +43,7 @@ type Handler<N extends EndpointName> = (
 ) => Promise<Result<AnswerOf<N>>>;
 
 const param = (params: Params, name: string): string => params[name] ?? '';
+const rotaOf = (params: Params) => ({ classId: param(params, 'classId'), kind: param(params, 'kind') });
 
 export const HANDLERS: { readonly [N in EndpointName]: Handler<N> } = {
   async state(services) {
@@ -89,4 +101,20 @@ export const HANDLERS: { readonly [N in EndpointName]: Handler<N> } = {
   },
   understanding: (services, params) => understandingView(services, param(params, 'classId')),
   evidence: (services, params) => evidenceView(services, param(params, 'childId'), param(params, 'skillId')),
+  library: (services, params) => library(services, param(params, 'classId')),
+  makeSets: (services, params, body) => makeSets(services, param(params, 'classId'), body),
+  keepSets: (services, params, body) =>
+    keepSets(services, param(params, 'classId'), body.band, body.contents),
+  markSets: (services, params, body) => markSets(services, param(params, 'classId'), body),
+  set: (services, params) => setWithContent(services, param(params, 'setId')),
+  noteSet: (services, params, body) => noteSet(services, param(params, 'setId'), body.note),
+  removeSet: (services, params) => removeSet(services, param(params, 'setId')),
+  rota: (services, params) => rotaView(services, rotaOf(params)),
+  handOut: (services, params) => handOut(services, rotaOf(params)),
+  finishSet: (services, params, body) => finishSet(services, rotaOf(params), body.childId),
+  giveSet: (services, params, body) => giveSet(services, rotaOf(params), body.childId, body.setId),
+  takeBackSet: (services, params, body) => takeBackSet(services, rotaOf(params), body.childId),
+  undoRota: (services, params) => undoRota(services, rotaOf(params)),
+  changeAway: (services, params, body) => changeAway(services, param(params, 'classId'), body),
+  changeBand: (services, params, body) => changeBand(services, param(params, 'childId'), body.band),
 };

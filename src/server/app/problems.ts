@@ -5,7 +5,10 @@ import type { Problem } from '#api/problem.js';
 const STATUS_BY_CODE: readonly (readonly [RegExp, 403 | 404 | 409 | 413 | 500 | 503 | 507])[] = [
   [/^(internal|disk\.failed)$/, 500],
   [/^(not\.found|child\.missing|skill\.unknown|request\.path)$/, 404],
-  [/^(conflict|board\.marked|board\.swap|nothing\.to-(undo|redo)|backup\.would-overwrite)$/, 409],
+  [
+    /^(conflict|rota(tion)?\.[\w-]+|board\.marked|board\.swap|nothing\.to-(undo|redo)|backup\.would-overwrite)$/,
+    409,
+  ],
   [/^request\.size$/, 413],
   [/^request\.origin$/, 403],
   [/^disk\.full$/, 507],

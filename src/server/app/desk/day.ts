@@ -35,6 +35,16 @@ export async function dayView(services: Services, classId: string, date: string)
   return completeDay(services, classId, day.value, await services.store.sheets.current(classId, date));
 }
 
+/** Ids of the skills that are due for review in the class on a date, most urgent first. */
+export async function dueOn(
+  services: Services,
+  classId: string,
+  date: string,
+): Promise<Result<readonly string[]>> {
+  const day = await readDay(services, classId, date);
+  return day.ok ? { ok: true, value: day.value.plan.due.map(({ skill }) => skill) } : day;
+}
+
 /** The same day with another number: every board is composed anew. */
 export async function changeNumber(
   services: Services,

@@ -5,9 +5,10 @@ import type { Board } from '#engine/activities/board/board.js';
 import { type Locale, localeOf } from '#engine/numbers/locale.js';
 import { checkAnswer } from '#engine/questions/check-answer.js';
 import { misconceptionOf } from '#engine/questions/misconceptions.js';
-import type { MarkChange, MarkInput, MarkState, Sheet as StoredSheet } from '#store/records.js';
+import type { MarkChange, MarkInput, MarkState } from '#store/records.js';
 import { refuse } from '../problems.js';
 import type { Services } from '../services.js';
+import { absentOn, noteAbsent } from './absences.js';
 import { toScreen } from './classes.js';
 import { sheetAndClass, toScreenSheet } from './sheets.js';
 
@@ -26,7 +27,10 @@ export async function markingView(services: Services, sheetId: string): Promise<
   if (!marks.ok) return marks;
   const screenSheet = await toScreenSheet(services, sheet, schoolClass.years);
   if (!screenSheet.ok) return screenSheet;
-  const absent = await absentOn(services, sheet);
+  const absent =
+    sheet.date === null
+      ? { ok: true as const, value: [] }
+      : await absentOn(services, schoolClass.id, sheet.date);
   if (!absent.ok) return absent;
   const history = await undoState(services, sheetId);
   if (!history.ok) return history;
@@ -112,23 +116,13 @@ export async function changeAbsent(
   const { date, classId } = sheet.value;
   if (date === null)
     return refuse('absent.no-day', 'This board belongs to no day.', 'Mark a board of the day instead.');
-  const child = await services.store.children.get(childId);
-  if (!child.ok) return child;
-  if (child.value.classId !== classId)
-    return refuse('child.missing', 'This child is not in the class of this board.', 'Reload the page.');
-  const days = await services.store.days.list(classId, { from: date, to: date });
-  if (!days.ok) return days;
-  const day = days.value[0] ?? {
+  return noteAbsent(services, {
     classId,
     date,
-    number: sheet.value.number,
-    activity: 'board' as const,
-    note: '',
-    absent: [],
-  };
-  const others = day.absent.filter((id) => id !== childId);
-  const saved = await services.store.days.put({ ...day, absent: absent ? [...others, childId] : others });
-  return saved.ok ? { ok: true, value: {} } : saved;
+    childId,
+    absent,
+    unrecorded: { number: sheet.value.number, activity: 'board' },
+  });
 }
 
 /** What a typed wrong answer may tell, in plain words; empty when it matches nothing that is known. */
@@ -163,12 +157,6 @@ function toSaved(change: MarkChange, board: Board): MarksSaved {
     canUndo: change.canUndo,
     canRedo: change.canRedo,
   };
-}
-
-async function absentOn(services: Services, sheet: StoredSheet): Promise<Result<readonly string[]>> {
-  if (sheet.date === null) return { ok: true, value: [] };
-  const days = await services.store.days.list(sheet.classId, { from: sheet.date, to: sheet.date });
-  return days.ok ? { ok: true, value: days.value[0]?.absent ?? [] } : days;
 }
 
 /** Whether undo and redo are open, told from the sheet's history: undone batches form a stack above the rest. */
