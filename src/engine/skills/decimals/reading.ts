@@ -95,7 +95,7 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
     codes: {
       ac9: ['AC9M4N01'],
       england: ['NC-Y4-fractions-2', 'NC-Y3-fractions-1', '5NPV-1'],
-      ccss: ['4.NF.C.6', '5.NBT.A.3'],
+      ccss: ['4.NF.C.6'],
     },
     templates: [
       numericTemplate({

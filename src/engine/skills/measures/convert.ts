@@ -144,7 +144,7 @@ function pairFor(amount: Quantity, rng: Rng, isWholeSmall: boolean): UnitPair | 
 }
 
 const TO_SMALL = {
-  ac9: ['AC9M4M01', 'AC9M5M01'],
+  ac9: ['AC9M5M01'],
   england: ['NC-Y4-measure-1', '5NPV-5'],
   ccss: ['4.MD.A.1'],
 } as const;

@@ -92,7 +92,7 @@ export const OFFER_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'money',
     prerequisites: ['money.part-of', 'pct.of.easy'],
-    codes: { ac9: ['AC9M6N07', 'AC9M6N08'], england: ['NC-Y5-fractions-11'], ccss: ['6.RP.A.3c'] },
+    codes: { ac9: ['AC9M6N07'], england: ['NC-Y5-fractions-11'], ccss: ['6.RP.A.3c'] },
     templates: [
       {
         id: 'off',

@@ -147,7 +147,7 @@ export const FIRST_PLACE_SKILLS: readonly Skill[] = [
     fluentYear: 1,
     strand: 'place-value',
     prerequisites: ['place.next.20'],
-    codes: { ac9: ['AC9MFN01', 'AC9MFN03'], england: ['1NPV-2'], ccss: ['K.CC.C.7'] },
+    codes: { ac9: ['AC9MFN01'], england: ['1NPV-2'], ccss: ['K.CC.C.7'] },
     templates: [greatestOrLeast(TO_20, 20)],
   },
   {
@@ -169,7 +169,7 @@ export const FIRST_PLACE_SKILLS: readonly Skill[] = [
     strand: 'place-value',
     prerequisites: ['place.tens-ones'],
     codes: {
-      ac9: ['AC9M1N01', 'AC9M1N02'],
+      ac9: ['AC9M1N01'],
       england: ['NC-Y1-place-1', 'NC-Y1-place-3'],
       ccss: ['1.NBT.C.5', '1.NBT.A.1'],
     },

@@ -210,7 +210,7 @@ export const ROUNDING_SKILLS: readonly Skill[] = [
     fluentYear: 5,
     strand: 'place-value',
     prerequisites: ['place.next-ten', 'sub.difference'],
-    codes: { ac9: ['AC9M4N06'], england: ['NC-Y4-place-6', '4NPV-4'], ccss: ['2.MD.B.6'] },
+    codes: { ac9: ['AC9M4N06'], england: ['NC-Y4-place-6'], ccss: ['2.MD.B.6'] },
     templates: [halfway],
   },
   {
