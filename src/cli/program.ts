@@ -62,6 +62,25 @@ export function createProgram(): Command {
     .option(...json)
     .action(async (options) => (await import('./verbs/make-trail.js')).makeTrail(options));
 
+  make
+    .command('timed')
+    .description('equal forms of one level of timed practice')
+    .option('--level <place>', 'a level of the ladder, from 1; see "afterbell ladder"')
+    .option('--skills <ids>', 'instead of a level: these skills, by their ids between commas')
+    .option('--forms <count>', 'how many equal forms, 1 to 100', '2')
+    .option('--questions <count>', 'questions on a form, 60 to 120', '60')
+    .option('--count <count>', 'make several, each with a seed of its own')
+    .option(...seed)
+    .option(...locale)
+    .option(...json)
+    .action(async (options) => (await import('./verbs/make-timed.js')).makeTimed(options));
+
+  program
+    .command('ladder')
+    .description('the levels of timed practice, simple ones first')
+    .option(...json)
+    .action(async (options) => (await import('./verbs/ladder.js')).ladder(options));
+
   program
     .command('questions')
     .description('single questions of one skill')

@@ -120,6 +120,17 @@ function longest(of: number): number {
   return of > 10 ? 12 : 10;
 }
 
+/** Two and ten lots are known first, whatever the table. */
+function stepsFor(of: number, k: number, derive: Table['derive']): readonly string[] {
+  return k === 2 ? [`${of} + ${of} = ${2 * of}`] : k === 10 ? [`${of} tens is ${10 * of}`] : derive(k);
+}
+
+/** How a class would find `k` lots of `of`, in true equations; empty for a number without a table. */
+export function tableSteps(of: number, k: number): readonly string[] {
+  const table = TABLES.find((one) => one.of === of);
+  return table ? stepsFor(of, k, table.derive) : [];
+}
+
 function tableSkill({ of, year, fluentYear, after, codes, derive }: Table): Skill {
   const top = longest(of);
   const ease = (k: number) => ({
@@ -128,9 +139,7 @@ function tableSkill({ of, year, fluentYear, after, codes, derive }: Table): Skil
     rule: k === 1 || k === 10 || of === 10,
     fives: of === 5 || k === 5,
   });
-  /** Two and ten lots are known first, whatever the table. */
-  const steps = (k: number): readonly string[] =>
-    k === 2 ? [`${of} + ${of} = ${2 * of}`] : k === 10 ? [`${of} tens is ${10 * of}`] : derive(k);
+  const steps = (k: number) => stepsFor(of, k, derive);
   return {
     id: `mult.table.${of}`,
     title: `${of} times table`,

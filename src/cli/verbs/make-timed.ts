@@ -1,0 +1,81 @@
+// afterbell make timed
+import {
+  composeTimed,
+  FEWEST_QUESTIONS,
+  MOST_FORMS,
+  MOST_QUESTIONS,
+} from '#engine/activities/timed/compose.js';
+import { LADDER, type LevelPlan } from '#engine/activities/timed/ladder.js';
+import type { Timed } from '#engine/activities/timed/timed.js';
+import { Rng } from '#engine/random/rng.js';
+import { skillById } from '#engine/skills/map.js';
+import { UsageFailure, valueOf } from '../failure.js';
+import { readLocale, readNames, readWhole } from '../options.js';
+import { printJson, printText } from '../output.js';
+
+interface Options {
+  readonly level?: string;
+  readonly skills?: string;
+  readonly forms: string;
+  readonly questions: string;
+  readonly count?: string;
+  readonly seed: string;
+  readonly locale: string;
+  readonly json?: boolean;
+}
+
+const LARGEST_SEED = 2_147_483_647;
+
+export function makeTimed(options: Options): void {
+  const base = {
+    level: levelOf(options),
+    forms: readWhole('--forms', options.forms, 1, MOST_FORMS),
+    questions: readWhole('--questions', options.questions, FEWEST_QUESTIONS, MOST_QUESTIONS),
+    locale: readLocale(options.locale).id,
+  };
+  const seed = readWhole('--seed', options.seed, 0, LARGEST_SEED);
+  if (options.count === undefined) {
+    const timed = valueOf(composeTimed({ ...base, seed }));
+    if (options.json) printJson(timed);
+    else printTimed(timed);
+    return;
+  }
+  const count = readWhole('--count', options.count, 1, 1000);
+  const rng = new Rng(seed).fork('timed');
+  const items = Array.from({ length: count }, () =>
+    valueOf(composeTimed({ ...base, seed: rng.int(0, LARGEST_SEED) })),
+  );
+  if (options.json) printJson({ items });
+  else for (const timed of items) printTimed(timed);
+}
+
+/** The place on the ladder, or a level made of the skills named. */
+function levelOf({ level, skills }: Options): number | LevelPlan {
+  if ((level === undefined) === (skills === undefined))
+    throw new UsageFailure('Give either --level or --skills, such as --level 6.');
+  if (level !== undefined) return readWhole('--level', level, 1, LADDER.length);
+  const ids = readNames('--skills', skills ?? '');
+  const known = ids.flatMap((id) => skillById(id) ?? []);
+  return {
+    id: `skills:${ids.join()}`,
+    title: known.map(({ title }) => title).join(', '),
+    year: Math.max(0, ...known.map(({ year }) => year)),
+    room: 'roomy',
+    source: { kind: 'skills', skills: ids },
+  };
+}
+
+function printTimed({ level, title, seed, forms, proof }: Timed): void {
+  const lines = forms.flatMap(({ form, questions, meanDifficulty, digits }) => [
+    `Form ${form}: ${questions.length} questions, ${digits} digits, mean difficulty ${meanDifficulty}`,
+    ...questions.map(({ text, answer }, i) => `  ${String(i + 1).padStart(3)}  ${text}    ${answer.text}`),
+    '',
+  ]);
+  const name = level === null ? title : `Level ${level}, ${title}`;
+  printText(
+    [
+      `${name} (seed ${seed}): each of its ${proof.space} questions is asked ${proof.fewestAsked} to ${proof.mostAsked} times.`,
+      ...lines,
+    ].join('\n'),
+  );
+}
