@@ -1,4 +1,4 @@
-// The beam: ladders grown rung by rung from easy to hard, the most promising kept.
+// The beam: ladders grown rung by rung, from the easy end or from the hard end, the most promising kept.
 import { type CodedTask, mayFollow, openingCost } from './ladder.js';
 import { ANSWER_KINDS_WANTED, dueWeight, STRANDS_WANTED, WEIGHTS } from './objective.js';
 
@@ -6,7 +6,7 @@ import { ANSWER_KINDS_WANTED, dueWeight, STRANDS_WANTED, WEIGHTS } from './objec
 const BEAM_PER_REVIEWS = 12;
 const BEAM = 72;
 /** How many of them may end in the same candidate. */
-const BEAM_PER_CANDIDATE = 2;
+const BEAM_PER_CANDIDATE = 3;
 
 interface Partial {
   readonly candidate: number;
@@ -22,31 +22,62 @@ interface Partial {
   readonly served: number;
 }
 
-/** Up to `count` full ladders (a candidate per rung, easiest first), the most promising first; `choices` lists the candidates to look at per rung. */
-export function beamLadders(coded: CodedTask, choices: readonly number[][], count: number): number[][] {
-  const lastRungForDue = lastChanceForDue(coded, choices);
+/** The end of the ladder that a beam starts from: what one beam crowds out, the other often keeps. */
+export const BEAM_STARTS = ['easiest', 'hardest'] as const;
+
+/** The most promising ladder (a candidate per rung, easiest first), or null; `choices` lists the candidates to look at per rung. */
+export function beamLadder(
+  coded: CodedTask,
+  choices: readonly number[][],
+  start: (typeof BEAM_STARTS)[number],
+): number[] | null {
+  const walk = walkFrom(coded, choices, start);
+  const n = coded.task.candidates.length;
   let front: Partial[] = [
     { candidate: -1, rung: -1, before: null, cost: 0, strands: 0, kinds: 0, hasFigure: false, served: 0 },
   ];
-  for (let rung = 0; rung < coded.rungs; rung++) {
+  walk.rungs.forEach((rung, step) => {
     const next: { partial: Partial; rank: number }[] = [];
     for (const partial of front) {
       for (const c of choices[rung] as number[]) {
-        const extended = extend(coded, partial, c, rung);
+        const toCome = walk.toCome[rung * n + c] as number;
+        if (toCome === Infinity) continue;
+        const extended = extend(walk, partial, c, step);
         if (extended)
-          next.push({ partial: extended, rank: extended.cost + hope(coded, extended, rung, lastRungForDue) });
+          next.push({ partial: extended, rank: extended.cost + toCome + hope(walk, extended, step) });
       }
     }
     next.sort((a, b) => a.rank - b.rank || a.partial.candidate - b.partial.candidate);
     front = keepBest(next.map(({ partial }) => partial));
-  }
-  const full = front.filter((partial) => partial.strands >= coded.task.rules.leastStrands);
-  return full.slice(0, count).map((partial) => {
-    const ladder: number[] = [];
-    for (let at: Partial | null = partial; at && at.candidate >= 0; at = at.before)
-      ladder.unshift(at.candidate);
-    return ladder;
   });
+  const best = front.find((partial) => partial.strands >= coded.task.rules.leastStrands);
+  if (!best) return null;
+  const ladder = Array.from({ length: coded.rungs }, () => -1);
+  for (let at: Partial | null = best; at && at.candidate >= 0; at = at.before) ladder[at.rung] = at.candidate;
+  return ladder;
+}
+
+/** What one beam needs to know about the way it goes. */
+interface Walk {
+  readonly coded: CodedTask;
+  /** The rungs (0-based) in the order in which they are filled. */
+  readonly rungs: readonly number[];
+  readonly mayJoin: (before: number, next: number) => boolean;
+  readonly joinCost: (before: number, next: number) => number;
+  readonly toCome: Float64Array;
+  /** For each due place the last step where it fits well; -1 for none. */
+  readonly lastStepForDue: readonly number[];
+}
+
+function walkFrom(coded: CodedTask, choices: readonly number[][], start: (typeof BEAM_STARTS)[number]): Walk {
+  const upward = start === 'easiest';
+  const rungs = coded.task.targets.map((_, i) => (upward ? i : coded.rungs - 1 - i));
+  const mayJoin = (before: number, next: number) =>
+    upward ? mayFollow(coded, before, next) : mayFollow(coded, next, before);
+  const joinCost = (before: number, next: number) =>
+    upward ? openingCost(coded, before, next) : openingCost(coded, next, before);
+  const toCome = leastCostToCome(coded, choices, rungs, mayJoin, joinCost);
+  return { coded, rungs, mayJoin, joinCost, toCome, lastStepForDue: lastChanceForDue(coded, choices, rungs) };
 }
 
 /** The front of the beam from partial ladders in order of rank. Without a share for each set of placed reviews, ladders
@@ -67,9 +98,11 @@ function keepBest(ranked: readonly Partial[]): Partial[] {
   return front;
 }
 
-function extend(coded: CodedTask, partial: Partial, c: number, rung: number): Partial | null {
+function extend(walk: Walk, partial: Partial, c: number, step: number): Partial | null {
+  const { coded } = walk;
   const { rules, locked } = coded.task;
-  if (partial.candidate >= 0 && !mayFollow(coded, partial.candidate, c)) return null;
+  const rung = walk.rungs[step] as number;
+  if (partial.candidate >= 0 && !walk.mayJoin(partial.candidate, c)) return null;
   let timesSkill = 0;
   let timesStrand = 0;
   let chosenOfStrand = 0;
@@ -93,7 +126,7 @@ function extend(coded: CodedTask, partial: Partial, c: number, rung: number): Pa
     return null;
   }
   const strands = partial.strands + (timesStrand === 0 ? 1 : 0);
-  if (strands + (coded.rungs - 1 - rung) < rules.leastStrands) return null;
+  if (strands + (coded.rungs - 1 - step) < rules.leastStrands) return null;
   const kinds = partial.kinds + (isNewKind ? 1 : 0);
   const due = coded.due[c] as number;
   const servesDue = due >= 0 && timesSkill === 0;
@@ -101,7 +134,7 @@ function extend(coded: CodedTask, partial: Partial, c: number, rung: number): Pa
   if (timesStrand === 0 && strands <= STRANDS_WANTED) cost -= WEIGHTS.strand;
   if (isNewKind && kinds <= ANSWER_KINDS_WANTED) cost -= WEIGHTS.answerKind;
   if (!isNewFamily) cost += WEIGHTS.family;
-  if (partial.candidate >= 0) cost += openingCost(coded, partial.candidate, c);
+  if (partial.candidate >= 0) cost += walk.joinCost(partial.candidate, c);
   const hasFigure = partial.hasFigure || coded.hasFigure[c] === 1;
   if (hasFigure && !partial.hasFigure) cost -= WEIGHTS.figure;
   if (servesDue) cost -= dueWeight(due);
@@ -117,25 +150,57 @@ function extend(coded: CodedTask, partial: Partial, c: number, rung: number): Pa
   };
 }
 
-/** For each due place the last rung (0-based) where a question of it would miss its target by little; -1 for none. */
-function lastChanceForDue(coded: CodedTask, choices: readonly number[][]): number[] {
-  return coded.task.due.map((_, place) => {
-    for (let rung = coded.rungs - 1; rung >= 0; rung--) {
-      const target = coded.task.targets[rung] as number;
-      const fits = (c: number) =>
-        coded.due[c] === place && Math.abs((coded.predicted[c] as number) - target) < 0.06;
-      if (choices[rung]?.some(fits)) return rung;
+/**
+ * For each rung and candidate, at [rung * candidates + candidate], the least that the rungs still to come must cost when
+ * only neighbours limit each other; Infinity where no ladder can go on. It keeps the beam from ladders that start well
+ * and end nowhere.
+ */
+function leastCostToCome(
+  coded: CodedTask,
+  choices: readonly number[][],
+  rungs: readonly number[],
+  mayJoin: Walk['mayJoin'],
+  joinCost: Walk['joinCost'],
+): Float64Array {
+  const n = coded.task.candidates.length;
+  const least = new Float64Array(coded.rungs * n);
+  for (let step = coded.rungs - 2; step >= 0; step--) {
+    const [rung, next] = [rungs[step] as number, rungs[step + 1] as number];
+    for (const c of choices[rung] as number[]) {
+      let best = Infinity;
+      for (const d of choices[next] as number[]) {
+        const alone = (coded.cost[next * n + d] as number) + (least[next * n + d] as number);
+        if (alone >= best || d === c || !mayJoin(c, d)) continue;
+        best = Math.min(best, alone + joinCost(c, d));
+      }
+      least[rung * n + c] = best;
     }
-    return -1;
-  });
+  }
+  return least;
+}
+
+/** For each due place the last step where a question of it would miss its target by little; -1 for none. */
+function lastChanceForDue(
+  coded: CodedTask,
+  choices: readonly number[][],
+  rungs: readonly number[],
+): number[] {
+  return coded.task.due.map((_, place) =>
+    rungs.findLastIndex((rung) => {
+      const target = coded.task.targets[rung] as number;
+      return choices[rung]?.some(
+        (c) => coded.due[c] === place && Math.abs((coded.predicted[c] as number) - target) < 0.06,
+      );
+    }),
+  );
 }
 
 /** What a partial ladder may still earn, so that one which waits for a better rung is not dropped too soon. */
-function hope(coded: CodedTask, partial: Partial, rung: number, lastRungForDue: readonly number[]): number {
-  const left = coded.rungs - 1 - rung;
+function hope({ coded, lastStepForDue }: Walk, partial: Partial, step: number): number {
+  const left = coded.rungs - 1 - step;
   let earn = 0;
-  lastRungForDue.forEach((last, place) => {
-    if (last > rung && (partial.served & (1 << place)) === 0) earn += dueWeight(place);
+  lastStepForDue.forEach((last, place) => {
+    if (last > step && (partial.served & (1 << place)) === 0) earn += dueWeight(place);
   });
   // About every second rung to come can bring a new strand.
   earn += WEIGHTS.strand * Math.min(left / 2, Math.max(0, STRANDS_WANTED - partial.strands));

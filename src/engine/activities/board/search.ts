@@ -1,13 +1,11 @@
-// The search for a good ladder: a beam over rungs from easy to hard, then exchanges of one and of two rungs until none helps.
-import { beamLadders } from './beam.js';
+// The search for a good ladder: a beam from either end, then exchanges of one and of two rungs until none helps.
+import { BEAM_STARTS, beamLadder } from './beam.js';
 import { improveLadder } from './exchange.js';
 import { type CodedTask, codeTask, ladderEvaluator } from './ladder.js';
 import { dueWeight, type LadderTask } from './objective.js';
 
 /** Candidates looked at per rung, the cheapest ones. */
 const BREADTH = 50;
-/** Full ladders from the beam that are improved by exchanges. */
-const FINALISTS = 2;
 
 export interface FoundLadder {
   /** Index of the candidate on each rung, easiest first. */
@@ -21,8 +19,10 @@ export function searchLadder(task: LadderTask): FoundLadder | null {
   const choices = choicesPerRung(coded);
   const evaluate = ladderEvaluator(coded);
   let best: FoundLadder | null = null;
-  for (const start of beamLadders(coded, choices, FINALISTS)) {
-    const ladder = Int32Array.from(start);
+  for (const start of BEAM_STARTS) {
+    const grown = beamLadder(coded, choices, start);
+    if (!grown) continue;
+    const ladder = Int32Array.from(grown);
     const objective = improveLadder(coded, ladder, choices, evaluate);
     if (objective < (best?.objective ?? Infinity)) best = { ladder: [...ladder], objective };
   }
