@@ -1,6 +1,7 @@
 // The catalogue of misconceptions: what a wrong answer may tell, in words a teacher would use. One file per group of
 // strands adds its own entries; ids are dotted and stable, since marks refer to them.
 import { ADDITIVE_MISCONCEPTIONS } from './misconceptions/additive.js';
+import { EXTENDING_MISCONCEPTIONS } from './misconceptions/extending.js';
 import { MULTIPLICATIVE_MISCONCEPTIONS } from './misconceptions/multiplicative.js';
 import { MEASURING_MISCONCEPTIONS } from './misconceptions/measuring.js';
 
@@ -17,6 +18,7 @@ export const MISCONCEPTIONS = {
   ...ADDITIVE_MISCONCEPTIONS,
   ...MULTIPLICATIVE_MISCONCEPTIONS,
   ...MEASURING_MISCONCEPTIONS,
+  ...EXTENDING_MISCONCEPTIONS,
 } as const satisfies Record<string, Misconception>;
 
 export type MisconceptionId = keyof typeof MISCONCEPTIONS;

@@ -5,6 +5,8 @@ import { PATTERN_SKILLS } from './algebra/patterns.js';
 import { REPEATING_SKILLS } from './algebra/repeating.js';
 import { RULE_SKILLS } from './algebra/rules.js';
 import { PART_ALGEBRA_SKILLS } from './algebra/with-parts.js';
+import { EXPRESSION_SKILLS } from './algebra/expressions.js';
+import { PROCEDURE_SKILLS } from './algebra/procedures.js';
 import type { Skill } from './skill.js';
 
 export const ALGEBRA_SKILLS: readonly Skill[] = [
@@ -14,4 +16,6 @@ export const ALGEBRA_SKILLS: readonly Skill[] = [
   ...RULE_SKILLS,
   ...PART_ALGEBRA_SKILLS,
   ...LETTER_SKILLS,
+  ...EXPRESSION_SKILLS,
+  ...PROCEDURE_SKILLS,
 ];

@@ -7,6 +7,8 @@ import { SHORTCUT_SKILLS } from './multiplication/shortcuts.js';
 import { SPLITTING_SKILLS } from './multiplication/splitting.js';
 import { SQUARE_SKILLS } from './multiplication/squares.js';
 import { TABLE_SKILLS } from './multiplication/tables.js';
+import { RATIO_SKILLS } from './multiplication/ratios.js';
+import { ESTIMATE_SKILLS } from './multiplication/estimates.js';
 import type { Skill } from './skill.js';
 
 /** Skills of the multiplication strand, in teaching order within each subject. */
@@ -19,4 +21,6 @@ export const MULTIPLICATION_SKILLS: readonly Skill[] = [
   ...MULTIPLE_SKILLS,
   ...FACTOR_SKILLS,
   ...SQUARE_SKILLS,
+  ...RATIO_SKILLS,
+  ...ESTIMATE_SKILLS,
 ];

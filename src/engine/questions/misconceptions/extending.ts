@@ -1,0 +1,82 @@
+// Roman numerals, numbers below zero, ratio, estimates, expressions and procedures.
+import type { Misconception } from '../misconceptions.js';
+
+const COMMON = 'common practice';
+
+export const EXTENDING_MISCONCEPTIONS = {
+  'roman.always-adds': {
+    does: 'adds every letter, also a smaller one that stands before a larger one',
+    help: 'Look for a smaller letter in front of a larger one first: it is taken away.',
+    source: COMMON,
+  },
+  'roman.letters-mixed': {
+    does: 'mixes up the worth of two Roman letters',
+    help: 'Make a strip with I, V, X, L, C, D, M and their numbers and keep it in view.',
+    source: COMMON,
+  },
+  'negative.size-not-order': {
+    does: 'takes the number that looks bigger, although it is below zero',
+    help: 'Hold a thermometer upright and ask which of the two is lower.',
+    source: COMMON,
+  },
+  'negative.opposite-is-double': {
+    does: 'doubles the number instead of going to the other side of zero',
+    help: 'Fold a number line at zero and see where the number lands.',
+    source: COMMON,
+  },
+  'ratio.adds': {
+    does: 'adds or takes away where one amount is so many times the other',
+    help: 'Draw one bar and copy it as many times as the story says.',
+    source: 'from memory (Hart 1981, on ratio and proportion)',
+  },
+  'ratio.order-swapped': {
+    does: 'gives the two parts in the wrong order',
+    help: 'Write the names above the numbers before writing the numbers.',
+    source: COMMON,
+  },
+  'ratio.not-simplified': {
+    does: 'leaves the ratio as it stands although both numbers share a factor',
+    help: 'Ask for a number that divides both.',
+    source: COMMON,
+  },
+  'ratio.one-group': {
+    does: 'stops at one group or one item',
+    help: 'Ask how many such groups there are in all.',
+    source: COMMON,
+  },
+  'ratio.part-to-part': {
+    does: 'takes the other part instead of the one asked for',
+    help: 'Shade the part asked for in a bar with both parts.',
+    source: COMMON,
+  },
+  'estimate.one-place-out': {
+    does: 'estimates ten times too large or too small',
+    help: 'Say the rounded numbers aloud with their places: 40 times 6 is 24 tens.',
+    source: COMMON,
+  },
+  'letter.coefficient-lost': {
+    does: 'counts letters without the number in front of them',
+    help: 'Write 3a as a + a + a once, then count.',
+    source: 'from memory (Küchemann 1981)',
+  },
+  'letter.joined': {
+    does: 'joins numbers and letters that cannot be put together',
+    help: 'Put a number of coins and a number of boxes side by side: they stay apart.',
+    source: 'from memory (Küchemann 1981)',
+  },
+  'inequality.end-included': {
+    does: 'counts the end itself although the sign leaves it out',
+    help: 'Try the end number in the sentence: is it true?',
+    source: COMMON,
+  },
+  'procedure.step-missed': {
+    does: 'leaves out one round of the steps',
+    help: 'Tick the rounds off on paper.',
+    source: COMMON,
+  },
+  'procedure.other-branch': {
+    does: 'follows the other branch of the rule',
+    help: 'Ask the question of the rule aloud before doing anything.',
+    source: COMMON,
+  },
+} as const satisfies Record<string, Misconception>;
