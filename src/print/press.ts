@@ -1,13 +1,16 @@
 // One print or preview job from request to bytes, in the calling thread.
 import { setImmediate } from 'node:timers/promises';
 import { composePages } from './documents/compose.js';
+import { composeKit } from './documents/kit/compose-kit.js';
+import type { Composed } from './documents/pieces.js';
 import { andikaFaces } from './fonts/andika.js';
 import { coverageOf } from './fonts/coverage.js';
 import { PdfJoiner } from './pdf/joiner.js';
 import { withViewerPreferences } from './pdf/viewer-preferences.js';
 import { toPages } from './preview/svg-pages.js';
+import type { KitRequest } from './kit-request.js';
 import type { PreviewedBoard, PrintedBoard, PrintRequest, Result } from './request.js';
-import { Typesetter } from './typesetter.js';
+import { type SetPages, Typesetter } from './typesetter.js';
 
 /** A preview shows the beginning of a longer job. */
 const MOST_PREVIEW_PAGES = 40;
@@ -18,44 +21,70 @@ export class Press {
   readonly #covers = coverageOf(this.#faces[0]);
   readonly #typesetter = new Typesetter(this.#faces);
 
-  /** The finished PDF, or a plain refusal. */
+  /** The finished PDF of boards, or a plain refusal. */
   async print(request: PrintRequest): Promise<Result<PrintedBoard>> {
-    const composed = composePages(request, this.#covers);
-    if (!composed.ok) return composed;
-    const { pieces, warnings } = composed.value;
-    const whole = await this.#printPieces(pieces);
-    const pdf = withViewerPreferences(whole.pdf, {
-      isDuplex: request.document === 'sheet' && request.boards.length > 1,
-    });
-    return { ok: true, value: { pdf, pages: whole.pages, warnings: warnings() } };
+    return this.#print(composePages(request, this.#covers));
   }
 
   /** The same pages as SVG, from the same page data and templates. */
   async preview(request: PrintRequest): Promise<Result<PreviewedBoard>> {
-    const composed = composePages(request, this.#covers);
+    return this.#preview(composePages(request, this.#covers));
+  }
+
+  /** The finished PDF of numbered sets, or a plain refusal. */
+  async printKit(request: KitRequest): Promise<Result<PrintedBoard>> {
+    return this.#print(composeKit(request, this.#covers));
+  }
+
+  /** The same pages as SVG. */
+  async previewKit(request: KitRequest): Promise<Result<PreviewedBoard>> {
+    return this.#preview(composeKit(request, this.#covers));
+  }
+
+  async #print(composed: Result<Composed>): Promise<Result<PrintedBoard>> {
     if (!composed.ok) return composed;
+    const { pieces, warnings, isDuplex } = composed.value;
+    const { pdf, pages, remarks } = await this.#printPieces(pieces);
+    return {
+      ok: true,
+      value: {
+        pdf: withViewerPreferences(pdf, { isDuplex }),
+        pages,
+        warnings: [...warnings(), ...remarks],
+      },
+    };
+  }
+
+  async #preview(composed: Result<Composed>): Promise<Result<PreviewedBoard>> {
+    if (!composed.ok) return composed;
+    const { pieces, warnings } = composed.value;
     const pages: string[] = [];
+    const remarks: string[] = [];
     let isCut = false;
-    for (const piece of composed.value.pieces) {
+    for (const piece of pieces) {
       isCut = pages.length >= MOST_PREVIEW_PAGES;
       if (isCut) break;
-      pages.push(...toPages(this.#typesetter.svg(piece)));
+      const drawn = this.#typesetter.svg(piece);
+      pages.push(...toPages(drawn.svg));
+      remarks.push(...drawn.remarks);
       await this.#rest();
     }
     isCut ||= pages.length > MOST_PREVIEW_PAGES;
     return {
       ok: true,
-      value: { pages: pages.slice(0, MOST_PREVIEW_PAGES), isCut, warnings: composed.value.warnings() },
+      value: { pages: pages.slice(0, MOST_PREVIEW_PAGES), isCut, warnings: [...warnings(), ...remarks] },
     };
   }
 
-  async #printPieces(pieces: Iterable<object>): Promise<{ pdf: Uint8Array; pages: number }> {
-    let first: { pdf: Uint8Array; pages: number } | null = null;
+  async #printPieces(pieces: Iterable<object>): Promise<SetPages> {
+    let first: SetPages | null = null;
+    const remarks: string[] = [];
     let joiner: PdfJoiner | null = null;
     let pages = 0;
     for (const piece of pieces) {
       const set = this.#typesetter.pdf(piece);
       pages += set.pages;
+      remarks.push(...set.remarks);
       if (first && !joiner) {
         joiner = new PdfJoiner();
         joiner.add(first.pdf);
@@ -65,7 +94,7 @@ export class Press {
       await this.#rest();
     }
     if (!first) throw new Error('a job without pages');
-    return joiner ? { pdf: joiner.finish(), pages } : first;
+    return { pdf: joiner ? joiner.finish() : first.pdf, pages, remarks };
   }
 
   /** Native memory is given back only when the cache is empty and the event loop has turned. */

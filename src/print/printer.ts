@@ -1,12 +1,15 @@
 // The print room's front door: a queue in front of one print thread, so that typesetting never blocks the caller.
 import { Worker } from 'node:worker_threads';
+import type { KitRequest } from './kit-request.js';
+import { runJob } from './run-job.js';
 import type { Press } from './press.js';
 import type { PreviewedBoard, PrintedBoard, PrintRequest, Result } from './request.js';
 
-export interface PrinterJob {
-  readonly task: 'print' | 'preview';
-  readonly request: PrintRequest;
-}
+export type PrinterJob =
+  | { readonly task: 'print'; readonly request: PrintRequest }
+  | { readonly task: 'preview'; readonly request: PrintRequest }
+  | { readonly task: 'printKit'; readonly request: KitRequest }
+  | { readonly task: 'previewKit'; readonly request: KitRequest };
 
 interface Waiting {
   readonly job: PrinterJob;
@@ -22,7 +25,7 @@ interface Answer {
 /** Node cannot start a thread from TypeScript sources, so sources (tests, the dev server) work in the calling thread. */
 const hasWorker = !import.meta.url.endsWith('.ts');
 
-/** Prints and previews boards, one job after another. Close it when done: the thread keeps the process alive until then. */
+/** Prints and previews boards and kits, one job after another. Close it when done: the thread keeps the process alive until then. */
 export class Printer {
   readonly #queue: Waiting[] = [];
   #current: Waiting | null = null;
@@ -38,6 +41,16 @@ export class Printer {
   /** The same pages as SVG strings, from the same templates and page data. */
   previewBoard(request: PrintRequest): Promise<Result<PreviewedBoard>> {
     return this.#enqueue({ task: 'preview', request }) as Promise<Result<PreviewedBoard>>;
+  }
+
+  /** The finished PDF of numbered sets of a self-checking activity. */
+  printKit(request: KitRequest): Promise<Result<PrintedBoard>> {
+    return this.#enqueue({ task: 'printKit', request }) as Promise<Result<PrintedBoard>>;
+  }
+
+  /** The same pages as SVG strings. */
+  previewKit(request: KitRequest): Promise<Result<PreviewedBoard>> {
+    return this.#enqueue({ task: 'previewKit', request }) as Promise<Result<PreviewedBoard>>;
   }
 
   /** Ends the thread; jobs still waiting are rejected. */
@@ -77,12 +90,10 @@ export class Printer {
     return worker;
   }
 
-  async #workHere({ task, request }: PrinterJob): Promise<void> {
+  async #workHere(job: PrinterJob): Promise<void> {
     try {
       if (!this.#press) this.#press = new (await import('./press.js')).Press();
-      this.#settle({
-        result: await (task === 'print' ? this.#press.print(request) : this.#press.preview(request)),
-      });
+      this.#settle({ result: await runJob(this.#press, job) });
     } catch (fault) {
       this.#settle({ fault: fault instanceof Error ? (fault.stack ?? fault.message) : String(fault) });
     }

@@ -5,6 +5,13 @@ import { NodeCompiler, type NodeError, type NodeTypstDocument } from '@myriaddre
 
 const templates = fileURLToPath(new URL('./templates/', import.meta.url));
 
+export interface SetPages {
+  readonly pdf: Uint8Array;
+  readonly pages: number;
+  /** What the templates have to say to the teacher: metadata with the label <remark>, in plain sentences. */
+  readonly remarks: readonly string[];
+}
+
 /** Sets page data with the templates. One job at a time; {@link Typesetter.forget} after each keeps memory level. */
 export class Typesetter {
   readonly #compiler: NodeCompiler;
@@ -14,15 +21,20 @@ export class Typesetter {
     this.#compiler = NodeCompiler.create({ workspace: templates, fontArgs: [{ fontBlobs: [...faces] }] });
   }
 
-  /** The tagged PDF/UA-1 of the page data, and its number of pages. Throws when a template warns or fails: that is a bug. */
-  pdf(data: object): { pdf: Uint8Array; pages: number } {
+  /** The tagged PDF/UA-1 of the page data. Throws when a template warns or fails: that is a bug. */
+  pdf(data: object): SetPages {
     const document = this.#set(data);
-    return { pdf: this.#compiler.pdf(document, { pdfStandard: 'ua-1' }), pages: document.numOfPages };
+    return {
+      pdf: this.#compiler.pdf(document, { pdfStandard: 'ua-1' }),
+      pages: document.numOfPages,
+      remarks: this.#remarks(document),
+    };
   }
 
   /** All pages of the page data in one SVG, one below the other, as Typst draws them. */
-  svg(data: object): string {
-    return this.#compiler.plainSvg(this.#set(data));
+  svg(data: object): { readonly svg: string; readonly remarks: readonly string[] } {
+    const document = this.#set(data);
+    return { svg: this.#compiler.plainSvg(document), remarks: this.#remarks(document) };
   }
 
   /** Drops everything remembered from earlier jobs. */
@@ -38,6 +50,10 @@ export class Typesetter {
     if (complaint) throw new Error(`typesetting failed: ${this.#explain(complaint)}`);
     if (!compiled.result) throw new Error('typesetting gave no document');
     return compiled.result;
+  }
+
+  #remarks(document: NodeTypstDocument): readonly string[] {
+    return this.#compiler.query(document, { selector: '<remark>', field: 'value' }) as string[];
   }
 
   #explain(complaint: NodeError): string {

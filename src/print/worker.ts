@@ -2,15 +2,16 @@
 import { parentPort } from 'node:worker_threads';
 import { Press } from './press.js';
 import type { PrinterJob } from './printer.js';
+import { runJob } from './run-job.js';
 
 const port = parentPort;
 if (!port) throw new Error('worker.ts runs as a worker thread');
 
 const press = new Press();
 
-port.on('message', async ({ task, request }: PrinterJob) => {
+port.on('message', async (job: PrinterJob) => {
   try {
-    const result = task === 'print' ? await press.print(request) : await press.preview(request);
+    const result = await runJob(press, job);
     const buffers = result.ok && 'pdf' in result.value ? [result.value.pdf.buffer as ArrayBuffer] : [];
     port.postMessage({ result }, buffers);
   } catch (fault) {

@@ -12,8 +12,9 @@ import { UsageFailure, valueOf } from '../failure.js';
 import { readJson } from '../input.js';
 import { readDate, readWhole, readWord } from '../options.js';
 import { note } from '../output.js';
+import { type KitPrintOptions, kitKindOf, kitRequestOf } from './print-kit.js';
 
-interface Options {
+interface Options extends KitPrintOptions {
   readonly out: string;
   readonly paper: string;
   readonly document?: string;
@@ -49,20 +50,32 @@ type Board = z.output<typeof Board>;
 type Question = z.output<typeof Question>;
 
 export async function print(file: string, options: Options): Promise<void> {
-  const { boards, questions } = readInput(file);
-  const request = requestOf(boards, questions, options);
+  const json = readJson(file, z.looseObject({}));
   const press = new Press();
-  const made = valueOf(await press.print(request));
+  const kit = kitKindOf(json);
+  const made = valueOf(
+    kit
+      ? await press.printKit(kitRequestOf(file, kit, json, options))
+      : await press.print(boardRequestOf(file, json, options)),
+  );
   for (const warning of made.warnings) note(warning);
   writeWhole(options.out, made.pdf);
   note(`${options.out}: ${made.pages} ${made.pages === 1 ? 'page' : 'pages'}. Print at 100 %.`);
 }
 
-function readInput(file: string): z.output<typeof Input> {
-  const json = readJson(file, z.looseObject({}));
+function boardRequestOf(
+  file: string,
+  json: Readonly<Record<string, unknown>>,
+  options: Options,
+): PrintRequest {
+  const { boards, questions } = readInput(file, json);
+  return requestOf(boards, questions, options);
+}
+
+function readInput(file: string, json: Readonly<Record<string, unknown>>): z.output<typeof Input> {
   const kind = json['kind'];
   if (typeof kind === 'string' && kind !== 'board') {
-    throw new UsageFailure(`${file}: this version prints boards and questions, not a ${kind}.`);
+    throw new UsageFailure(`${file}: this version prints boards, chains and questions, not a ${kind}.`);
   }
   const parsed = Input.safeParse(json);
   if (parsed.success) return parsed.data;

@@ -2,31 +2,16 @@
 import type { Coverage } from '../fonts/coverage.js';
 import { isSlipId } from '../qr.js';
 import { DOCUMENTS, type DocumentKind, PAPERS, type PrintRequest, refuse, type Result } from '../request.js';
-import { printableText } from '../text/printable.js';
 import type { Composer } from './composer.js';
 import { keyParts } from './key.js';
 import { NamePrinter } from './names.js';
-import { dateInWords, MOST_PAGES_A_PART, type PartData } from './page-data.js';
+import { dateInWords, type PartData } from './page-data.js';
+import { type Composed, inPieces } from './pieces.js';
 import { posterParts } from './poster.js';
 import { practiceParts } from './practice.js';
 import { reliefParts } from './relief.js';
 import { sheetParts } from './sheet.js';
 import { slipParts } from './slips.js';
-
-/** What the templates read at one go. */
-export interface PageData {
-  readonly title: string;
-  readonly lang: string;
-  readonly region: string;
-  readonly parts: readonly PartData[];
-}
-
-export interface Composed {
-  /** The job in pieces of at most about {@link MOST_PAGES_A_PART} pages, in print order; made one by one as they are taken. */
-  readonly pieces: Iterable<PageData>;
-  /** Plain sentences for the teacher; complete once all pieces were taken. */
-  readonly warnings: () => readonly string[];
-}
 
 const TITLES: Record<DocumentKind, string> = {
   poster: 'Wall poster',
@@ -59,29 +44,17 @@ export function composePages(request: PrintRequest, covers: Coverage): Result<Co
   const refusal = checkRequest(request);
   if (refusal) return refusal;
   const names = new NamePrinter(covers);
-  const [lang, region] = request.options.locale.split('-') as [string, string];
   const number = request.boards[0]?.number;
-  const head = {
-    title: number ? `${TITLES[request.document]}: ${number}` : TITLES[request.document],
-    lang,
-    region,
+  const title = number ? `${TITLES[request.document]}: ${number}` : TITLES[request.document];
+  const parts = allParts(request, names);
+  return {
+    ok: true,
+    value: {
+      pieces: inPieces(title, request.options.locale, parts, covers),
+      warnings: () => names.warnings(),
+      isDuplex: request.document === 'sheet' && request.boards.length > 1,
+    },
   };
-  return { ok: true, value: { pieces: pieces(), warnings: () => names.warnings() } };
-
-  function* pieces(): Generator<PageData> {
-    let parts: PartData[] = [];
-    let pages = 0;
-    for (const part of allParts(request, names)) {
-      if (parts.length > 0 && pages + part.pages > MOST_PAGES_A_PART) {
-        yield printable({ ...head, parts }, covers);
-        parts = [];
-        pages = 0;
-      }
-      parts.push(part);
-      pages += part.pages;
-    }
-    yield printable({ ...head, parts }, covers);
-  }
 }
 
 function* allParts(request: PrintRequest, names: NamePrinter): Generator<PartData> {
@@ -136,12 +109,4 @@ function checkRequest(
   if (options.slips?.length === 0)
     return refuse('print.slips', 'There are no children to print slips for.', 'Choose at least one child.');
   return null;
-}
-
-/** The same data with every text in characters that the typeface has. */
-function printable<T>(data: T, covers: Coverage): T {
-  if (typeof data === 'string') return printableText(data, covers) as T;
-  if (Array.isArray(data)) return data.map((item) => printable(item, covers)) as T;
-  if (data === null || typeof data !== 'object') return data;
-  return Object.fromEntries(Object.entries(data).map(([key, value]) => [key, printable(value, covers)])) as T;
 }

@@ -1,0 +1,108 @@
+// The strips of a chain on card stock: two columns, in shuffled order, with set number and label on the backs.
+import type { Chain } from '#engine/activities/chain/chain.js';
+import type { KitSet } from '../../kit-request.js';
+import { textPieces } from '../../text/rich-text.js';
+import { figureData, type PartData, paperData } from '../page-data.js';
+import type { KitComposer } from './activity-kit.js';
+import { type CardGrid, cardGrid, placeBehind, placeOf } from './card-grid.js';
+import { CAUTION, printHint, seedNote } from './notes.js';
+
+const COLUMNS = 2;
+const USUAL_ROWS = 5;
+/** Taller strips would leave a question alone in much white. */
+const TALLEST_MM = { A4: 54, Letter: 54, A3: 78 } as const;
+
+interface LaidStrip {
+  readonly set: KitSet<Chain>;
+  /** Place in the chain's cards. */
+  readonly at: number;
+}
+
+interface Sheet {
+  readonly heading: string;
+  /** Null where the sheet has no strip. */
+  readonly strips: readonly (LaidStrip | null)[];
+}
+
+/** Sheets of strips, each followed by its back unless backs are left out. */
+export function* chainCardParts(composer: KitComposer<Chain>): Generator<PartData> {
+  const { options, paper } = composer;
+  const sheets = options.cutting === 'by stack' ? stackedSheets(composer.sets) : setSheets(composer);
+  for (const sheet of sheets) {
+    const rows = Math.ceil(sheet.strips.length / COLUMNS);
+    const grid = cardGrid(paper, COLUMNS, rows, { widthMm: 1000, heightMm: TALLEST_MM[paper] });
+    const strips = sheet.strips.flatMap((strip, n) => (strip ? [{ ...strip, place: placeOf(grid, n) }] : []));
+    const hasBacks = options.backs !== false;
+    yield {
+      kind: 'chain-cards',
+      pages: hasBacks ? 2 : 1,
+      paper: paperData(paper),
+      grid,
+      lowInk: options.lowInk ?? false,
+      notes: notesOf(sheet, grid, hasBacks),
+      cards: strips.map(({ set, at, place }) => ({ ...place, ...stripData(set, at, composer) })),
+      backs: hasBacks
+        ? strips.map(({ set, place }) => ({
+            ...placeBehind(grid, place),
+            set: String(set.number),
+            activity: 'Chain',
+            label: set.label ?? '',
+          }))
+        : null,
+    };
+  }
+}
+
+/** Each set on sheets of its own. */
+function setSheets({ sets, options }: KitComposer<Chain>): Sheet[] {
+  return sets.flatMap((set) => {
+    const strips = set.activity.printOrder.map((at) => ({ set, at }));
+    const perSheet = options.largePrint ? COLUMNS * USUAL_ROWS : strips.length;
+    const count = Math.ceil(strips.length / perSheet);
+    return Array.from({ length: count }, (_, k) => ({
+      heading: `Chain, set ${set.number}: ${strips.length} strips${count > 1 ? `, sheet ${k + 1} of ${count}` : ''}`,
+      strips: strips.slice(k * perSheet, (k + 1) * perSheet),
+    }));
+  });
+}
+
+/** Sets in groups of ten: the n-th place of every sheet of a group belongs to its n-th set. */
+function stackedSheets(sets: readonly KitSet<Chain>[]): Sheet[] {
+  const perSheet = COLUMNS * USUAL_ROWS;
+  const groups = Array.from({ length: Math.ceil(sets.length / perSheet) }, (_, k) =>
+    sets.slice(k * perSheet, (k + 1) * perSheet),
+  );
+  return groups.flatMap((group) => {
+    const count = Math.max(...group.map(({ activity }) => activity.cards.length));
+    return Array.from({ length: count }, (_, k) => ({
+      heading: `Chain, sets ${group[0]?.number} to ${group.at(-1)?.number}, sheet ${k + 1} of ${count}: cut the whole stack, each pile is a set`,
+      strips: Array.from({ length: perSheet }, (__, n) => {
+        const set = group[n];
+        const at = set?.activity.printOrder[k];
+        return set && at !== undefined ? { set, at } : null;
+      }),
+    }));
+  });
+}
+
+function notesOf(sheet: Sheet, grid: CardGrid, hasBacks: boolean): object {
+  const first = sheet.strips.find((strip) => strip !== null);
+  return {
+    heading: sheet.heading,
+    print: `${printHint(hasBacks)} A strip is ${grid.cardWidth} mm long and ${grid.cardHeight} mm high.`,
+    caution: CAUTION,
+    seed: first ? seedNote(first.set) : '',
+  };
+}
+
+function stripData(set: KitSet<Chain>, at: number, { options }: KitComposer<Chain>): object {
+  const card = set.activity.cards[at];
+  if (!card) throw new RangeError(`set ${set.number} has no strip ${at}`);
+  return {
+    set: String(set.number),
+    label: card.label,
+    answer: card.answer ? textPieces(card.answer.text) : null,
+    question: card.question ? textPieces(card.question.text) : null,
+    figure: figureData(card.question?.figure ?? null, options.locale),
+  };
+}

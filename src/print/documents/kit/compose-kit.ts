@@ -1,0 +1,121 @@
+// A kit request -> the page data of all its parts, or a plain refusal.
+import type { Chain } from '#engine/activities/chain/chain.js';
+import type { Coverage } from '../../fonts/coverage.js';
+import {
+  CUTTINGS,
+  KIT_DOCUMENTS,
+  type KitDocument,
+  type KitRequest,
+  type KitSet,
+} from '../../kit-request.js';
+import { PAPERS, refuse, type Result } from '../../request.js';
+import { NamePrinter } from '../names.js';
+import type { PartData } from '../page-data.js';
+import { type Composed, inPieces } from '../pieces.js';
+import { type ActivityKit, type KitComposer, setsInWords } from './activity-kit.js';
+import { chainKit } from './chain-kit.js';
+
+const MOST_SETS = 100;
+const HIGHEST_NUMBER = 999;
+const LONGEST_LABEL = 40;
+const MOST_COPIES = 200;
+
+/** The page data of a kit. Refuses an unknown document or paper, no sets or too many, and numbers that cannot be printed. */
+export function composeKit(request: KitRequest, covers: Coverage): Result<Composed> {
+  const refusal = checkRequest(request);
+  if (refusal) return refusal;
+  if (request.activity !== 'chain') {
+    return refuse(
+      'print.activity',
+      `This version cannot print a ${request.activity}.`,
+      'Print a chain, or update Afterbell.',
+    );
+  }
+  return compose<Chain>(request, chainKit, covers);
+}
+
+type RequestFor<T> = Omit<KitRequest, 'sets'> & { readonly sets: readonly KitSet<T>[] };
+
+function compose<T>(request: RequestFor<T>, kit: ActivityKit<T>, covers: Coverage): Result<Composed> {
+  const { document, sets, paper, options } = request;
+  const documents = documentsOf(kit);
+  if (document !== 'kit' && !documents.includes(document)) {
+    return refuse(
+      'print.document',
+      `A ${kit.name.toLowerCase()} has no document called \u201c${document}\u201d.`,
+      `Choose one of: ${documents.join(', ')}.`,
+    );
+  }
+  const names = new NamePrinter(covers);
+  const composer: KitComposer<T> = { sets, paper, options, names };
+  return {
+    ok: true,
+    value: {
+      pieces: inPieces(`${kit.name}: ${setsInWords(sets)}`, options.locale, allParts(), covers),
+      warnings: () => names.warnings(),
+      isDuplex: options.backs !== false && (document === 'kit' || document === kit.loose),
+    },
+  };
+
+  function* allParts(): Generator<PartData> {
+    yield* kit.looseParts(composer);
+  }
+}
+
+function documentsOf(kit: ActivityKit<never>): readonly KitDocument[] {
+  return [kit.loose];
+}
+
+function checkRequest({ document, sets, paper, options }: KitRequest): ReturnType<typeof refuse> | null {
+  if (!KIT_DOCUMENTS.includes(document))
+    return refuse(
+      'print.document',
+      `There is no document called \u201c${document}\u201d.`,
+      `Choose one of: ${KIT_DOCUMENTS.join(', ')}.`,
+    );
+  if (!PAPERS.includes(paper))
+    return refuse(
+      'print.paper',
+      `There is no paper called \u201c${paper}\u201d.`,
+      `Choose one of: ${PAPERS.join(', ')}.`,
+    );
+  if (sets.length === 0) return refuse('print.empty', 'There is no set to print.', 'Make a set first.');
+  if (sets.length > MOST_SETS)
+    return refuse(
+      'print.sets',
+      `${sets.length} sets cannot be printed in one go.`,
+      `Print up to ${MOST_SETS} at a time.`,
+    );
+  const numbers = sets.map(({ number }) => number);
+  const wrong = numbers.find((n) => !Number.isInteger(n) || n < 1 || n > HIGHEST_NUMBER);
+  if (wrong !== undefined)
+    return refuse(
+      'print.set-number',
+      `A set cannot have the number ${wrong}.`,
+      `Number sets from 1 to ${HIGHEST_NUMBER}.`,
+    );
+  const twice = numbers.find((n, at) => numbers.indexOf(n) !== at);
+  if (twice !== undefined)
+    return refuse('print.set-number', `Two sets have the number ${twice}.`, 'Give each its own number.');
+  const long = sets.find(({ label }) => (label?.length ?? 0) > LONGEST_LABEL);
+  if (long)
+    return refuse(
+      'print.label',
+      `The label of set ${long.number} is too long for a small piece.`,
+      `Use up to ${LONGEST_LABEL} characters.`,
+    );
+  if (options.cutting !== undefined && !CUTTINGS.includes(options.cutting))
+    return refuse(
+      'print.cutting',
+      `Sheets cannot be cut \u201c${options.cutting}\u201d.`,
+      `Choose ${CUTTINGS.join(' or ')}.`,
+    );
+  const copies = options.copies ?? 1;
+  if (!Number.isInteger(copies) || copies < 1 || copies > MOST_COPIES)
+    return refuse(
+      'print.copies',
+      `${copies} copies cannot be printed in one go.`,
+      `Ask for 1 to ${MOST_COPIES} copies.`,
+    );
+  return null;
+}

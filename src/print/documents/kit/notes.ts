@@ -1,0 +1,15 @@
+// The small print around sheets that are cut: how to print them, and the usual caution.
+import type { KitSet } from '../../kit-request.js';
+
+/** The usual caution about blades, laminators and small parts (common practice). */
+export const CAUTION = 'Adults laminate and cut. Small pieces are not for children under three.';
+
+/** How to print a sheet that keeps its size, one-sided or two-sided. */
+export function printHint(hasBacks: boolean): string {
+  return hasBacks ? 'Print at 100 %, both sides, turned on the long edge.' : 'Print at 100 %, one side.';
+}
+
+/** From what a set can be made again. */
+export function seedNote({ activity }: KitSet<{ readonly seed: number }>): string {
+  return `seed ${activity.seed}`;
+}
