@@ -5,6 +5,7 @@ import { defineConfig } from 'vite';
 export default defineConfig({
   root: 'src/web',
   plugins: [react()],
+  worker: { format: 'es' },
   resolve: { conditions: ['afterbell-source', 'module', 'browser', 'development|production'] },
   build: {
     outDir: '../../dist/web',

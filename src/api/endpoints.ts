@@ -1,6 +1,7 @@
 // Every endpoint once: the server registers these, the web client calls them, and both take their types from here.
 import { z } from 'zod';
 import { AppState, Child, ClassDetail, NewChild, NewClass, RosterInput, RosterReading } from './class.js';
+import { MakeView } from './make.js';
 import { AbsentChange, BoardDay, MarkBatch, MarkingView, MarksSaved, SlipPlace } from './marking.js';
 import { PrintOrder, PrintPreview } from './print.js';
 import {
@@ -80,6 +81,7 @@ export const ENDPOINTS = {
     body: null,
     answer: UnderstandingView,
   },
+  make: { method: 'GET', path: '/api/classes/:classId/make', body: null, answer: MakeView },
   evidence: {
     method: 'GET',
     path: '/api/children/:childId/skills/:skillId',

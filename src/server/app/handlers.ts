@@ -14,6 +14,7 @@ import {
 } from './desk/classes.js';
 import { alternatives, changeNumber, dayView, lockRungs, reshuffle, swapRung } from './desk/day.js';
 import { startDemo } from './desk/demo.js';
+import { makeView } from './desk/make-room.js';
 import { changeAbsent, markingView, saveMarks, stepMarks } from './desk/marking.js';
 import {
   changeAway,
@@ -100,6 +101,7 @@ export const HANDLERS: { readonly [N in EndpointName]: Handler<N> } = {
     return slip.ok ? { ok: true, value: { sheetId: slip.value.sheetId, childId: slip.value.childId } } : slip;
   },
   understanding: (services, params) => understandingView(services, param(params, 'classId')),
+  make: (services, params) => makeView(services, param(params, 'classId')),
   evidence: (services, params) => evidenceView(services, param(params, 'childId'), param(params, 'skillId')),
   library: (services, params) => library(services, param(params, 'classId')),
   makeSets: (services, params, body) => makeSets(services, param(params, 'classId'), body),

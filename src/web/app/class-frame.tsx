@@ -6,6 +6,7 @@ import { stateQuery } from './queries.js';
 
 const ROOMS = [
   { to: '/class/$classId/today', label: 'Today' },
+  { to: '/class/$classId/make', label: 'Make' },
   { to: '/class/$classId/print', label: 'Print room' },
   { to: '/class/$classId/marking', label: 'Marking' },
   { to: '/class/$classId/understanding', label: 'Understanding' },

@@ -33,6 +33,10 @@ export function boardDaysQuery(classId: string) {
   });
 }
 
+export function makeQuery(classId: string) {
+  return queryOptions({ queryKey: ['make', classId], queryFn: () => call('make', { classId }, null) });
+}
+
 export function evidenceQuery(childId: string, skillId: string) {
   return queryOptions({
     queryKey: ['evidence', childId, skillId],

@@ -1,9 +1,16 @@
 // Addresses of screens. Each screen's code stands in its own folder under screens/.
-import { createRootRouteWithContext, createRoute, createRouter, redirect } from '@tanstack/react-router';
+import {
+  createRootRouteWithContext,
+  createRoute,
+  createRouter,
+  lazyRouteComponent,
+  redirect,
+} from '@tanstack/react-router';
 import type { QueryClient } from '@tanstack/react-query';
 import { z } from 'zod';
 import { BoardDisplay } from '../display/board-display.js';
 import { ChildrenScreen } from '../screens/children/children-screen.js';
+import { readWishSearch } from '../screens/make/wish-search.js';
 import { MarkingScreen } from '../screens/marking/marking-screen.js';
 import { PrintScreen } from '../screens/print-room/print-screen.js';
 import { SettingsScreen } from '../screens/settings/settings-screen.js';
@@ -55,6 +62,13 @@ const print = createRoute({
   validateSearch: daySearch,
   component: PrintScreen,
 });
+const make = createRoute({
+  getParentRoute: () => inClass,
+  path: '/make',
+  validateSearch: readWishSearch,
+  // Fetched when the room is first entered: most mornings need only today's board.
+  component: lazyRouteComponent(() => import('../screens/make/make-screen.js'), 'MakeScreen'),
+});
 const marking = createRoute({
   getParentRoute: () => inClass,
   path: '/marking',
@@ -74,7 +88,7 @@ const tree = root.addChildren([
   start,
   settings,
   display,
-  inClass.addChildren([today, print, marking, understanding, children]),
+  inClass.addChildren([today, make, print, marking, understanding, children]),
 ]);
 
 export function makeRouter(queries: QueryClient) {

@@ -10,7 +10,7 @@ export interface ChainRequest extends Omit<SupplyRequest, 'suits'> {
 }
 
 export interface ChainError {
-  readonly code: SupplyError['code'] | 'chain.cards' | 'chain.few';
+  readonly code: SupplyError['code'] | 'chain.cards' | 'chain.few' | 'chain.place' | 'chain.swap';
   readonly message: string;
   readonly hint: string;
 }

@@ -55,7 +55,8 @@ export function composeChain(request: ChainRequest): ChainResult {
 /** A child must get every question right to finish alone, so none of the map's hardest come unless they were chosen. */
 const LEAST_SUCCESS = 0.5;
 
-function withUsualSuccess(request: ChainRequest): ChainRequest {
+/** The request with the success that a chain asks for unless it was said otherwise. */
+export function withUsualSuccess(request: ChainRequest): ChainRequest {
   return request.success || request.skills?.length ? request : { ...request, success: [LEAST_SUCCESS, 1] };
 }
 

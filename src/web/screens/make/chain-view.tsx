@@ -1,0 +1,35 @@
+// A chain as it lies when all is right: strip after strip, each with its answer on the left and the next question.
+import type { Chain } from '#engine/activities/chain/chain.js';
+import { FigureView } from '../../parts/figure-view.js';
+import { MathText } from '../../parts/math-text.js';
+import styles from './pieces.module.css';
+
+export function ChainView({ chain }: { readonly chain: Chain }) {
+  return (
+    <ol className={styles.strips} aria-label="Strips in the right order">
+      {chain.cards.map(({ label, answer, question }) => (
+        <li key={label} className={styles.strip}>
+          <span className={answer ? styles.answer : styles.end}>
+            {answer ? <MathText text={answer.text} /> : 'Start'}
+          </span>
+          <span className={question ? styles.asked : styles.end}>
+            {question ? (
+              <>
+                {question.figure && <FigureView figure={question.figure} scale={2} />}
+                <span>
+                  <MathText text={question.text} />
+                </span>
+              </>
+            ) : (
+              'Finish'
+            )}
+          </span>
+          <span className={styles.letter}>
+            <span className="unseen">Letter </span>
+            {label}
+          </span>
+        </li>
+      ))}
+    </ol>
+  );
+}

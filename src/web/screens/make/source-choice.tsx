@@ -1,0 +1,103 @@
+// What the questions are about: what is due, a mix, or skills that the teacher picks.
+import { useState } from 'react';
+import type { MakeView, SkillChoice } from '#api/make.js';
+import { Button } from '../../parts/button.js';
+import { ChoiceRow } from '../../parts/choice-row.js';
+import styles from './choices.module.css';
+import { SkillPicker } from './skill-picker.js';
+import { SOURCES, type Wish, type WishChange } from './wish.js';
+import { SOURCE_WORDS } from './words.js';
+
+interface Props {
+  readonly wish: Wish;
+  readonly view: MakeView;
+  readonly onChange: (change: WishChange) => void;
+}
+
+/** Due topics named before "and … more". */
+const NAMED = 3;
+
+export function SourceChoice({ wish, view, onChange }: Props) {
+  const [isPicking, setIsPicking] = useState(false);
+  const chosen = wish.skills.flatMap((id) => view.skills.find((skill) => skill.id === id) ?? []);
+  return (
+    <div className={styles.row}>
+      <span className={styles.label} aria-hidden="true">
+        Questions about
+      </span>
+      <ChoiceRow
+        label="Questions about"
+        choices={SOURCES.map((id) => ({ id, label: SOURCE_WORDS[id] }))}
+        chosen={wish.source}
+        onChoose={(id) => {
+          const source = SOURCES.find((one) => one === id);
+          if (!source) return;
+          onChange({ source });
+          if (source === 'chosen' && chosen.length === 0) setIsPicking(true);
+        }}
+      />
+      {wish.source === 'due' && <Due due={view.due} />}
+      {wish.source === 'mix' && <p className={styles.note}>Different topics in turn, all within reach.</p>}
+      {wish.source === 'chosen' && (
+        <Chosen
+          skills={chosen}
+          onRemove={(id) => onChange({ skills: wish.skills.filter((one) => one !== id) })}
+          onPick={() => setIsPicking(true)}
+        />
+      )}
+      {isPicking && (
+        <SkillPicker
+          skills={view.skills}
+          years={wish.years}
+          chosen={wish.skills}
+          onChange={(skills) => onChange({ skills })}
+          onClose={() => setIsPicking(false)}
+        />
+      )}
+    </div>
+  );
+}
+
+function Due({ due }: { readonly due: MakeView['due'] }) {
+  if (due.length === 0) {
+    return <p className={styles.note}>Nothing is due for this class yet, so this is a mix.</p>;
+  }
+  const more = due.length - NAMED;
+  return (
+    <div className={styles.note}>
+      <p>Due again, and a mix around it:</p>
+      <ul className={styles.due}>
+        {due.slice(0, NAMED).map(({ skillId, title, reason }) => (
+          <li key={skillId} title={reason}>
+            {title}
+          </li>
+        ))}
+        {more > 0 && <li>{more === 1 ? 'and one more' : `and ${more} more`}</li>}
+      </ul>
+    </div>
+  );
+}
+
+interface ChosenProps {
+  readonly skills: readonly SkillChoice[];
+  readonly onRemove: (id: string) => void;
+  readonly onPick: () => void;
+}
+
+function Chosen({ skills, onRemove, onPick }: ChosenProps) {
+  return (
+    <>
+      <ul className={styles.chosen} aria-label="Chosen skills">
+        {skills.map(({ id, title }) => (
+          <li key={id}>
+            <span>{title}</span>
+            <Button weight="quiet" aria-label={`Leave out ${title}`} onPress={() => onRemove(id)}>
+              ×
+            </Button>
+          </li>
+        ))}
+      </ul>
+      <Button onPress={onPick}>{skills.length === 0 ? 'Choose skills' : 'Choose more skills'}</Button>
+    </>
+  );
+}

@@ -1,0 +1,66 @@
+// One set from a wish, and one set with another question in it. Runs in the maker's thread, with the whole engine at hand.
+import type { ChainRequest } from '#engine/activities/chain/chain-request.js';
+import { composeChain } from '#engine/activities/chain/compose.js';
+import { replaceQuestion } from '#engine/activities/chain/replace-question.js';
+import { composeTrail, type TrailRequest } from '#engine/activities/trail/compose.js';
+import { hashText } from '#engine/random/rng.js';
+import type { MadeSet, MakeOrder, Refusal } from './messages.js';
+
+export type Made =
+  | { readonly ok: true; readonly value: MadeSet }
+  | { readonly ok: false; readonly error: Refusal };
+
+/** The set with number `at` (from 0) of a wish; the same wish always gives the same one. */
+export function makeOne(order: MakeOrder, at: number): Made {
+  switch (order.wish.activity) {
+    case 'chain':
+      return drawn(composeChain(chainRequest(order, at)));
+    case 'trail':
+      return drawn(composeTrail(trailRequest(order, at)));
+  }
+}
+
+/** The set with another question at `place`. */
+export function swapOne(order: MakeOrder, set: MadeSet, at: number, place: number, turn: number): Made {
+  const { activity } = set;
+  if (activity.kind === 'chain')
+    return drawn(replaceQuestion(activity, place, chainRequest(order, at), turn));
+  return {
+    ok: false,
+    error: { message: 'Here no single question can be swapped.', hint: 'Make another one.' },
+  };
+}
+
+/** The first set has the wish's own seed, every other one a seed that follows from it. */
+export function seedOfSet(seed: number, at: number): number {
+  return at === 0 ? seed : hashText(`${seed}/${at + 1}`) >>> 1;
+}
+
+function supplyOf({ wish, due, locale }: MakeOrder, at: number) {
+  return {
+    years: wish.years,
+    band: wish.pitch,
+    seed: seedOfSet(wish.seed, at),
+    locale,
+    ...(wish.source === 'chosen' ? { skills: wish.skills } : {}),
+    ...(wish.source === 'due' ? { due } : {}),
+  };
+}
+
+function chainRequest(order: MakeOrder, at: number): ChainRequest {
+  return { ...supplyOf(order, at), cards: order.wish.cards, order: order.wish.order };
+}
+
+function trailRequest(order: MakeOrder, at: number): TrailRequest {
+  const { rows, columns, theme } = order.wish;
+  return { ...supplyOf(order, at), rows, columns, ...(theme === 'any' ? {} : { theme }) };
+}
+
+function drawn(
+  result:
+    | { readonly ok: true; readonly value: MadeSet['activity'] }
+    | { readonly ok: false; readonly error: Refusal },
+): Made {
+  if (!result.ok) return { ok: false, error: { message: result.error.message, hint: result.error.hint } };
+  return { ok: true, value: { activity: result.value } };
+}
