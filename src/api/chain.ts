@@ -1,7 +1,7 @@
 // A composed chain on the wire: what `make chain --json` prints and `print` reads.
 import { CHAIN_LEVELS, type Chain as EngineChain } from '#engine/activities/chain/chain.js';
 import { FEWEST_CARDS, MOST_CARDS } from '#engine/activities/chain/chain-request.js';
-import { PITCHES, SUPPLY_ORDERS } from '#engine/activities/supply.js';
+import { PITCHES, SUPPLY_ORDERS } from '#engine/activities/pitch.js';
 import { LOCALES } from '#engine/numbers/locale.js';
 import { z } from 'zod';
 import { Answer, Question } from './question.js';

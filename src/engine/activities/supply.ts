@@ -9,11 +9,10 @@ import { commonDifficulty, type Question } from '../questions/question.js';
 import { Rng } from '../random/rng.js';
 import { SKILLS, skillById } from '../skills/map.js';
 import type { Skill } from '../skills/skill.js';
+import { PITCHES, type Pitch, SUPPLY_ORDERS, type SupplyOrder } from './pitch.js';
 import { answerMarks, shareMark } from './sameness.js';
 
-/** Which part of a class the questions are pitched at: the lower works about a year below, the upper about a year above. */
-export const PITCHES = ['lower', 'middle', 'upper'] as const;
-export type Pitch = (typeof PITCHES)[number];
+export { PITCHES, type Pitch, SUPPLY_ORDERS, type SupplyOrder };
 
 export interface SupplyRequest {
   /** School years of the children, 0 (Foundation) to 6. */
@@ -246,9 +245,6 @@ function supply(question: Question, plan: SupplyPlan): SuppliedQuestion | null {
     slipMarks,
   };
 }
-
-export const SUPPLY_ORDERS = ['graded', 'mixed'] as const;
-export type SupplyOrder = (typeof SUPPLY_ORDERS)[number];
 
 /** Draws allowed for each question wanted. */
 export const DRAWS_PER_QUESTION = 40;

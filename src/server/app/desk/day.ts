@@ -9,7 +9,7 @@ import { type ClassModel, typicalClass } from '#engine/learning/class-model.js';
 import { addDays, parseIsoDate } from '#engine/numbers/calendar.js';
 import { type DayNumber, parseDayNumber } from '#engine/numbers/day-number.js';
 import { localeOf } from '#engine/numbers/locale.js';
-import { exposuresOf } from '#engine/planning/due.js';
+import { type DueSkill, exposuresOf } from '#engine/planning/due.js';
 import { type DayPlan, planDay } from '#engine/planning/plan-day.js';
 import { hashText } from '#engine/random/rng.js';
 import type { Sheet as StoredSheet } from '#store/records.js';
@@ -41,8 +41,18 @@ export async function dueOn(
   classId: string,
   date: string,
 ): Promise<Result<readonly string[]>> {
+  const due = await dueTopics(services, classId, date);
+  return due.ok ? { ok: true, value: due.value.map(({ skill }) => skill) } : due;
+}
+
+/** The same with the reason for each in a sentence. */
+export async function dueTopics(
+  services: Services,
+  classId: string,
+  date: string,
+): Promise<Result<readonly DueSkill[]>> {
   const day = await readDay(services, classId, date);
-  return day.ok ? { ok: true, value: day.value.plan.due.map(({ skill }) => skill) } : day;
+  return day.ok ? { ok: true, value: day.value.plan.due } : day;
 }
 
 /** The same day with another number: every board is composed anew. */

@@ -1,5 +1,6 @@
 // Everything that can be wished for, in the order in which a teacher thinks of it.
 import type { ReactNode } from 'react';
+import { PITCHES, SUPPLY_ORDERS } from '#engine/activities/pitch.js';
 import type { MakeView } from '#api/make.js';
 import { Button } from '../../parts/button.js';
 import { ChoiceRow } from '../../parts/choice-row.js';
@@ -8,7 +9,7 @@ import { ActivityChoice } from './activity-choice.js';
 import styles from './choices.module.css';
 import { CountField } from './count-field.js';
 import { SourceChoice } from './source-choice.js';
-import { ORDERS, PITCHES, RANGES, THEME_CHOICES, type Wish, type WishChange } from './wish.js';
+import { RANGES, THEME_CHOICES, type Wish, type WishChange } from './wish.js';
 import { ACTIVITY_WORDS, ORDER_WORDS, PITCH_WORDS, THEME_WORDS } from './words.js';
 
 interface Props {
@@ -43,7 +44,7 @@ export function WishForm({ wish, view, onChange }: Props) {
           <Row label="Order">
             <Words
               label="Order"
-              ids={ORDERS}
+              ids={SUPPLY_ORDERS}
               words={ORDER_WORDS}
               chosen={wish.order}
               onChoose={(order) => onChange({ order })}

@@ -1,11 +1,10 @@
 // The wish in the address. Whatever there is wrong with an address, the rest of it counts.
+import { PITCHES, SUPPLY_ORDERS } from '#engine/activities/pitch.js';
 import { z } from 'zod';
 import {
   ACTIVITIES,
   LARGEST_SEED,
   MOST_SKILLS,
-  ORDERS,
-  PITCHES,
   RANGES,
   SOURCES,
   THEME_CHOICES,
@@ -24,7 +23,7 @@ const WishSearch = z.object({
   skills: z.array(z.string().max(80)).max(MOST_SKILLS).optional().catch(undefined),
   pitch: one(PITCHES),
   cards: whole(RANGES.cards),
-  order: one(ORDERS),
+  order: one(SUPPLY_ORDERS),
   rows: whole(RANGES.rows),
   columns: whole(RANGES.columns),
   theme: one(THEME_CHOICES),

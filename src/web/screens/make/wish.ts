@@ -1,5 +1,6 @@
 // What a teacher wishes for in the Make room, as one plain value: it stands in the address, so that a page opened again
 // shows the same sets.
+import type { Pitch, SupplyOrder } from '#engine/activities/pitch.js';
 import { THEMES, type ThemeId } from '#engine/activities/trail/trail.js';
 
 export const ACTIVITIES = ['chain', 'trail'] as const;
@@ -8,13 +9,6 @@ export type ActivityId = (typeof ACTIVITIES)[number];
 /** What the questions are about: what the class is due to meet again, a mix for its years, or chosen skills. */
 export const SOURCES = ['due', 'mix', 'chosen'] as const;
 export type Source = (typeof SOURCES)[number];
-
-/** A year easier than the class, as it is, a year harder. */
-export const PITCHES = ['lower', 'middle', 'upper'] as const;
-export type Pitch = (typeof PITCHES)[number];
-
-export const ORDERS = ['graded', 'mixed'] as const;
-export type Order = (typeof ORDERS)[number];
 
 export const THEME_CHOICES = ['any', ...THEMES] as const;
 
@@ -27,7 +21,7 @@ export interface Wish {
   readonly pitch: Pitch;
   /** Chains. */
   readonly cards: number;
-  readonly order: Order;
+  readonly order: SupplyOrder;
   /** Trails. */
   readonly rows: number;
   readonly columns: number;

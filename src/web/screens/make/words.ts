@@ -1,6 +1,7 @@
 // The Make room's words for activities and proofs.
+import type { Pitch, SupplyOrder } from '#engine/activities/pitch.js';
 import type { ThemeId } from '#engine/activities/trail/trail.js';
-import type { ActivityId, Order, Pitch, Source } from './wish.js';
+import type { ActivityId, Source } from './wish.js';
 import type { Activity } from './worker/messages.js';
 
 export const ACTIVITY_WORDS: Readonly<Record<ActivityId, { readonly name: string; readonly about: string }>> =
@@ -21,7 +22,7 @@ export const PITCH_WORDS: Readonly<Record<Pitch, string>> = {
   upper: 'Harder',
 };
 
-export const ORDER_WORDS: Readonly<Record<Order, string>> = { graded: 'Easy to hard', mixed: 'Mixed' };
+export const ORDER_WORDS: Readonly<Record<SupplyOrder, string>> = { graded: 'Easy to hard', mixed: 'Mixed' };
 
 export const THEME_WORDS: Readonly<Record<ThemeId | 'any', string>> = {
   any: 'A surprise',

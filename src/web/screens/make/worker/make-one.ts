@@ -3,6 +3,7 @@ import type { ChainRequest } from '#engine/activities/chain/chain-request.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
 import { replaceQuestion } from '#engine/activities/chain/replace-question.js';
 import { composeTrail, type TrailRequest } from '#engine/activities/trail/compose.js';
+import type { SupplyRequest } from '#engine/activities/supply.js';
 import { hashText } from '#engine/random/rng.js';
 import type { MadeSet, MakeOrder, Refusal } from './messages.js';
 
@@ -36,10 +37,10 @@ export function seedOfSet(seed: number, at: number): number {
   return at === 0 ? seed : hashText(`${seed}/${at + 1}`) >>> 1;
 }
 
-function supplyOf({ wish, due, locale }: MakeOrder, at: number) {
+function supplyOf({ wish, due, locale }: MakeOrder, at: number): SupplyRequest {
   return {
     years: wish.years,
-    band: wish.pitch,
+    pitch: wish.pitch,
     seed: seedOfSet(wish.seed, at),
     locale,
     ...(wish.source === 'chosen' ? { skills: wish.skills } : {}),
