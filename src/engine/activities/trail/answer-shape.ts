@@ -3,7 +3,9 @@ import { textWidth } from '../../figures/text-width.js';
 import type { Room } from './tile-layout.js';
 
 /** A stretch of a line: words, or a stacked fraction. */
-export type AnswerPart = { readonly text: string } | { readonly over: string; readonly under: string };
+export type AnswerPart =
+  | { readonly text: string /** A stop that follows a fraction without a space. */; readonly isTight?: true }
+  | { readonly over: string; readonly under: string };
 
 export interface AnswerLine {
   readonly parts: readonly AnswerPart[];
@@ -68,14 +70,15 @@ export function gapBetween(above: AnswerLine, below: AnswerLine): number {
   return Math.max(LEADING, (above.height + below.height) / 2 + 0.2);
 }
 
-function lineOf(words: readonly string[]): AnswerLine {
+/** One line of words, fractions stacked; a word such as 3/4 is a fraction. */
+export function lineOf(words: readonly string[]): AnswerLine {
   const parts: AnswerPart[] = [];
   for (const word of words) {
-    const match = /^(\d+)\/(\d+)([,;.]?)$/.exec(word);
+    const match = /^(\d+)\/(\d+)([,;.?:]?)$/.exec(word);
     if (match)
       parts.push(
         { over: match[1] as string, under: match[2] as string },
-        ...(match[3] ? [{ text: match[3] }] : []),
+        ...(match[3] ? [{ text: match[3], isTight: true as const }] : []),
       );
     else parts.push({ text: word });
   }
@@ -92,7 +95,7 @@ export function partWidth(part: AnswerPart): number {
 }
 
 export function spaceBefore(part: AnswerPart): number {
-  return 'over' in part ? 0.14 : /^[,;.]$/.test(part.text) ? 0 : 0.27;
+  return 'over' in part ? 0.14 : part.isTight ? 0 : 0.27;
 }
 
 function isTorn(line: AnswerLine, next: AnswerLine): boolean {

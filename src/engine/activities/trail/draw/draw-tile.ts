@@ -1,0 +1,86 @@
+// A loose tile of a trail: its answer, its pieces of path, and a corner that says which way is up.
+import { INK } from '../../../figures/svg.js';
+import { Rng } from '../../../random/rng.js';
+import { type PlacedAnswer, placeAnswer } from '../answer-shape.js';
+import { tileSideMm } from '../sizes.js';
+import type { Room } from '../tile-layout.js';
+import { SIDES, type EdgeCode, type Trail, type TrailTile } from '../trail.js';
+import { drawStroke } from './band.js';
+import { type Drawing, drawingOf, num } from './drawing.js';
+import { layoutOf } from './layout-of.js';
+import { SCENES } from './scenes.js';
+import { setLines } from './set-lines.js';
+
+/** A tile is drawn 100 units wide and high. */
+export const TILE_UNITS = 100;
+
+/**
+ * The tile that belongs on the cell of the same number, at its size on paper; the picture is square and cut to the cut
+ * lines. The same trail always gives the same picture. Throws RangeError for a number that is no tile of the trail.
+ */
+export function drawTile(trail: Trail, index: number): Drawing {
+  const side = tileSideMm(trail.rows, trail.columns);
+  const paper = `<rect width="${TILE_UNITS}" height="${TILE_UNITS}" fill="#fff"/>`;
+  const tile = trail.tiles[index] as TrailTile;
+  return drawingOf(paper + tileBody(trail, index), [TILE_UNITS, TILE_UNITS], [side, side], tileInWords(tile));
+}
+
+/** Markup of a tile without its paper. */
+export function tileBody(trail: Trail, index: number): string {
+  const { strokes, rooms } = layoutOf(trail, index);
+  const rng = inkOf(trail).fork(index);
+  const scene = SCENES[trail.theme];
+  const lines = strokes.map((stroke, i) => drawStroke(stroke, scene, rng.fork(i)));
+  return lines.join('') + UP_MARK + answerBody((trail.tiles[index] as TrailTile).answer.text, rooms);
+}
+
+/** The stream of chance of the hand that draws this trail. */
+export function inkOf({ seed }: Pick<Trail, 'seed'>): Rng {
+  return new Rng(seed).fork('ink');
+}
+
+/** A small arrowhead in the top left corner, pointing up. */
+const UP_MARK = `<path data-part="up" d="M8 4.6L11.2 10.6L8 9.6L4.8 10.6Z" fill="${INK}"/>`;
+
+function answerBody(text: string, rooms: readonly Room[]): string {
+  const answer = placeAnswer(text, rooms, 1);
+  if (!answer) throw new RangeError(`the answer “${text}” is too long for a tile`);
+  const isLined = readsUpsideDown(text);
+  // A line below takes its share of the room.
+  const size = isLined ? answer.size * 0.85 : answer.size;
+  const y = isLined ? answer.y - 0.11 * size : answer.y;
+  return `<g data-part="answer">${setLines(answer.shape.lines, answer.x, y, size, 'bold')}${isLined ? underline(answer, y, size) : ''}</g>`;
+}
+
+function underline({ shape, x }: PlacedAnswer, y: number, size: number): string {
+  const wide = shape.width * size * 0.86;
+  return `<rect x="${num(x - wide / 2)}" y="${num(y + 0.49 * size)}" width="${num(wide)}" height="${num(0.08 * size)}" fill="${INK}"/>`;
+}
+
+/** True when a number reads as another one upside down, so that it gets a line below: 6, 9, 68, 106, 1.6. */
+function readsUpsideDown(text: string): boolean {
+  const turned = [...text]
+    .reverse()
+    .map((digit) => TURNED[digit] ?? digit)
+    .join('');
+  return /^[01689.]*[69][01689.]*$/.test(text) && turned !== text;
+}
+
+const TURNED: Readonly<Record<string, string>> = { '6': '9', '9': '6' };
+
+const EDGE_WORDS: Readonly<Record<EdgeCode, readonly [across: string, down: string]>> = {
+  '0': ['nothing', 'nothing'],
+  a: ['path on the left', 'path high up'],
+  b: ['path on the right', 'path low down'],
+  c: ['thin line on the left', 'thin line high up'],
+  d: ['thin line on the right', 'thin line low down'],
+};
+const SIDE_WORDS = ['Top', 'Right side', 'Bottom', 'Left side'] as const;
+
+/** What the tile shows, edge by edge, so that a listener can fit tiles as a looker does. */
+function tileInWords({ answer, edges }: TrailTile): string {
+  const shown = SIDES.map(
+    (_, side) => `${SIDE_WORDS[side]}: ${EDGE_WORDS[edges[side] as EdgeCode][side % 2]}.`,
+  );
+  return `${answer.text}. ${shown.join(' ')}`;
+}
