@@ -36,6 +36,8 @@ const LEADING = 1.12;
 /** Cap height with a little air. */
 const LINE_HEIGHT = 0.86;
 const FRACTION_HEIGHT = 1.5;
+/** How far the tail of a y or a comma reaches below a line. */
+const TAIL = 0.17;
 /** Letters larger than this look out of place beside the path. */
 const LARGEST = 21;
 
@@ -61,8 +63,12 @@ function shapeOf(rows: readonly (readonly string[])[]): AnswerShape {
   return {
     lines,
     width: Math.max(...lines.map(({ width }) => width)),
-    height: below + (first.height + last.height) / 2,
+    height: below + (first.height + last.height) / 2 + (hasTail(last) ? 2 * TAIL : 0),
   };
+}
+
+function hasTail({ parts }: AnswerLine): boolean {
+  return parts.some((part) => 'text' in part && /[gjpqyQ,;]/.test(part.text));
 }
 
 /** From the middle of a line to the middle of the next. */
