@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { AppState, Child, ClassDetail, NewChild, NewClass, RosterInput, RosterReading } from './class.js';
 import { MakeView } from './make.js';
 import { AbsentChange, BoardDay, MarkBatch, MarkingView, MarksSaved, SlipPlace } from './marking.js';
-import { PrintOrder, PrintPreview } from './print.js';
+import { PracticeOrder, PrintOrder, PrintPreview } from './print.js';
 import {
   AwayChange,
   BandChange,
@@ -63,6 +63,12 @@ export const ENDPOINTS = {
   },
   swapRung: { method: 'PUT', path: '/api/sheets/:sheetId/rungs/:rung', body: Swap, answer: Sheet },
   previewPrint: { method: 'POST', path: '/api/print/preview', body: PrintOrder, answer: PrintPreview },
+  previewPractice: {
+    method: 'POST',
+    path: '/api/print/practice/preview',
+    body: PracticeOrder,
+    answer: PrintPreview,
+  },
   marking: { method: 'GET', path: '/api/sheets/:sheetId/marks', body: null, answer: MarkingView },
   saveMarks: { method: 'PUT', path: '/api/sheets/:sheetId/marks', body: MarkBatch, answer: MarksSaved },
   undoMarks: { method: 'POST', path: '/api/sheets/:sheetId/undo', body: nothing, answer: MarksSaved },
@@ -136,9 +142,10 @@ export type BodyOf<N extends EndpointName> = (typeof ENDPOINTS)[N]['body'] exten
   : null;
 export type AnswerOf<N extends EndpointName> = z.output<(typeof ENDPOINTS)[N]['answer']>;
 
-/** Paths that carry files instead of JSON. POST a {@link PrintOrder} to `print` for a PDF. */
+/** Paths that carry files instead of JSON. POST a {@link PrintOrder} to `print`, a {@link PracticeOrder} to `practice`, for a PDF. */
 export const FILE_PATHS = {
   print: '/api/print',
+  practice: '/api/print/practice',
   backup: '/api/backup',
   restore: '/api/restore',
 } as const;

@@ -26,3 +26,18 @@ export const PrintPreview = z.object({
   warnings: z.array(z.string()),
 });
 export type PrintPreview = z.infer<typeof PrintPreview>;
+
+/** A sheet of practice: questions of the skills in turn, made anew from the seed each time it is asked for. */
+export const PracticeOrder = z.object({
+  classId: z.string(),
+  skills: z.array(z.string()).min(1).max(24),
+  /** Questions on each copy. */
+  questions: z.number().int().min(4).max(60),
+  copies: z.number().int().min(1).max(60),
+  seed: z.number().int().min(0).max(2_147_483_647),
+  paper: z.enum(PAPERS),
+  /** A last page with the answers. */
+  withKey: z.boolean(),
+  largePrint: z.boolean(),
+});
+export type PracticeOrder = z.infer<typeof PracticeOrder>;

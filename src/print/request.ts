@@ -43,6 +43,10 @@ export interface PrintOptions {
   readonly lowInk?: boolean;
   /** Letters about a third larger where the page has room; a document may take more pages. */
   readonly largePrint?: boolean;
+  /** Practice sheet only: what it practises, under the heading. */
+  readonly about?: string;
+  /** Practice sheet only: a last page with the answers; true unless given. */
+  readonly withKey?: boolean;
   /** How long the class works on it, in minutes: 5 to 15; 10 unless given. */
   readonly minutes?: number;
 }

@@ -19,6 +19,16 @@ afterEach(() => expect(app.faults).toEqual([]));
 
 const sheetId = () => day.sheets[0]?.id ?? '';
 const childId = () => room.children[0]?.id ?? '';
+const practiceOrder = (classId: string, skills: string[]) => ({
+  classId,
+  skills,
+  questions: 20,
+  copies: 3,
+  seed: 1,
+  paper: 'A4' as const,
+  withKey: true,
+  largePrint: false,
+});
 
 describe('endpoints that read', () => {
   it('answer in their schema', async () => {
@@ -69,6 +79,7 @@ describe('endpoints that read', () => {
       lockRungs: { locked: [1] },
       swapRung: { questionId: 'no' },
       previewPrint: { sheetIds: ['no'], document: 'key', paper: 'A4' },
+      previewPractice: practiceOrder('no', ['add.within10']),
       saveMarks: { entries: [mark] },
       changeAbsent: { childId: 'x', absent: true },
       undoMarks: {},
@@ -107,6 +118,35 @@ describe('endpoints that read', () => {
       );
     },
   );
+});
+
+describe('a sheet of practice', () => {
+  it('is previewed once, with its key, and printed in as many copies as were ordered', async () => {
+    const order = practiceOrder(room.id, ['mult.table.6', 'frac.equal']);
+    const { pages, pageCount } = await app.call('previewPractice', {}, order);
+    expect(pages).toHaveLength(2);
+    expect(pageCount).toBe(2);
+    const printed = async (changes: Partial<typeof order>) => {
+      const body = JSON.stringify({ ...order, ...changes });
+      return app.fetch(request(FILE_PATHS.practice, { method: 'POST', body }));
+    };
+    const sheets = await printed({});
+    expect(sheets.status).toBe(200);
+    expect(sheets.headers.get('content-type')).toBe('application/pdf');
+    expect(sheets.headers.get('x-page-count')).toBe('4');
+    const bytes = Buffer.from(await sheets.arrayBuffer());
+    expect(bytes.subarray(0, 5).toString()).toBe('%PDF-');
+    expect(Buffer.from(await (await printed({})).arrayBuffer()).equals(bytes)).toBe(true);
+    expect((await printed({ withKey: false })).headers.get('x-page-count')).toBe('3');
+  });
+
+  it('is refused for a skill or a form that does not exist', async () => {
+    const refused = await app.refused('previewPractice', {}, practiceOrder(room.id, ['add.nothing']));
+    expect(refused.status).toBe(400);
+    expect(refused.problem.code).toBe('print.skill');
+    const body = JSON.stringify({ ...practiceOrder(room.id, ['add.within10']), questions: 1000 });
+    expect((await app.fetch(request(FILE_PATHS.practice, { method: 'POST', body }))).status).toBe(400);
+  });
 });
 
 describe('a request', () => {

@@ -8,6 +8,7 @@ import type { Services } from './services.js';
 import { answerProblem, problem } from './problems.js';
 import { onlyFromHere } from './local-only.js';
 import { HANDLERS } from './handlers.js';
+import { printPractice } from './routes/practice.js';
 import { printPdf } from './routes/print.js';
 import { downloadBackup, restoreBackup } from './routes/backup.js';
 
@@ -38,6 +39,7 @@ export function createApp(services: Services, limits: Limits = DEFAULT_LIMITS): 
   );
   for (const name of Object.keys(ENDPOINTS) as EndpointName[]) register(app, name, services);
   app.post(FILE_PATHS.print, (context) => printPdf(context, services));
+  app.post(FILE_PATHS.practice, (context) => printPractice(context, services));
   app.post(FILE_PATHS.backup, (context) => downloadBackup(context, services));
   app.post(FILE_PATHS.restore, (context) => restoreBackup(context, services));
   app.all('/api/*', (context) =>

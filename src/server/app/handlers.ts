@@ -30,6 +30,7 @@ import { keepSets, library, makeSets, markSets, noteSet, removeSet, setWithConte
 import { readSettings, saveSettings } from './desk/settings.js';
 import { evidenceView, understandingView } from './desk/understanding.js';
 import { readRoster } from './roster/read-roster.js';
+import { previewPractice } from './routes/practice.js';
 import { previewPrint } from './routes/print.js';
 import type { Services } from './services.js';
 
@@ -89,6 +90,7 @@ export const HANDLERS: { readonly [N in EndpointName]: Handler<N> } = {
   swapRung: (services, params, body) =>
     swapRung(services, param(params, 'sheetId'), Number(param(params, 'rung')), body.questionId),
   previewPrint: (services, _, body) => previewPrint(services, body),
+  previewPractice: (services, _, body) => previewPractice(services, body),
   marking: (services, params) => markingView(services, param(params, 'sheetId')),
   saveMarks: (services, params, body) => saveMarks(services, param(params, 'sheetId'), body),
   undoMarks: (services, params) => stepMarks(services, param(params, 'sheetId'), 'undo'),
