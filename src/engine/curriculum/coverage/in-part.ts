@@ -13,6 +13,8 @@ const IN_HAND = 'Asked about a drawn scale; measuring real things is not.';
 /** What is left out, by standard and code; only of statements that some skill exercises. */
 export const IN_PART: Readonly<Record<StandardId, Readonly<Record<string, string>>>> = {
   ac9: {
+    AC9M5N10: MADE,
+    AC9M6N01: 'Numbers below zero in stories and on a line are asked; coordinates are not.',
     AC9MFN03: REASONS,
     AC9MFN05: ACTED,
     AC9MFN06: ACTED,
@@ -40,6 +42,8 @@ export const IN_PART: Readonly<Record<StandardId, Readonly<Record<string, string
     AC9M6M04: 'Missing angles are asked; the reasons are not.',
   },
   england: {
+    'NC-Y4-place-9': 'Reading and writing them is asked; how zero came later is not.',
+    'NC-Y6-algebra-5': 'How many there are is asked; listing them is not.',
     'NC-Y1-addsub-4': ACTED,
     'NC-Y1-multdiv-1': ACTED,
     'NC-Y1-measure-1a': STATED,
@@ -72,6 +76,15 @@ export const IN_PART: Readonly<Record<StandardId, Readonly<Record<string, string
     '5MD-4': COLUMNS,
   },
   ccss: {
+    '5.NF.B.5': 'Stretching by a whole number is asked; shrinking by a fraction is not.',
+    '5.NF.B.6': 'A fraction of an amount is asked in stories; a fraction of a fraction is not.',
+    '6.NS.C.6': 'Places on a line are asked; points in the plane are not.',
+    '6.NS.C.6c': 'Whole numbers on a line are asked; points in the plane are not.',
+    '6.EE.B.8': 'Reading a condition is asked; showing it on a line is not.',
+    '6.EE.C.9': 'Tables are asked; graphs are not.',
+    '6.RP.A.3a': 'Missing values are asked; plotting the pairs is not.',
+    '5.OA.B.3': 'Matching terms of two patterns are asked; plotting them is not.',
+    '4.OA.A.1': 'Times as many is asked in stories; writing the equation is not.',
     'K.OA.A.1': ACTED,
     'K.MD.A.2': STATED,
     'K.MD.B.3': 'Counting and comparing is asked; sorting real things is not.',

@@ -164,7 +164,7 @@ export const NEGATIVE_SKILLS: readonly Skill[] = [
     codes: {
       ac9: ['AC9M6N01'],
       england: ['NC-Y6-place-3'],
-      ccss: ['6.NS.C.7', '6.NS.C.7a', '6.NS.C.7b', '6.NS.C.7d', '6.NS.C.6c'],
+      ccss: ['6.NS.C.7', '6.NS.C.7a', '6.NS.C.7b', '6.NS.C.6c'],
     },
     templates: [extreme],
   },
