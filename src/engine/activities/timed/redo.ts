@@ -20,7 +20,7 @@ export interface OpenRedo {
 }
 
 /** Most facts on a sheet's redo row; more would take the place of the practice itself. */
-export const MOST_REDO = 8;
+const MOST_REDO = 8;
 
 /** The facts that a child still has to put right, oldest first. A fact is what its text says; sheets in any order. */
 export function openRedo(sheets: readonly MarkedSheet[]): readonly OpenRedo[] {
@@ -37,4 +37,9 @@ export function openRedo(sheets: readonly MarkedSheet[]): readonly OpenRedo[] {
     }
   }
   return [...open.values()];
+}
+
+/** The questions of the redo row on a child's next sheet: those open longest, at most eight. */
+export function redoRow(open: readonly OpenRedo[]): readonly Question[] {
+  return open.slice(0, MOST_REDO).map(({ question }) => question);
 }
