@@ -81,6 +81,21 @@ export function createProgram(): Command {
     .option(...json)
     .action(async (options) => (await import('./verbs/ladder.js')).ladder(options));
 
+  make
+    .command('jigsaw')
+    .description('a rectangle of true rows, cut into interlocking pieces')
+    .requiredOption('--years <years>', 'school years of the children: 4, 3-4, F-2')
+    .option('--kind <kind>', 'mixed, sentences, equivalents, families, steps or repeats', 'mixed')
+    .option('--rows <count>', 'rows, 3 to 8', '5')
+    .option('--columns <count>', 'cells in a row, 5 to 10', '7')
+    .option('--level <level>', 'easy, middle or hard: how much must be tried out', 'easy')
+    .option('--count <count>', 'make several, each with a seed of its own')
+    .option('--steps', 'tell how it comes together, piece by piece')
+    .option(...seed)
+    .option(...locale)
+    .option(...json)
+    .action(async (options) => (await import('./verbs/make-jigsaw.js')).makeJigsaw(options));
+
   program
     .command('questions')
     .description('single questions of one skill')

@@ -1,0 +1,83 @@
+// afterbell make jigsaw
+import { composeJigsaw, type JigsawRequest } from '#engine/activities/jigsaw/compose.js';
+import { explainJigsaw } from '#engine/activities/jigsaw/explain.js';
+import {
+  type Jigsaw,
+  JIGSAW_LEVELS,
+  LEAST_COLUMNS,
+  LEAST_ROWS,
+  MOST_COLUMNS,
+  MOST_ROWS,
+  ROW_KINDS,
+} from '#engine/activities/jigsaw/jigsaw.js';
+import { Rng } from '#engine/random/rng.js';
+import { valueOf } from '../failure.js';
+import { readLocale, readWhole, readWord, readYears } from '../options.js';
+import { printJson, printText } from '../output.js';
+
+interface Options {
+  readonly years: string;
+  readonly kind: string;
+  readonly rows: string;
+  readonly columns: string;
+  readonly level: string;
+  readonly count?: string;
+  readonly seed: string;
+  readonly locale: string;
+  readonly steps?: boolean;
+  readonly json?: boolean;
+}
+
+const LARGEST_SEED = 2_147_483_647;
+
+export function makeJigsaw(options: Options): void {
+  const base: Omit<JigsawRequest, 'seed'> = {
+    years: readYears('--years', options.years),
+    locale: readLocale(options.locale).id,
+    rows: readWhole('--rows', options.rows, LEAST_ROWS, MOST_ROWS),
+    columns: readWhole('--columns', options.columns, LEAST_COLUMNS, MOST_COLUMNS),
+    level: readWord('--level', options.level, JIGSAW_LEVELS),
+    rowKind: readWord('--kind', options.kind, ROW_KINDS),
+  };
+  const seed = readWhole('--seed', options.seed, 0, LARGEST_SEED);
+  const show = (jigsaw: Jigsaw) => printJigsaw(jigsaw, options.steps ?? false);
+  if (options.count === undefined) {
+    const jigsaw = valueOf(composeJigsaw({ ...base, seed }));
+    if (options.json) printJson(jigsaw);
+    else show(jigsaw);
+    return;
+  }
+  const count = readWhole('--count', options.count, 1, 10_000);
+  const rng = new Rng(seed).fork('jigsaws');
+  const items = Array.from({ length: count }, () =>
+    valueOf(composeJigsaw({ ...base, seed: rng.int(0, LARGEST_SEED) })),
+  );
+  if (options.json) printJson({ items });
+  else for (const jigsaw of items) show(jigsaw);
+}
+
+function printJigsaw(jigsaw: Jigsaw, hasSteps: boolean): void {
+  const { rows, columns, cells, pieces, given, seed, proof } = jigsaw;
+  const width = Math.max(...cells.map(({ text }) => text.length));
+  const lines = Array.from({ length: rows }, (_, row) => {
+    const texts = cells
+      .slice(row * columns, (row + 1) * columns)
+      .map(({ text }, column) => (isPrinted(row, column) ? `[${text}]` : text));
+    return `  ${texts.map((text) => text.padStart(width + 2)).join('')}`;
+  });
+  const printed = given.filter(([row, column]) => cells[row * columns + column]?.text !== '').length;
+  const help = printed === 0 ? 'nothing printed in the frame' : `${printed} cells printed in the frame [ ]`;
+  const tries = proof.wrongTries === 0 ? 'no wrong tries' : `about ${proof.wrongTries} wrong tries`;
+  printText(
+    [
+      `A jigsaw of ${pieces.length} pieces, ${rows} x ${columns}, ${proof.level} (seed ${seed}): one assembly makes every row true, ${proof.outlineFits} or more fit by shape; ${tries}; ${help}.`,
+      ...lines,
+      ...(hasSteps ? explainJigsaw(jigsaw).map(({ text }, i) => `  ${i + 1}. ${text}`) : []),
+      '',
+    ].join('\n'),
+  );
+
+  function isPrinted(row: number, column: number): boolean {
+    return given.some((place) => place[0] === row && place[1] === column);
+  }
+}
