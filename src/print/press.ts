@@ -2,6 +2,7 @@
 import { setImmediate } from 'node:timers/promises';
 import { composePages } from './documents/compose.js';
 import { composeKit } from './documents/kit/compose-kit.js';
+import { composeTimedPages } from './documents/timed/compose-timed.js';
 import type { Composed } from './documents/pieces.js';
 import { andikaFaces } from './fonts/andika.js';
 import { coverageOf } from './fonts/coverage.js';
@@ -10,6 +11,7 @@ import { withViewerPreferences } from './pdf/viewer-preferences.js';
 import { toPages } from './preview/svg-pages.js';
 import type { KitRequest } from './kit-request.js';
 import type { PreviewedBoard, PrintedBoard, PrintRequest, Result } from './request.js';
+import type { TimedPrintRequest } from './timed-request.js';
 import { type SetPages, Typesetter } from './typesetter.js';
 
 /** A preview shows the beginning of a longer job. */
@@ -39,6 +41,11 @@ export class Press {
   /** The same pages as SVG. */
   async previewKit(request: KitRequest): Promise<Result<PreviewedBoard>> {
     return this.#preview(composeKit(request, this.#covers));
+  }
+
+  /** The finished PDF of timed practice, or a plain refusal. */
+  async printTimed(request: TimedPrintRequest): Promise<Result<PrintedBoard>> {
+    return this.#print(composeTimedPages(request, this.#covers));
   }
 
   async #print(composed: Result<Composed>): Promise<Result<PrintedBoard>> {

@@ -13,6 +13,7 @@ import { readJson } from '../input.js';
 import { readDate, readWhole, readWord } from '../options.js';
 import { note } from '../output.js';
 import { type KitPrintOptions, kitKindOf, kitRequestOf } from './print-kit.js';
+import { isTimed, timedRequestOf } from './print-timed.js';
 
 interface Options extends KitPrintOptions {
   readonly out: string;
@@ -54,9 +55,11 @@ export async function print(file: string, options: Options): Promise<void> {
   const press = new Press();
   const kit = kitKindOf(json);
   const made = valueOf(
-    kit
-      ? await press.printKit(kitRequestOf(file, kit, json, options))
-      : await press.print(boardRequestOf(file, json, options)),
+    isTimed(json)
+      ? await press.printTimed(timedRequestOf(file, json, options))
+      : kit
+        ? await press.printKit(kitRequestOf(file, kit, json, options))
+        : await press.print(boardRequestOf(file, json, options)),
   );
   for (const warning of made.warnings) note(warning);
   writeWhole(options.out, made.pdf);
@@ -75,7 +78,9 @@ function boardRequestOf(
 function readInput(file: string, json: Readonly<Record<string, unknown>>): z.output<typeof Input> {
   const kind = json['kind'];
   if (typeof kind === 'string' && kind !== 'board') {
-    throw new UsageFailure(`${file}: this version prints boards, chains and questions, not a ${kind}.`);
+    throw new UsageFailure(
+      `${file}: this version prints boards, chains, timed practice and questions, not a ${kind}.`,
+    );
   }
   const parsed = Input.safeParse(json);
   if (parsed.success) return parsed.data;
