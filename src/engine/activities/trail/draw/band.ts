@@ -1,6 +1,6 @@
 // The two kinds of line on a tile, drawn as by hand: the broad path between its rims, and the thin second line.
 import type { Rng } from '../../../random/rng.js';
-import { END_RADIUS, HALF_LINE, HALF_PATH, type Stroke, WOBBLE, type XY } from '../tile-strokes.js';
+import { END_RADIUS, HALF_LINE, HALF_PATH, spread, type Stroke, WOBBLE, type XY } from '../tile-strokes.js';
 import { inked, placed } from './drawing.js';
 import {
   beside,
@@ -13,18 +13,20 @@ import {
   roundAbout,
   type Sway,
 } from './ink.js';
-import { type Scene, type Sketched, sketched } from './scene.js';
+import { type Scene, type Sketched, sketched, sketchedAt } from './scene.js';
 
 /** Width of a rim where it crosses an edge; elsewhere it swells and thins. */
 const RIM = 2.7;
 /** How far the inner line of a rim may leave its course. */
 const SWELL = 0.95;
+/** From point to point of a drawn line: a smooth curve runs between them. */
+const STEP = 4.5;
 /** Half the width of the second line's stem. */
 const STEM = 1.15;
 
 /** Markup of a stroke in tile units. */
 export function drawStroke(stroke: Stroke, scene: Scene, rng: Rng): string {
-  const course = courseOf(stroke.points, stroke.to !== null);
+  const course = courseOf(spread(stroke.points, STEP), stroke.to !== null);
   return stroke.style === 'path' ? drawPath(course, scene, rng) : drawLine(course, scene, rng);
 }
 
@@ -80,10 +82,8 @@ function bay(course: Course, half: number, radius: number, sway: Sway, reach: nu
 function tread(course: Course, mark: Sketched, pace: number, roomAtEnd: number): string {
   const length = course.length - roomAtEnd;
   const steps = Math.max(1, Math.round(length / pace));
-  return Array.from({ length: steps }, (_, i) => {
-    const { x, y, turn } = placeAt(course, ((i + 0.5) * length) / steps);
-    return `<g transform="translate(${x.toFixed(1)} ${y.toFixed(1)}) rotate(${turn.toFixed(0)})">${sketched(mark, 1.5)}</g>`;
-  }).join('');
+  const places = Array.from({ length: steps }, (_, i) => placeAt(course, ((i + 0.5) * length) / steps));
+  return sketchedAt(mark, places, 1.5);
 }
 
 const LEAVES: readonly Sketched[] = [
@@ -116,9 +116,10 @@ function ornaments(course: Course, line: Scene['line'], room: number): string {
   if (line === 'beads') return tread(course, BEAD, 10, room);
   const length = course.length - room;
   const steps = Math.max(1, Math.round(length / 7.5));
-  return Array.from({ length: steps }, (_, i) => {
-    const { x, y, turn } = placeAt(course, ((i + 0.2) * length) / steps);
-    const leaf = LEAVES[i % 2] as Sketched;
-    return `<g transform="translate(${x.toFixed(1)} ${y.toFixed(1)}) rotate(${turn.toFixed(0)})">${sketched(leaf)}</g>`;
+  return LEAVES.map((leaf, hand) => {
+    const places = Array.from({ length: Math.ceil((steps - hand) / 2) }, (_, i) =>
+      placeAt(course, ((2 * i + hand + 0.2) * length) / steps),
+    );
+    return sketchedAt(leaf, places);
   }).join('');
 }

@@ -3,8 +3,9 @@ import { textWidth } from '../../../figures/text-width.js';
 import { composeTrail, type TrailRequest } from '../compose.js';
 import { tileSideMm } from '../sizes.js';
 import { THEMES, type Trail } from '../trail.js';
-import { cellName, drawMat, drawSolved, RIM_MM, storyOf } from './draw-mat.js';
+import { cellName, drawMat, drawSolved, RIM_MM } from './draw-mat.js';
 import { routeOf } from './layout-of.js';
+import { storyOf } from './scenes.js';
 
 function trailOf(seed: number, more: Partial<TrailRequest> = {}): Trail {
   const made = composeTrail({ years: [3, 4], rows: 4, columns: 4, seed, locale: 'en-AU', ...more });

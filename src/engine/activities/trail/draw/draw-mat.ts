@@ -40,11 +40,6 @@ export function drawSolved(trail: Trail): Drawing {
   );
 }
 
-/** What the child does, in one sentence. */
-export function storyOf({ theme }: Pick<Trail, 'theme'>): string {
-  return SCENES[theme].story;
-}
-
 /** Rows are lettered from the top, columns numbered from the left: B3. */
 export function cellName({ columns }: Pick<Trail, 'columns'>, cell: number): string {
   return `${String.fromCharCode(65 + Math.floor(cell / columns))}${(cell % columns) + 1}`;

@@ -12,30 +12,34 @@ function trailOf(seed: number, more: Partial<TrailRequest> = {}): Trail {
   return made.value;
 }
 
-/** Points along every outline of a path in SVG's words M, L and C, one list a closed outline. */
+/** Points along every outline of a path in SVG's words M, L, c and Z, one list a closed outline. */
 function outlinesOf(d: string): Dot[][] {
   const outlines: Dot[][] = [];
   let here: Dot = [0, 0];
-  for (const [, letter, rest = ''] of d.matchAll(/([MLCZ])([^MLCZ]*)/g)) {
-    const n = rest.trim().split(/[ ,]+/).map(Number) as [number, number, number, number, number, number];
-    if (letter === 'Z') continue;
-    if (letter === 'M') outlines.push([]);
-    const dots = outlines.at(-1) as Dot[];
-    const from = here;
-    here = letter === 'C' ? [n[4], n[5]] : [n[0], n[1]];
+  const draw = (from: Dot, ...n: [number, number, number, number, number, number]) => {
     for (let i = 1; i <= 4; i++) {
       const t = i / 4;
-      const at = (axis: 0 | 1) =>
-        letter === 'C'
-          ? (1 - t) ** 3 * from[axis] +
-            3 * (1 - t) ** 2 * t * (n[axis] as number) +
-            3 * (1 - t) * t ** 2 * (n[2 + axis] as number) +
-            t ** 3 * here[axis]
-          : letter === 'M'
-            ? here[axis]
-            : from[axis] + (here[axis] - from[axis]) * t;
-      dots.push([at(0), at(1)]);
+      const along = (axis: 0 | 1) =>
+        from[axis] +
+        3 * (1 - t) ** 2 * t * (n[axis] as number) +
+        3 * (1 - t) * t ** 2 * (n[2 + axis] as number) +
+        t ** 3 * (n[4 + axis] as number);
+      outlines.at(-1)?.push([along(0), along(1)]);
     }
+    here = [from[0] + n[4], from[1] + n[5]];
+  };
+  for (const [, letter, rest = ''] of d.matchAll(/([MLcZ])([^MLcZ]*)/g)) {
+    const n = (rest.match(/-?[\d.]+/g) ?? []).map(Number);
+    if (letter === 'M') {
+      outlines.push([]);
+      here = [n[0] as number, n[1] as number];
+      outlines.at(-1)?.push(here);
+    } else if (letter === 'L') {
+      const [dx, dy] = [(n[0] as number) - here[0], (n[1] as number) - here[1]];
+      draw(here, dx / 3, dy / 3, (2 * dx) / 3, (2 * dy) / 3, dx, dy);
+    } else
+      for (let i = 0; i < n.length; i += 6)
+        draw(here, ...(n.slice(i, i + 6) as [number, number, number, number, number, number]));
   }
   return outlines;
 }

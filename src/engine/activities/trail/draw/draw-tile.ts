@@ -16,11 +16,12 @@ export const TILE_UNITS = 100;
 
 /**
  * The tile that belongs on the cell of the same number, at its size on paper; the picture is square and cut to the cut
- * lines. The same trail always gives the same picture. Throws RangeError for a number that is no tile of the trail.
+ * lines. The same trail always gives the same picture. It lies on white unless `isBare`, for a sheet with cut lines below.
+ * Throws RangeError for a number that is no tile of the trail.
  */
-export function drawTile(trail: Trail, index: number): Drawing {
+export function drawTile(trail: Trail, index: number, { isBare = false } = {}): Drawing {
   const side = tileSideMm(trail.rows, trail.columns);
-  const paper = `<rect width="${TILE_UNITS}" height="${TILE_UNITS}" fill="#fff"/>`;
+  const paper = isBare ? '' : `<rect width="${TILE_UNITS}" height="${TILE_UNITS}" fill="#fff"/>`;
   const tile = trail.tiles[index] as TrailTile;
   return drawingOf(paper + tileBody(trail, index), [TILE_UNITS, TILE_UNITS], [side, side], tileInWords(tile));
 }

@@ -26,7 +26,7 @@ export function drawingOf(
   };
 }
 
-/** A coordinate in markup: two decimals are a hundredth of a tile's unit, finer than any printer. */
+/** A number in markup, with two decimals. */
 export function num(value: number): string {
   return String(Math.round(value * 100) / 100 + 0);
 }

@@ -2,7 +2,6 @@
 // meet exactly at the edges of a tile.
 import type { Rng } from '../../../random/rng.js';
 import { type XY, WOBBLE } from '../tile-strokes.js';
-import { num } from './drawing.js';
 
 /** A smooth unevenness along a course, from -1 to 1. */
 export type Sway = (at: number) => number;
@@ -98,15 +97,29 @@ export function placeAt(
   return { x: a[0] + (b[0] - a[0]) * share, y: a[1] + (b[1] - a[1]) * share, turn };
 }
 
+/** A tenth of a unit is finer than any printer; whole tenths keep the markup short, and sums of them exact. */
+const tenths = (value: number) => Math.round(value * 10);
+
 /** Markup of a smooth line through the points; it begins with `start`, a move or a line. */
 export function smooth(points: readonly XY[], start: 'M' | 'L' = 'M'): string {
   const [first] = points as readonly [XY];
-  let d = `${start}${num(first[0])} ${num(first[1])}`;
+  let [x, y] = [tenths(first[0]), tenths(first[1])];
+  let d = `${start}${x / 10} ${y / 10}c`;
   for (let i = 0; i + 1 < points.length; i++) {
     const [p, q] = [points[i] as XY, points[i + 1] as XY];
     const before = points[i - 1] ?? p;
     const after = points[i + 2] ?? q;
-    d += `C${num(p[0] + (q[0] - before[0]) / 6)} ${num(p[1] + (q[1] - before[1]) / 6)} ${num(q[0] - (after[0] - p[0]) / 6)} ${num(q[1] - (after[1] - p[1]) / 6)} ${num(q[0])} ${num(q[1])}`;
+    const next = [
+      p[0] + (q[0] - before[0]) / 6,
+      p[1] + (q[1] - before[1]) / 6,
+      q[0] - (after[0] - p[0]) / 6,
+      q[1] - (after[1] - p[1]) / 6,
+      q[0],
+      q[1],
+    ].map((value, axis) => tenths(value) - (axis % 2 === 0 ? x : y));
+    d += next.map((value, k) => (k > 0 || i > 0 ? (value < 0 ? '' : ' ') : '') + value / 10).join('');
+    x += next[4] as number;
+    y += next[5] as number;
   }
   return d;
 }

@@ -1,5 +1,5 @@
 // What a scene is made of. Its pictures are drawn in boxes of fixed size, in millimetres, with a few kinds of pen.
-import { INK } from '../../../figures/svg.js';
+import { INK, mm } from '../../../figures/svg.js';
 
 /** Outline, fine line, solid ink, thick line; all outlines are filled with white, so that what lies behind is covered. */
 export const PENS = ['outline', 'fine', 'ink', 'thick'] as const;
@@ -33,14 +33,34 @@ export interface Scene {
 }
 
 const PAINT: Record<Pen, (weight: number) => string> = {
-  outline: (weight) => `fill="#fff" stroke-width="${weight * 0.8}"`,
-  fine: (weight) => `fill="none" stroke-width="${weight * 0.45}"`,
-  ink: (weight) => `fill="${INK}" stroke-width="${weight * 0.3}"`,
-  thick: (weight) => `fill="none" stroke-width="${weight * 1.2}"`,
+  outline: (weight) => `fill="#fff" stroke-width="${mm(weight * 0.8)}"`,
+  fine: (weight) => `fill="none" stroke-width="${mm(weight * 0.45)}"`,
+  ink: (weight) => `fill="${INK}" stroke-width="${mm(weight * 0.3)}"`,
+  thick: (weight) => `fill="none" stroke-width="${mm(weight * 1.2)}"`,
 };
 
 /** Markup of a sketch; pens are so many times as wide as `weight` 1, at which an outline is 0.8 wide. */
 export function sketched(pulls: Sketched, weight = 1): string {
-  const paths = pulls.map(([pen, d]) => `<path d="${d}" ${PAINT[pen](weight)}/>`).join('');
-  return `<g stroke="${INK}" stroke-linecap="round" stroke-linejoin="round">${paths}</g>`;
+  return penned(pullsAt(pulls, weight));
+}
+
+/** Markup of the same sketch at several places; `turn` in degrees. */
+export function sketchedAt(
+  pulls: Sketched,
+  places: readonly { readonly x: number; readonly y: number; readonly turn: number }[],
+  weight = 1,
+): string {
+  const each = places.map(
+    ({ x, y, turn }) =>
+      `<g transform="translate(${x.toFixed(1)} ${y.toFixed(1)})rotate(${turn.toFixed(0)})">`,
+  );
+  return penned(each.map((open) => `${open}${pullsAt(pulls, weight)}</g>`).join(''));
+}
+
+function pullsAt(pulls: Sketched, weight: number): string {
+  return pulls.map(([pen, d]) => `<path d="${d}" ${PAINT[pen](weight)}/>`).join('');
+}
+
+function penned(body: string): string {
+  return `<g stroke="${INK}" stroke-linecap="round" stroke-linejoin="round">${body}</g>`;
 }

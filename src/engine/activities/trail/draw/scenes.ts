@@ -1,5 +1,5 @@
 // Every scene by its name.
-import type { ThemeId } from '../trail.js';
+import type { ThemeId, Trail } from '../trail.js';
 import type { Scene } from './scene.js';
 import { HARBOUR } from './scenes/harbour.js';
 import { HIVE } from './scenes/hive.js';
@@ -20,3 +20,8 @@ export const SCENES: Readonly<Record<ThemeId, Scene>> = {
   railway: RAILWAY,
   reef: REEF,
 };
+
+/** What the child does, in one sentence. */
+export function storyOf({ theme }: Pick<Trail, 'theme'>): string {
+  return SCENES[theme].story;
+}
