@@ -41,9 +41,11 @@ export async function openPage(
   address: string,
   width: number,
   height: number,
+  hasTouch = false,
 ): Promise<Watched> {
   const context = await browser.newContext({
     viewport: { width, height },
+    hasTouch,
     reducedMotion: 'reduce',
     acceptDownloads: true,
   });

@@ -17,6 +17,7 @@ import { SettingsScreen } from '../screens/settings/settings-screen.js';
 import { StartScreen } from '../screens/start/start-screen.js';
 import { TodayScreen } from '../screens/today/today-screen.js';
 import { UnderstandingScreen } from '../screens/understanding/understanding-screen.js';
+import { SolveSearch } from '../solve/wish.js';
 import { stateQuery } from './queries.js';
 import { ClassFrame } from './class-frame.js';
 import { LostPage } from './lost-page.js';
@@ -47,6 +48,12 @@ const display = createRoute({
   path: '/display/$classId/$date',
   validateSearch: z.object({ show: z.string().optional() }),
   component: BoardDisplay,
+});
+const solve = createRoute({
+  getParentRoute: () => root,
+  path: '/solve/$classId',
+  validateSearch: SolveSearch,
+  component: lazyRouteComponent(() => import('../solve/solve-screen.js'), 'SolveScreen'),
 });
 
 const inClass = createRoute({ getParentRoute: () => root, path: '/class/$classId', component: ClassFrame });
@@ -88,6 +95,7 @@ const tree = root.addChildren([
   start,
   settings,
   display,
+  solve,
   inClass.addChildren([today, make, print, marking, understanding, children]),
 ]);
 

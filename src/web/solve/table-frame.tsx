@@ -1,0 +1,72 @@
+// The frame around the pieces of any activity: the full screen, the strip with its few keys, the hint, and the quiet voice
+// that tells a screen reader what lies where.
+import type { ReactNode } from 'react';
+import { Button } from '../parts/button.js';
+import { MathText } from '../parts/math-text.js';
+import styles from './table-frame.module.css';
+
+interface Props {
+  readonly title: string;
+  /** How to move pieces, in one or two sentences. */
+  readonly how: string;
+  /** The last thing that happened, for a screen reader. */
+  readonly said: string;
+  readonly hint: string | null;
+  readonly canStepBack: boolean;
+  readonly onStepBack: () => void;
+  readonly onStartAgain: () => void;
+  readonly onShuffle: () => void;
+  readonly onHint: () => void;
+  readonly onHideHint: () => void;
+  /** Other pieces of the same kind; null for a set of its own. */
+  readonly onOther: (() => void) | null;
+  readonly onLeave: () => void;
+  readonly children: ReactNode;
+}
+
+export function TableFrame(props: Props) {
+  const { title, how, said, hint, canStepBack, children } = props;
+  return (
+    <main className={styles.screen}>
+      <h1 className="unseen">{title}</h1>
+      <p className="unseen" id="how-to-move">
+        {how}
+      </p>
+      <p className="unseen" role="status">
+        {said}
+      </p>
+      {children}
+      <div className={styles.hint} role="status" data-shown={hint !== null}>
+        {hint !== null && (
+          <>
+            <p>
+              <MathText text={hint} />
+            </p>
+            <Button weight="quiet" onPress={props.onHideHint}>
+              Put the hint away
+            </Button>
+          </>
+        )}
+      </div>
+      <footer className={styles.keys}>
+        <p className={styles.title} aria-hidden="true">
+          {title}
+        </p>
+        <Button onPress={props.onStepBack} isDisabled={!canStepBack}>
+          Undo
+        </Button>
+        <Button onPress={props.onHint}>{hint === null ? 'A hint' : 'Another hint'}</Button>
+        <Button onPress={props.onShuffle}>Mix the loose ones</Button>
+        <Button onPress={props.onStartAgain}>Start again</Button>
+        {props.onOther && (
+          <Button weight="quiet" onPress={props.onOther}>
+            Other pieces
+          </Button>
+        )}
+        <Button weight="quiet" onPress={props.onLeave}>
+          Close
+        </Button>
+      </footer>
+    </main>
+  );
+}

@@ -1,0 +1,171 @@
+// Children solve on the screen: by keyboard alone, and with fingers on a tablet. Only the pieces say whether it goes well.
+import type { Browser, Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { AppState } from '#api/class.js';
+import type { Chain } from '#engine/activities/chain/chain.js';
+import { composeChain } from '#engine/activities/chain/compose.js';
+import { expectAccessible, launchBrowser, openPage, tabTo, type Watched } from './browser.js';
+import { startServer, type TestServer } from './server.js';
+import { dragFingers, pointOn } from './touch.js';
+
+let server: TestServer;
+let browser: Browser;
+let classId: string;
+
+beforeAll(async () => {
+  server = await startServer('2026-05-08');
+  browser = await launchBrowser();
+  await fetch(`${server.address}/api/demo`, {
+    method: 'POST',
+    body: '{}',
+    headers: { 'Content-Type': 'application/json' },
+  });
+  const state = (await (await fetch(`${server.address}/api/state`)).json()) as AppState;
+  classId = state.classes[0]?.id ?? '';
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.stop();
+});
+
+async function open(search: string, width: number, height: number, hasTouch = false): Promise<Watched> {
+  const watched = await openPage(browser, server.address, width, height, hasTouch);
+  await watched.page.goto(`${server.address}/solve/${classId}?${search}`);
+  return watched;
+}
+
+const pieceOf = (on: Locator | Page, piece: number) => on.locator(`[data-piece="${piece}"]`);
+const piecesIn = (region: Locator): Promise<number[]> =>
+  region
+    .locator('[data-piece]')
+    .evaluateAll((pieces) => pieces.map((piece) => Number(piece.getAttribute('data-piece'))));
+const statusOf = (page: Page) => page.getByRole('status').first();
+
+/** What a page shows beyond its pieces must be the same whether they lie right or wrong. */
+const surroundings = (page: Page) =>
+  page.evaluate(() => {
+    const main = document.querySelector('main')?.cloneNode(true) as HTMLElement;
+    for (const part of main.querySelectorAll('[role="status"], [data-table]')) part.remove();
+    return main.innerHTML.replace(/ (disabled|data-disabled|data-focused|data-focus-visible)="[^"]*"/g, '');
+  });
+
+function chainFor(seed: number): Chain {
+  const made = composeChain({ years: [4, 5], seed, cards: 8, locale: 'en-AU' });
+  if (!made.ok) throw new Error(made.error.message);
+  return made.value;
+}
+
+describe('a chain on the screen', () => {
+  const chain = chainFor(3);
+  const right = chain.cards.map((_, at) => at);
+  const address = 'kind=chain&seed=3&cards=8';
+  const regions = (page: Page) => ({
+    laid: page.getByRole('list', { name: 'The chain' }),
+    loose: page.getByRole('list', { name: 'Loose strips' }),
+  });
+
+  /** Picks a loose strip with the arrow keys and lays it at the end. */
+  async function layByKey(page: Page, piece: number): Promise<void> {
+    const { loose } = regions(page);
+    await tabTo(page, loose.locator('[tabindex="0"]'));
+    await page.keyboard.press('Home');
+    for (let steps = 0; steps < chain.cards.length; steps++) {
+      if (await pieceOf(loose, piece).evaluate((element) => element === document.activeElement)) break;
+      await page.keyboard.press('ArrowRight');
+    }
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('End');
+    await page.keyboard.press('Enter');
+  }
+
+  it('is laid from start to finish by keyboard alone', async () => {
+    const { page, faults, strays } = await open(address, 1366, 768);
+    const { laid, loose } = regions(page);
+    await laid.waitFor();
+    await expectAccessible(page);
+    expect(await piecesIn(laid)).toEqual([0]);
+    for (const piece of right.slice(1)) {
+      await layByKey(page, piece);
+      expect(await statusOf(page).textContent()).toContain(`Place ${piece + 1} of ${piece + 1}`);
+    }
+    expect(await piecesIn(laid)).toEqual(right);
+    expect(await piecesIn(loose)).toEqual([]);
+    await expectAccessible(page);
+    expect([faults, strays]).toEqual([[], []]);
+    await page.context().close();
+  });
+
+  it('says nothing about a wrong strip: it lies there, and the strips that are left over show it', async () => {
+    const { page } = await open(address, 1366, 768);
+    const { laid, loose } = regions(page);
+    await laid.waitFor();
+    const last = chain.cards.length - 1;
+    await layByKey(page, 1);
+    const before = await surroundings(page);
+    await layByKey(page, last);
+    expect(await piecesIn(laid)).toEqual([0, 1, last]);
+    expect(await piecesIn(loose)).toHaveLength(chain.cards.length - 3);
+    expect(await surroundings(page)).toBe(before);
+    expect(await page.getByText(/wrong|right|correct|well done|mistake|score/i).count()).toBe(0);
+    // Taken out again, moved within the chain, taken back: all by key.
+    await tabTo(page, pieceOf(laid, last), 'Shift+Tab');
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('Home');
+    expect(await statusOf(page).textContent()).toContain('Place 1 of 3');
+    await page.keyboard.press('Escape');
+    expect(await piecesIn(laid)).toEqual([0, 1, last]);
+    await page.keyboard.press('Delete');
+    expect(await piecesIn(laid)).toEqual([0, 1]);
+    await tabTo(page, page.getByRole('button', { name: 'Undo' }));
+    await page.keyboard.press('Enter');
+    expect(await piecesIn(laid)).toEqual([0, 1, last]);
+    await page.context().close();
+  });
+
+  it('gives a hint only when asked, first a question, never the answer', async () => {
+    const { page } = await open(address, 1366, 768);
+    await regions(page).laid.waitFor();
+    const hints: string[] = [];
+    await tabTo(page, page.getByRole('button', { name: 'A hint' }));
+    await page.keyboard.press('Enter');
+    for (let asked = 0; asked < 8; asked++) {
+      hints.push((await page.getByRole('status').nth(1).locator('p').textContent()) ?? '');
+      await page.keyboard.press('Enter');
+    }
+    expect(hints[0]).toMatch(/\?$/);
+    const answer = chain.cards[1]?.answer?.text ?? '';
+    expect(hints.filter((hint) => hint.endsWith(`= ${answer}`))).toEqual([]);
+    await page.context().close();
+  });
+
+  it('is laid with fingers on an upright tablet, two hands at once, and is still there after a reload', async () => {
+    const { page } = await open(address, 820, 1180, true);
+    const { laid, loose } = regions(page);
+    await laid.waitFor();
+    for (const box of await Promise.all(right.map((piece) => pieceOf(page, piece).boundingBox()))) {
+      expect(box?.height).toBeGreaterThanOrEqual(44);
+      expect(box?.width).toBeGreaterThanOrEqual(44);
+    }
+    const toEnd = async () => {
+      const box = await laid.boundingBox();
+      return { x: (box?.x ?? 0) + (box?.width ?? 0) - 30, y: (box?.y ?? 0) + (box?.height ?? 0) - 20 };
+    };
+    await dragFingers(page, [{ from: await pointOn(pieceOf(loose, 1)), to: await toEnd() }]);
+    expect(await piecesIn(laid)).toEqual([0, 1]);
+    await dragFingers(page, [
+      { from: await pointOn(pieceOf(loose, 2)), to: await toEnd() },
+      { from: await pointOn(pieceOf(loose, 3)), to: await toEnd() },
+    ]);
+    expect((await piecesIn(laid)).toSorted()).toEqual([0, 1, 2, 3]);
+    // A press picks up, a second press lays: dragging is never needed.
+    for (const piece of [4, 5]) {
+      await pieceOf(loose, piece).tap();
+      await pieceOf(laid, piece).tap();
+    }
+    expect(await piecesIn(laid)).toHaveLength(6);
+    await page.reload();
+    await laid.waitFor();
+    expect(await piecesIn(laid)).toHaveLength(6);
+    await page.context().close();
+  });
+});
