@@ -143,7 +143,7 @@ export function ChainTable({ chain, title, name, onOther, onLeave }: Props) {
         tabIndex={isStop ? 0 : -1}
         onFocus={() => setFocused(piece)}
         onPointerDown={(event) => dragging.take(event, piece)}
-        onClick={() => dragging.isJustLetGo(piece) || onPress(piece)}
+        onClick={(event) => dragging.isEcho(event) || onPress(piece)}
         onKeyDown={(event) => onKey(event, piece)}
       >
         {isHeld && <span className="unseen">In hand: </span>}

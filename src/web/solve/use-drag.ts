@@ -1,6 +1,13 @@
 // Dragging with fingers, a pen or a mouse: each pointer carries a piece of its own, so two hands, or two children, can work
 // at once. A press without a move is told apart here too, since browsers leave out the click after a quick swipe.
-import { type PointerEvent as ReactPointerEvent, useEffect, useEffectEvent, useRef, useState } from 'react';
+import {
+  type MouseEvent as ReactMouseEvent,
+  type PointerEvent as ReactPointerEvent,
+  useEffect,
+  useEffectEvent,
+  useRef,
+  useState,
+} from 'react';
 
 /** A piece under a pointer, in CSS pixels of the window. `over` is the place of the table it is over, if any. */
 export interface Drag<P> {
@@ -31,8 +38,11 @@ export interface Dragging<P> {
     piece: number,
     grip?: readonly [number, number],
   ) => void;
-  /** True right after a pointer let go of the piece, when the click that follows means nothing new. */
-  readonly isJustLetGo: (piece: number) => boolean;
+  /**
+   * True for the click that a browser sends after a finger or mouse let go: that press was told of already, and the click
+   * may even fall on another piece that has moved there meanwhile.
+   */
+  readonly isEcho: (click: ReactMouseEvent) => boolean;
 }
 
 interface Handlers<P> {
@@ -43,12 +53,12 @@ interface Handlers<P> {
   readonly onPress: (piece: number) => void;
 }
 
-/** Clicks of pointers come within this time of letting go; later ones are a keyboard's or a screen reader's. */
+/** Clicks of pointers come within this time of letting go, in browsers that do not say whose click it is. */
 const CLICK_MS = 400;
 
 export function useDrag<P>({ locate, onDrop, onPress }: Handlers<P>): Dragging<P> {
   const pressed = useRef(new Map<number, Pressed>());
-  const letGo = useRef({ piece: -1, atMs: 0 });
+  const letGoMs = useRef(Number.NEGATIVE_INFINITY);
   const [drags, setDrags] = useState<readonly Drag<P>[]>([]);
   const located = useEffectEvent((drag: Drag<never>): Drag<P> => ({ ...drag, over: locate(drag) }));
   const dropped = useEffectEvent(onDrop);
@@ -71,7 +81,7 @@ export function useDrag<P>({ locate, onDrop, onPress }: Handlers<P>): Dragging<P
       const own = pressed.current.get(event.pointerId);
       if (!own) return;
       pressed.current.delete(event.pointerId);
-      letGo.current = { piece: own.drag.piece, atMs: performance.now() };
+      letGoMs.current = performance.now();
       show();
       if (event.type !== 'pointerup') return;
       if (!own.isMoving) wasPressed(own.drag.piece);
@@ -101,7 +111,8 @@ export function useDrag<P>({ locate, onDrop, onPress }: Handlers<P>): Dragging<P
       const drag = { pointer, piece, x, y, grip: held, over: null };
       pressed.current.set(pointer, { drag, fromX: x, fromY: y, isMoving: false });
     },
-    isJustLetGo: (piece) =>
-      letGo.current.piece === piece && performance.now() - letGo.current.atMs < CLICK_MS,
+    isEcho: ({ nativeEvent }) =>
+      Boolean((nativeEvent as Partial<PointerEvent>).pointerType) ||
+      performance.now() - letGoMs.current < CLICK_MS,
   };
 }

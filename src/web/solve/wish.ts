@@ -1,11 +1,11 @@
 // What to solve, as it stands in the address: the same address gives the same pieces on every computer.
 import { z } from 'zod';
 import type { ChainRequest } from '#engine/activities/chain/chain-request.js';
-import type { Band, SupplyOrder } from '#engine/activities/supply.js';
+import type { Pitch, SupplyOrder } from '#engine/activities/supply.js';
 import type { LocaleId } from '#engine/numbers/locale.js';
 
 // Written out, because their home brings the whole skill map along, which this page loads only to compose.
-const BANDS = ['lower', 'middle', 'upper'] as const satisfies readonly Band[];
+const PITCHES = ['lower', 'middle', 'upper'] as const satisfies readonly Pitch[];
 const ORDERS = ['graded', 'mixed'] as const satisfies readonly SupplyOrder[];
 const list = z.array(z.string()).optional();
 const whole = z.coerce.number().int();
@@ -18,7 +18,7 @@ export const SolveSearch = z.object({
   years: z.array(whole).optional().catch(undefined),
   skills: list.catch(undefined),
   due: list.catch(undefined),
-  band: z.enum(BANDS).optional().catch(undefined),
+  pitch: z.enum(PITCHES).optional().catch(undefined),
   cards: whole.optional().catch(undefined),
   order: z.enum(ORDERS).optional().catch(undefined),
 });
@@ -29,7 +29,7 @@ export type SolveWish = { readonly kind: 'chain' } & ChainRequest;
 
 /** The wish of an address; years and locale are the class's and the school's where the address has none. */
 export function wishOf(search: SolveSearch, years: readonly number[], locale: LocaleId): SolveWish {
-  const { kind, seed, skills, due, band, cards, order } = search;
+  const { kind, seed, skills, due, pitch, cards, order } = search;
   return {
     kind,
     seed,
@@ -37,7 +37,7 @@ export function wishOf(search: SolveSearch, years: readonly number[], locale: Lo
     locale,
     ...(skills ? { skills } : {}),
     ...(due ? { due } : {}),
-    ...(band ? { band } : {}),
+    ...(pitch ? { pitch } : {}),
     ...(cards === undefined ? {} : { cards }),
     ...(order ? { order } : {}),
   };
