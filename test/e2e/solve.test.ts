@@ -58,7 +58,7 @@ function chainFor(seed: number): Chain {
 describe('a chain on the screen', () => {
   const chain = chainFor(3);
   const right = chain.cards.map((_, at) => at);
-  const address = 'kind=chain&seed=3&cards=8';
+  const address = 'activity=chain&source=mix&seed=3&cards=8';
   const regions = (page: Page) => ({
     laid: page.getByRole('list', { name: 'The chain' }),
     loose: page.getByRole('list', { name: 'Loose strips' }),

@@ -1,4 +1,6 @@
 // Calls to the server, typed by the contract. Nothing here leaves this computer: every address is relative.
+// First, wherever this file is bundled: the contract's validators are built when it is loaded.
+import './zod-setup.js';
 import { type AnswerOf, type BodyOf, ENDPOINTS, type EndpointName } from '#api/endpoints.js';
 import { Problem } from '#api/problem.js';
 

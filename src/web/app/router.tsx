@@ -17,7 +17,7 @@ import { SettingsScreen } from '../screens/settings/settings-screen.js';
 import { StartScreen } from '../screens/start/start-screen.js';
 import { TodayScreen } from '../screens/today/today-screen.js';
 import { UnderstandingScreen } from '../screens/understanding/understanding-screen.js';
-import { SolveSearch } from '../solve/wish.js';
+import { readSolveSearch } from '../solve/solve-search.js';
 import { stateQuery } from './queries.js';
 import { ClassFrame } from './class-frame.js';
 import { LostPage } from './lost-page.js';
@@ -52,7 +52,7 @@ const display = createRoute({
 const solve = createRoute({
   getParentRoute: () => root,
   path: '/solve/$classId',
-  validateSearch: SolveSearch,
+  validateSearch: readSolveSearch,
   component: lazyRouteComponent(() => import('../solve/solve-screen.js'), 'SolveScreen'),
 });
 

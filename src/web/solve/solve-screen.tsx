@@ -1,48 +1,41 @@
 // Solving on the screen, by hand on a touch board or by keyboard: the pieces of one activity, full screen.
-import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
-import { sentencesOf } from '../app/client.js';
-import { classQuery } from '../app/queries.js';
 import { useWords } from '../app/use-words.js';
 import { Button } from '../parts/button.js';
+import { ACTIVITY_WORDS } from '../screens/make/words.js';
 import { ChainTable } from './chain-table.js';
+import { solveAddress } from './solve-address.js';
 import styles from './solve-screen.module.css';
 import { useActivity } from './use-activity.js';
-import { wishOf } from './wish.js';
 
 export function SolveScreen() {
   const { classId } = useParams({ from: '/solve/$classId' });
   const search = useSearch({ from: '/solve/$classId' });
-  const { data: room, error } = useQuery({ ...classQuery(classId), staleTime: Number.POSITIVE_INFINITY });
+  const found = useActivity(classId, search);
   const words = useWords();
   const navigate = useNavigate();
-  const wish = room ? wishOf(search, room.years, words.locale) : null;
-  const composed = useActivity(wish);
-  const leave = () => void navigate({ to: '/class/$classId/today', params: { classId } });
+  const leave = () => void navigate({ to: '/class/$classId/make', params: { classId }, search });
   const other = () =>
-    void navigate({
-      to: '/solve/$classId',
-      params: { classId },
-      search: { ...search, seed: search.seed + 1 },
-      replace: true,
-    });
+    void navigate({ ...solveAddress(classId, search, (search.seed ?? 1) + 1), replace: true });
 
-  if (error) return <Stopped {...sentencesOf(error)} onLeave={leave} />;
-  if (!wish || !composed)
-    return <main className={styles.waiting} aria-busy="true" aria-label="Making the pieces" />;
-  if (!composed.ok) {
+  if (!found) return <main className={styles.waiting} aria-busy="true" aria-label="Making the pieces" />;
+  if (!found.ok) {
     return (
-      <Stopped {...composed.error} onLeave={leave}>
+      <Stopped {...found.refusal} onLeave={leave}>
         <Button onPress={other}>Try other pieces</Button>
       </Stopped>
     );
   }
-  const name = JSON.stringify(wish);
-  const title = `Chain for ${words.years(wish.years)}, number ${wish.seed}`;
-  return (
-    <ChainTable key={name} chain={composed.value} title={title} name={name} onOther={other} onLeave={leave} />
-  );
+  const { activity, name } = found;
+  const title = `${ACTIVITY_WORDS[activity.kind].name} for ${words.years(activity.years)}, number ${activity.seed}`;
+  const table = { title, name, onOther: other, onLeave: leave };
+  switch (activity.kind) {
+    case 'chain':
+      return <ChainTable key={name} chain={activity} {...table} />;
+    case 'trail':
+      return null;
+  }
 }
 
 interface StoppedProps {
