@@ -146,6 +146,14 @@ export type AnswerOf<N extends EndpointName> = z.output<(typeof ENDPOINTS)[N]['a
 export const FILE_PATHS = {
   print: '/api/print',
   practice: '/api/print/practice',
+  rotaPaper: '/api/classes/:classId/rota/:kind/paper',
   backup: '/api/backup',
   restore: '/api/restore',
 } as const;
+
+/** Where the rota of a class and kind of set is as a PDF. */
+export function rotaPaperPath(classId: string, kind: string): string {
+  return FILE_PATHS.rotaPaper
+    .replace(':classId', encodeURIComponent(classId))
+    .replace(':kind', encodeURIComponent(kind));
+}

@@ -35,6 +35,7 @@ export const LibrarySet = z.object({
 });
 export type LibrarySet = z.infer<typeof LibrarySet>;
 export const Library = z.object({ sets: z.array(LibrarySet) });
+export type Library = z.infer<typeof Library>;
 
 /** What to compose. What an activity does not know is left alone by it. */
 export const SetOrder = z.object({

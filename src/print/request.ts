@@ -3,7 +3,7 @@ import type { Board } from '#engine/activities/board/board.js';
 import type { LocaleId } from '#engine/numbers/locale.js';
 import type { Question } from '#engine/questions/question.js';
 
-export const DOCUMENTS = ['poster', 'sheet', 'slips', 'key', 'relief', 'practice', 'kit'] as const;
+export const DOCUMENTS = ['poster', 'sheet', 'slips', 'key', 'relief', 'practice', 'rota', 'kit'] as const;
 export type DocumentKind = (typeof DOCUMENTS)[number];
 
 export const PAPERS = ['A4', 'A3', 'Letter'] as const;
@@ -16,6 +16,23 @@ export interface SlipRequest {
   readonly name?: string;
   /** Index into `boards` of the board this child works on; 0 unless given. */
   readonly board?: number;
+}
+
+/** A set as a rota names it. */
+export interface RotaCell {
+  readonly band: string;
+  readonly number: number;
+  readonly box: number;
+}
+
+/** Who has which set: the first cell of a row is the set of today, those that follow come after it. */
+export interface RotaSheet {
+  readonly title: string;
+  readonly rows: readonly {
+    readonly name: string;
+    readonly isAway: boolean;
+    readonly cells: readonly (RotaCell | null)[];
+  }[];
 }
 
 /** Children who share a sheet: the title and names stand small in a corner. */
@@ -53,10 +70,12 @@ export interface PrintOptions {
 
 export interface PrintRequest {
   readonly document: DocumentKind;
-  /** Sheets: front then back. Key: one board, or two side by side. Poster: one poster each. May be empty for `practice`. */
+  /** Sheets: front then back. Key: one board, or two side by side. Poster: one poster each. May be empty for `practice` and `rota`. */
   readonly boards: readonly Board[];
   /** Practice sheet only: loose questions; the boards' questions are used without it. */
   readonly questions?: readonly Question[];
+  /** What a `rota` shows; it needs no board. */
+  readonly rota?: RotaSheet;
   readonly paper: PaperId;
   readonly options: PrintOptions;
 }

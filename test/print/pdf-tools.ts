@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Board } from '#engine/activities/board/board.js';
 import { createPrinter } from '#print/printer.js';
-import type { PrintedBoard, PrintOptions, PrintRequest } from '#print/request.js';
+import type { PrintedBoard, PrintOptions, PrintRequest, RotaSheet } from '#print/request.js';
 
 /** An invented board with every kind of rung: sums, fractions, money, a clock, a long story. */
 export function fixtureBoard(side: 'front' | 'back'): Board {
@@ -16,6 +16,20 @@ export function fixtureBoard(side: 'front' | 'back'): Board {
 
 export const OPTIONS: PrintOptions = { locale: 'en-AU', date: '2026-11-25', className: 'Class 4/5 W' };
 
+/** A rota with everything that can stand on one: a long name, one away, a gap. */
+export const ROTA: RotaSheet = {
+  title: 'Who has which chain',
+  rows: Array.from({ length: 27 }, (_, i) => ({
+    name: i === 3 ? 'Bartholomew-Maximilian Q.' : `Child ${i + 1}`,
+    isAway: i === 4,
+    cells: [0, 1, 2, 3].map((turn) =>
+      i === 6 && turn === 2
+        ? null
+        : { band: ['lower', 'middle', 'upper'][i % 3] ?? '', number: ((i + turn * 7) % 27) + 1, box: 1 },
+    ),
+  })),
+};
+
 export function request(
   document: PrintRequest['document'],
   changes: Partial<PrintRequest> = {},
@@ -25,6 +39,7 @@ export function request(
     boards: [fixtureBoard('front'), fixtureBoard('back')],
     paper: 'A4',
     options: OPTIONS,
+    ...(document === 'rota' ? { rota: ROTA } : {}),
     ...changes,
   };
 }

@@ -10,6 +10,7 @@ import { type Composed, inPieces } from './pieces.js';
 import { posterParts } from './poster.js';
 import { practiceParts } from './practice.js';
 import { reliefParts } from './relief.js';
+import { rotaParts } from './rota.js';
 import { sheetParts } from './sheet.js';
 import { slipParts } from './slips.js';
 
@@ -20,6 +21,7 @@ const TITLES: Record<DocumentKind, string> = {
   key: 'Answer key',
   relief: 'For the relief teacher',
   practice: 'Practice sheet',
+  rota: 'Rota',
   kit: 'Warm-up kit',
 };
 
@@ -30,6 +32,7 @@ const BUILDERS: Record<Exclude<DocumentKind, 'kit'>, (composer: Composer) => Gen
   key: keyParts,
   relief: reliefParts,
   practice: practiceParts,
+  rota: rotaParts,
 };
 
 const KIT = ['poster', 'sheet', 'slips', 'key', 'relief'] as const;
@@ -71,7 +74,7 @@ function kitRequest(request: PrintRequest, document: (typeof KIT)[number]): Prin
 function checkRequest(
   request: PrintRequest,
 ): { ok: false; error: { code: string; message: string; hint: string } } | null {
-  const { document, paper, boards, questions, options } = request;
+  const { document, paper, boards, questions, rota, options } = request;
   if (!DOCUMENTS.includes(document))
     return refuse(
       'print.document',
@@ -84,8 +87,14 @@ function checkRequest(
       `There is no paper called \u201c${paper}\u201d.`,
       `Choose one of: ${PAPERS.join(', ')}.`,
     );
-  if (boards.length === 0 && !(document === 'practice' && questions?.length))
-    return refuse('print.empty', 'There is no board to print.', 'Make a board first, then print it.');
+  if (
+    document === 'rota'
+      ? !rota?.rows.length
+      : boards.length === 0 && !(document === 'practice' && questions?.length)
+  )
+    return document === 'rota'
+      ? refuse('print.empty', 'There is nobody on this rota.', 'Add children to the class first.')
+      : refuse('print.empty', 'There is no board to print.', 'Make a board first, then print it.');
   if (options.date !== undefined && dateInWords(options) === '')
     return refuse(
       'print.date',

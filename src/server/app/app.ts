@@ -10,6 +10,7 @@ import { onlyFromHere } from './local-only.js';
 import { HANDLERS } from './handlers.js';
 import { printPractice } from './routes/practice.js';
 import { printPdf } from './routes/print.js';
+import { rotaPaper } from './routes/rota-paper.js';
 import { downloadBackup, restoreBackup } from './routes/backup.js';
 
 /** The app. `services` are its only links to the outside; `limits` bound what one request may carry. */
@@ -40,6 +41,7 @@ export function createApp(services: Services, limits: Limits = DEFAULT_LIMITS): 
   for (const name of Object.keys(ENDPOINTS) as EndpointName[]) register(app, name, services);
   app.post(FILE_PATHS.print, (context) => printPdf(context, services));
   app.post(FILE_PATHS.practice, (context) => printPractice(context, services));
+  app.get(FILE_PATHS.rotaPaper, (context) => rotaPaper(context, services));
   app.post(FILE_PATHS.backup, (context) => downloadBackup(context, services));
   app.post(FILE_PATHS.restore, (context) => restoreBackup(context, services));
   app.all('/api/*', (context) =>

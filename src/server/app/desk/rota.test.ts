@@ -1,11 +1,13 @@
 // The rota through its days: handed out, finished, away, back for review, taken back; and the shelf that it hands out from.
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { ClassDetail } from '#api/class.js';
+import { rotaPaperPath } from '#api/endpoints.js';
 import type { LibrarySet, RotaView } from '#api/sets.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
 import { addDays } from '#engine/numbers/calendar.js';
-import { openTestApp, type TestApp, TODAY } from '../../../../test/support/test-app.js';
+import { openTestApp, problemOf, request, type TestApp, TODAY } from '../../../../test/support/test-app.js';
 import { dueOn } from './day.js';
+import { rotaSheet } from './rota-sheet.js';
 
 let app: TestApp;
 beforeAll(async () => {
@@ -312,6 +314,31 @@ describe('the rota', () => {
     const everything = await app.services.store.takeSnapshot();
     expect(JSON.stringify(everything)).not.toContain(id);
     expect(await rota.look()).toMatchObject({ children: [{ shownAs: 'Bo' }], free: [{ number: 1 }] });
+  });
+
+  it('is printed with what comes next, for those who are away too', async () => {
+    const room = await classOf(['Ana', 4], ['Bo', 4]);
+    const rota = rotaOf(room);
+    const paper = (kind: string, classId = room.id) => app.fetch(request(rotaPaperPath(classId, kind)));
+    await box(room, 6);
+    await rota.away('Bo');
+    const view = await rota.handOut();
+    const sheet = await rotaSheet(app.services, { classId: room.id, kind: 'chain' });
+    if (!sheet.ok) throw new Error(sheet.error.message);
+    const [ana, bo] = sheet.value.rows;
+    expect(ana).toMatchObject({ name: 'Ana', isAway: false });
+    expect(ana?.cells[0]).toMatchObject({ number: held(view, 'Ana')?.number, box: 1 });
+    expect(new Set(ana?.cells.map((cell) => cell?.number)).size).toBe(4);
+    expect(bo).toMatchObject({ name: 'Bo', isAway: true });
+    expect(bo?.cells[0]).toBeNull();
+    expect(bo?.cells.slice(1)).not.toContain(null);
+    const printed = await paper('chain');
+    expect(printed.headers.get('content-type')).toBe('application/pdf');
+    expect(printed.headers.get('x-page-count')).toBe('1');
+    expect((await problemOf(await paper('board'))).status).toBe(404);
+    expect((await problemOf(await paper('chain', 'no'))).status).toBe(404);
+    const nobody = await app.call('createClass', {}, { name: 'Empty', years: [4], children: [] });
+    expect((await problemOf(await paper('chain', nobody.id))).problem.code).toBe('print.empty');
   });
 
   it('has one page for each kind and no others', async () => {

@@ -22,7 +22,7 @@ import { dueOn } from './day.js';
 import { skillsOf } from './sets.js';
 
 /** Which rota: `kind` as it stands in the address. */
-interface RotaPlace {
+export interface RotaPlace {
   readonly classId: string;
   readonly kind: string;
 }
@@ -171,7 +171,8 @@ function childIn(rota: Rota, childId: string): Result<Child> {
     : refuse('child.missing', 'This child is not in this class.', 'Reload the page.');
 }
 
-async function readRota(services: Services, place: RotaPlace): Promise<Result<Rota>> {
+/** What the rotation of a class and kind knows today. */
+export async function readRota(services: Services, place: RotaPlace): Promise<Result<Rota>> {
   const kind = kindOf(place.kind);
   if (!kind.ok) return kind;
   const { classId } = place;
@@ -251,7 +252,8 @@ async function viewOf(
   };
 }
 
-function toRotaSet({ id, band, number }: CardSet): RotaSet {
+/** A stored set as the rota names it. */
+export function toRotaSet({ id, band, number }: CardSet): RotaSet {
   return { id, band, number, box: boxOf(number) };
 }
 

@@ -1,6 +1,6 @@
 // The shelf of printed sets: made, ticked off step by step, annotated.
 import type { Result } from '#api/problem.js';
-import type { LibrarySet, SetContent, SetOrder } from '#api/sets.js';
+import type { Library, LibrarySet, SetContent, SetOrder } from '#api/sets.js';
 import type { Band } from '#engine/curriculum/bands.js';
 import { boxOf, nextStep, SET_KINDS, type SetKind, type SetStep } from '#engine/planning/set-shelf.js';
 import { hashText } from '#engine/random/rng.js';
@@ -13,10 +13,6 @@ import { toScreen } from './classes.js';
 import { composeSet } from './compose-set.js';
 import { dueOn } from './day.js';
 import { readSettings } from './settings.js';
-
-interface Library {
-  sets: LibrarySet[];
-}
 
 /** All sets of a class. */
 export async function library(services: Services, classId: string): Promise<Result<Library>> {
