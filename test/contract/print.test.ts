@@ -89,6 +89,23 @@ describe('print', () => {
     }
   });
 
+  it('prints chains as numbered sets: strips, labels, keys, sheets to cut, or all of it', () => {
+    const chains = printed(['make', 'chain', '--years', '3-4', '--count', '10', '--json']);
+    const first = ['--first-set', '11', '--label', 'Blue box'];
+    const cards = print(chains, 'cards', '--document', 'cards', ...first);
+    expect(infoOf(cards).pages).toBe(20);
+    for (const set of ['set 11', 'set 20', 'Blue box']) expect(textOf(cards)).toContain(set);
+    expect(infoOf(print(chains, 'fronts', '--document', 'cards', '--no-backs', '--by-stack')).pages).toBe(10);
+    expect(textOf(print(chains, 'labels', '--document', 'labels', '--names', 'Ari, Bea'))).toMatch(
+      /Ari[^]*Bea/,
+    );
+    const kit = textOf(print(printed(['make', 'chain', '--years', '1-2', '--json']), 'chain-kit'));
+    for (const word of ['Start', 'Finish', 'check letters', 'Cut out the strips'])
+      expect(kit).toContain(word);
+    const wrong = ['print', '-', '--document', 'tiles', '--out', join(folder, 'x.pdf')];
+    expect(refusal(wrong, { input: chains })).toMatch(/cards, labels, pupil, key, kit/);
+  });
+
   it('leaves no half-written file behind', () => {
     expect(readdirSync(folder).filter((name) => !name.endsWith('.pdf'))).toEqual([]);
   });

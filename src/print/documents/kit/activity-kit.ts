@@ -1,4 +1,5 @@
 // What an activity brings to its kit: words for its labels, and the pages that only it has.
+import type { Question } from '#engine/questions/question.js';
 import type { KitOptions, KitSet } from '../../kit-request.js';
 import type { PaperId } from '../../request.js';
 import type { NamePrinter } from '../names.js';
@@ -19,7 +20,18 @@ export interface ActivityKit<T> {
   readonly loose: 'cards' | 'tiles' | 'pieces';
   /** For whom a set is: "Years 3 and 4, upper part". */
   readonly audience: (activity: T) => string;
+  /** What must be in the bag: "10 strips". */
+  readonly contents: (activity: T) => string;
+  /** How a child works with it, in two or three short sentences; stands on the bag. */
+  readonly howTo: (activity: T) => string;
+  /** The questions it asks, for the strands that its label names; empty where it asks none. */
+  readonly questions: (activity: T) => readonly Question[];
+  /** Loose parts with their backs, in pairs of pages; fronts alone when backs are left out. */
   readonly looseParts: (composer: KitComposer<T>) => Generator<PartData>;
+  /** For an adult: all sets at a glance, then each in full. */
+  readonly keyParts: (composer: KitComposer<T>) => Generator<PartData>;
+  /** One sheet a set to cut and paste. */
+  readonly pupilParts: (composer: KitComposer<T>) => Generator<PartData>;
 }
 
 /** "Set 3", or "Sets 1 to 10"; sets out of order are listed. */

@@ -23,37 +23,32 @@ export interface CardPlace {
 const MARGIN_MM = 12;
 const SIDE_MM = 10;
 
-/** The room for cards on a sheet of paper, upright or on its side, in millimetres. */
-export function roomForCards(paper: PaperId, isOnSide = false): { widthMm: number; heightMm: number } {
-  const { widthMm, heightMm } = paperSize(paper);
-  const [width, height] = isOnSide ? [heightMm, widthMm] : [widthMm, heightMm];
-  return { widthMm: width - 2 * SIDE_MM, heightMm: height - 2 * MARGIN_MM };
+/** What a sheet keeps free above its cards; more where a heading stands. */
+interface Limits {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly topMm?: number;
 }
 
 /**
  * The grid of `columns` x `rows` cards on a sheet. Cards are as large as the room allows, in whole millimetres, and not
- * larger than `mostWidth` x `mostHeight`; it is centred, or lies at the top where it leaves room for another row.
+ * larger than `most.widthMm` x `most.heightMm`. It is centred from left to right, and lies at the top of the room.
  */
-export function cardGrid(
-  paper: PaperId,
-  columns: number,
-  rows: number,
-  most: { readonly widthMm: number; readonly heightMm: number },
-): CardGrid {
+export function cardGrid(paper: PaperId, columns: number, rows: number, most: Limits): CardGrid {
   const page = paperSize(paper);
-  const room = roomForCards(paper);
-  const cardWidth = Math.min(most.widthMm, Math.floor(room.widthMm / columns));
-  const cardHeight = Math.min(most.heightMm, Math.floor(room.heightMm / rows));
-  const spare = room.heightMm - rows * cardHeight;
-  return {
-    columns,
-    rows,
-    cardWidth,
-    cardHeight,
-    left: (page.widthMm - columns * cardWidth) / 2,
-    top: MARGIN_MM + (spare < cardHeight ? spare / 2 : 0),
-  };
+  const top = most.topMm ?? MARGIN_MM;
+  const cardWidth = Math.min(most.widthMm, Math.floor((page.widthMm - 2 * SIDE_MM) / columns));
+  const cardHeight = Math.min(most.heightMm, Math.floor((page.heightMm - top - MARGIN_MM) / rows));
+  return { columns, rows, cardWidth, cardHeight, left: (page.widthMm - columns * cardWidth) / 2, top };
 }
+
+/** How many rows of cards of that height fit below `topMm`. */
+export function rowsBelow(paper: PaperId, topMm: number, cardHeightMm: number): number {
+  return Math.floor((paperSize(paper).heightMm - topMm - MARGIN_MM) / cardHeightMm);
+}
+
+/** Where the first row of a sheet without a heading lies. */
+export const FIRST_ROW_MM = MARGIN_MM;
 
 /** The place of the n-th card, row by row. */
 export function placeOf(grid: CardGrid, n: number): CardPlace {

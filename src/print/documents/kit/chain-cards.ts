@@ -1,14 +1,22 @@
 // The strips of a chain on card stock: two columns, in shuffled order, with set number and label on the backs.
 import type { Chain } from '#engine/activities/chain/chain.js';
+import type { LocaleId } from '#engine/numbers/locale.js';
 import type { KitSet } from '../../kit-request.js';
 import { textPieces } from '../../text/rich-text.js';
 import { figureData, type PartData, paperData } from '../page-data.js';
 import type { KitComposer } from './activity-kit.js';
 import { type CardGrid, cardGrid, placeBehind, placeOf } from './card-grid.js';
+import { audienceOf } from './audience.js';
 import { CAUTION, printHint, seedNote } from './notes.js';
 
 const COLUMNS = 2;
 const USUAL_ROWS = 5;
+const LARGE_ROWS = 4;
+/** Lower strips would leave a picture too small to read. */
+const MOST_ROWS = 6;
+/** Letters grow from there. */
+export const USUAL_WIDTH_MM = 95;
+const LARGE_GROWTH = 1.3;
 /** Taller strips would leave a question alone in much white. */
 const TALLEST_MM = { A4: 54, Letter: 54, A3: 78 } as const;
 
@@ -27,10 +35,13 @@ interface Sheet {
 /** Sheets of strips, each followed by its back unless backs are left out. */
 export function* chainCardParts(composer: KitComposer<Chain>): Generator<PartData> {
   const { options, paper } = composer;
-  const sheets = options.cutting === 'by stack' ? stackedSheets(composer.sets) : setSheets(composer);
+  const sheets = options.cutting === 'by stack' ? stackedSheets(composer) : setSheets(composer);
   for (const sheet of sheets) {
-    const rows = Math.ceil(sheet.strips.length / COLUMNS);
-    const grid = cardGrid(paper, COLUMNS, rows, { widthMm: 1000, heightMm: TALLEST_MM[paper] });
+    const rows = options.largePrint ? LARGE_ROWS : Math.ceil(sheet.strips.length / COLUMNS);
+    const grid = cardGrid(paper, COLUMNS, rows, {
+      widthMm: 1000,
+      heightMm: options.largePrint ? 1000 : TALLEST_MM[paper],
+    });
     const strips = sheet.strips.flatMap((strip, n) => (strip ? [{ ...strip, place: placeOf(grid, n) }] : []));
     const hasBacks = options.backs !== false;
     yield {
@@ -39,14 +50,15 @@ export function* chainCardParts(composer: KitComposer<Chain>): Generator<PartDat
       paper: paperData(paper),
       grid,
       lowInk: options.lowInk ?? false,
+      grow: (grid.cardWidth / USUAL_WIDTH_MM) * (options.largePrint ? LARGE_GROWTH : 1),
       notes: notesOf(sheet, grid, hasBacks),
-      cards: strips.map(({ set, at, place }) => ({ ...place, ...stripData(set, at, composer) })),
+      cards: strips.map(({ set, at, place }) => ({ ...place, ...stripData(set, at, options.locale) })),
       backs: hasBacks
         ? strips.map(({ set, place }) => ({
             ...placeBehind(grid, place),
             set: String(set.number),
             activity: 'Chain',
-            label: set.label ?? '',
+            lines: [audienceOf(set.activity), set.label ?? ''].filter(Boolean),
           }))
         : null,
     };
@@ -57,8 +69,9 @@ export function* chainCardParts(composer: KitComposer<Chain>): Generator<PartDat
 function setSheets({ sets, options }: KitComposer<Chain>): Sheet[] {
   return sets.flatMap((set) => {
     const strips = set.activity.printOrder.map((at) => ({ set, at }));
-    const perSheet = options.largePrint ? COLUMNS * USUAL_ROWS : strips.length;
-    const count = Math.ceil(strips.length / perSheet);
+    const most = COLUMNS * (options.largePrint ? LARGE_ROWS : MOST_ROWS);
+    const count = Math.ceil(strips.length / most);
+    const perSheet = Math.ceil(strips.length / count);
     return Array.from({ length: count }, (_, k) => ({
       heading: `Chain, set ${set.number}: ${strips.length} strips${count > 1 ? `, sheet ${k + 1} of ${count}` : ''}`,
       strips: strips.slice(k * perSheet, (k + 1) * perSheet),
@@ -66,9 +79,9 @@ function setSheets({ sets, options }: KitComposer<Chain>): Sheet[] {
   });
 }
 
-/** Sets in groups of ten: the n-th place of every sheet of a group belongs to its n-th set. */
-function stackedSheets(sets: readonly KitSet<Chain>[]): Sheet[] {
-  const perSheet = COLUMNS * USUAL_ROWS;
+/** Sets in groups of as many as a sheet has places, usually ten: the n-th place of every sheet of a group belongs to its n-th set. */
+function stackedSheets({ sets, options: { largePrint } }: KitComposer<Chain>): Sheet[] {
+  const perSheet = COLUMNS * (largePrint ? LARGE_ROWS : USUAL_ROWS);
   const groups = Array.from({ length: Math.ceil(sets.length / perSheet) }, (_, k) =>
     sets.slice(k * perSheet, (k + 1) * perSheet),
   );
@@ -95,14 +108,18 @@ function notesOf(sheet: Sheet, grid: CardGrid, hasBacks: boolean): object {
   };
 }
 
-function stripData(set: KitSet<Chain>, at: number, { options }: KitComposer<Chain>): object {
+/** A number and its word may stand one below the other in the answer's box. */
+const NUMBER_AND_WORD = /(?<=\d)\u00a0(?=\p{L}{4})/u;
+
+/** One strip as the templates set it. */
+export function stripData(set: KitSet<Chain>, at: number, locale: LocaleId): object {
   const card = set.activity.cards[at];
   if (!card) throw new RangeError(`set ${set.number} has no strip ${at}`);
   return {
     set: String(set.number),
     label: card.label,
-    answer: card.answer ? textPieces(card.answer.text) : null,
+    answer: card.answer ? textPieces(card.answer.text.replace(NUMBER_AND_WORD, ' ')) : null,
     question: card.question ? textPieces(card.question.text) : null,
-    figure: figureData(card.question?.figure ?? null, options.locale),
+    figure: figureData(card.question?.figure ?? null, locale),
   };
 }

@@ -1,17 +1,21 @@
 // The chain's part in its kit.
 import type { Chain } from '#engine/activities/chain/chain.js';
-import { yearsInWords } from '../page-data.js';
 import type { ActivityKit } from './activity-kit.js';
+import { audienceOf } from './audience.js';
 import { chainCardParts } from './chain-cards.js';
+import { chainKeyParts } from './chain-key.js';
+import { chainPupilParts } from './chain-pupil.js';
 
 /** Strips, and what else a chain brings to its kit. */
 export const chainKit: ActivityKit<Chain> = {
   name: 'Chain',
   loose: 'cards',
-  audience: ({ years, pitch }) => [yearsInWords(years), pitchInWords(pitch)].filter(Boolean).join(', '),
+  audience: audienceOf,
+  contents: ({ cards }) => `${cards.length} strips`,
+  howTo: ({ cards }) =>
+    `Begin with Start. Find the strip that has the answer, and so on. Are all ${cards.length} strips used, with Finish last? Then every answer is right.`,
+  questions: ({ cards }) => cards.flatMap(({ question }) => question ?? []),
   looseParts: chainCardParts,
+  keyParts: chainKeyParts,
+  pupilParts: chainPupilParts,
 };
-
-function pitchInWords(pitch: Chain['pitch']): string {
-  return pitch === 'middle' ? '' : `${pitch} part`;
-}

@@ -14,6 +14,7 @@ import type { PartData } from '../page-data.js';
 import { type Composed, inPieces } from '../pieces.js';
 import { type ActivityKit, type KitComposer, setsInWords } from './activity-kit.js';
 import { chainKit } from './chain-kit.js';
+import { labelParts } from './set-labels.js';
 
 const MOST_SETS = 100;
 const HIGHEST_NUMBER = 999;
@@ -39,7 +40,7 @@ type RequestFor<T> = Omit<KitRequest, 'sets'> & { readonly sets: readonly KitSet
 function compose<T>(request: RequestFor<T>, kit: ActivityKit<T>, covers: Coverage): Result<Composed> {
   const { document, sets, paper, options } = request;
   const documents = documentsOf(kit);
-  if (document !== 'kit' && !documents.includes(document)) {
+  if (!documents.includes(document)) {
     return refuse(
       'print.document',
       `A ${kit.name.toLowerCase()} has no document called \u201c${document}\u201d.`,
@@ -58,12 +59,27 @@ function compose<T>(request: RequestFor<T>, kit: ActivityKit<T>, covers: Coverag
   };
 
   function* allParts(): Generator<PartData> {
-    yield* kit.looseParts(composer);
+    // Sheets that are cut keep their other side free, or the key would be cut with them.
+    const back = document === 'kit' && options.backs !== false ? { kind: 'blank', pages: 1 } : null;
+    if (document === 'kit' || document === kit.loose) yield* kit.looseParts(composer);
+    if (document === 'kit' || document === 'labels') yield* backed(labelParts(composer, kit), back);
+    if (document === 'kit' || document === 'pupil') yield* backed(kit.pupilParts(composer), back);
+    if (document === 'kit' || document === 'key') yield* kit.keyParts(composer);
   }
 }
 
-function documentsOf(kit: ActivityKit<never>): readonly KitDocument[] {
-  return [kit.loose];
+function* backed(
+  parts: Iterable<PartData>,
+  back: { readonly kind: string; readonly pages: number } | null,
+): Generator<PartData> {
+  for (const part of parts) {
+    yield part;
+    if (back) yield { ...back, paper: part.paper };
+  }
+}
+
+function documentsOf(kit: { readonly loose: KitDocument }): readonly KitDocument[] {
+  return [kit.loose, 'labels', 'pupil', 'key', 'kit'];
 }
 
 function checkRequest({ document, sets, paper, options }: KitRequest): ReturnType<typeof refuse> | null {

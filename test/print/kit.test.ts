@@ -1,0 +1,177 @@
+// Kits of the self-checking activities: pages, texts, faces, sameness, refusals.
+import { createHash } from 'node:crypto';
+import { afterAll, describe, expect, it } from 'vitest';
+import type { Chain } from '#engine/activities/chain/chain.js';
+import type { KitRequest, KitSet } from '#print/kit-request.js';
+import { PAPERS } from '#print/request.js';
+import { chainRequest, chainSets, fixtureChain, printKit } from './kit-tools.js';
+import { inspect, printer, type Word, wordsOf } from './pdf-tools.js';
+
+afterAll(() => printer.close());
+
+const ONE: readonly KitSet<Chain>[] = [{ number: 3, label: 'Blue box', activity: fixtureChain() }];
+const DOCUMENTS = ['cards', 'labels', 'key', 'pupil', 'kit'] as const;
+
+/** All text of a PDF without the spaces, since a fraction's parts are read apart from its words. */
+function textOf(pdf: Uint8Array): string {
+  return inspect(pdf, 'pdftotext', ['-raw', 'PDF', '-']).toString('utf8').replace(/\s+/gu, '');
+}
+
+describe.each(DOCUMENTS)('a chain’s %s', (document) => {
+  it.each(PAPERS)('is sound on %s', async (paper) => {
+    const { pdf, pages, warnings } = await printKit(chainRequest(document, ONE, paper));
+    expect(warnings).toEqual([]);
+    expect(wordsOf(pdf)).toHaveLength(pages);
+    const fonts = inspect(pdf, 'pdffonts', ['PDF']).toString().trim().split('\n').slice(2);
+    expect(fonts.length).toBeGreaterThan(0);
+    for (const font of fonts) expect(font).toMatch(/^[A-Z]{6}\+Andika(-Bold)? .* yes yes yes /);
+    expect(inspect(pdf, 'qpdf', ['--check', 'PDF']).toString()).toContain(
+      'No syntax or stream encoding errors',
+    );
+    expect(Buffer.from(pdf).includes('<pdfuaid:part>1</pdfuaid:part>')).toBe(true);
+    const turns = Buffer.from(pdf).includes('/Duplex /DuplexFlipLongEdge');
+    expect(turns).toBe(document === 'cards' || document === 'kit');
+  });
+
+  // Look at the pages before accepting new bytes with `vitest run -u test/print/kit.test.ts`.
+  it('has the bytes that were looked at and accepted', async () => {
+    const first = await printKit(chainRequest(document, ONE));
+    const again = await printKit(structuredClone(chainRequest(document, ONE)));
+    expect(Buffer.from(first.pdf).equals(again.pdf)).toBe(true);
+    const hash = createHash('sha256').update(first.pdf).digest('hex');
+    await expect(`${hash}\n`).toMatchFileSnapshot(`../golden/print/chain-${document}.sha256`);
+  });
+
+  it('is previewed as it is printed', async () => {
+    const wanted = chainRequest(document, ONE);
+    const preview = await printer.previewKit(wanted);
+    if (!preview.ok) throw new Error(preview.error.message);
+    expect(preview.value.pages).toHaveLength((await printKit(wanted)).pages);
+  });
+});
+
+/** "3 T" for the letter of a strip of set 3: the words "set 3" stand to its left. */
+function markAt(letter: Word, words: readonly Word[]): string[] {
+  if (!/^[A-Z]$/.test(letter.text)) return [];
+  const left = words.filter(
+    ({ right, bottom }) =>
+      right < letter.left && right > letter.left - 26 && Math.abs(bottom - letter.bottom) < 2,
+  );
+  const number = left.find(({ text }) => /^\d+$/.test(text));
+  return number && left.some(({ text }) => text === 'set') ? [`${number.text} ${letter.text}`] : [];
+}
+
+describe('ten numbered sets', () => {
+  const sets = chainSets(10, [3, 4]);
+
+  it('have the pages that a teacher counts on', async () => {
+    const pagesOf = async (document: KitRequest['document'], options = {}) =>
+      (await printKit(chainRequest(document, sets, 'A4', options))).pages;
+    expect(await pagesOf('cards')).toBe(20);
+    expect(await pagesOf('cards', { backs: false })).toBe(10);
+    expect(await pagesOf('cards', { cutting: 'by stack' })).toBe(20);
+    expect(await pagesOf('cards', { largePrint: true })).toBe(40);
+    expect(await pagesOf('labels')).toBe(2);
+    expect(await pagesOf('pupil')).toBe(10);
+    expect(await pagesOf('pupil', { copies: 3 })).toBe(30);
+    const key = await pagesOf('key');
+    // Two-sided, what is cut has an empty back, so that nothing else is cut with it.
+    expect(await pagesOf('kit')).toBe(20 + 2 * 2 + 2 * 10 + key);
+    expect(await pagesOf('kit', { backs: false })).toBe(10 + 2 + 10 + key);
+  });
+
+  it.each(['by sheet', 'by stack'] as const)('carry every strip once, cut %s', async (cutting) => {
+    const { pdf } = await printKit(chainRequest('cards', sets, 'A4', { cutting, backs: false }));
+    const marks = wordsOf(pdf).flatMap(({ words }) => words.flatMap((word) => markAt(word, words)));
+    const wanted = sets.flatMap(({ number, activity }) =>
+      activity.cards.map(({ label }) => `${number} ${label}`),
+    );
+    expect(marks.sort()).toEqual(wanted.sort());
+  });
+
+  it('tell an adult the letters in order, each set on one line', async () => {
+    const key = wordsOf((await printKit(chainRequest('key', sets))).pdf)[0];
+    for (const { number, activity } of sets) {
+      const row = key?.words.find(
+        (word, at) => word.text === String(number) && key.words[at - 1]?.text === 'set',
+      );
+      const line = key?.words.filter(
+        (word) => row && Math.abs(word.bottom - row.bottom) < 2 && word.left > row.right,
+      );
+      expect(
+        line
+          ?.sort((a, b) => a.left - b.left)
+          .map(({ text }) => text)
+          .join(''),
+      ).toBe(activity.cards.map(({ label }) => label).join(''));
+    }
+  });
+
+  it('have name tags for the children named, or blank ones', async () => {
+    const names = Array.from({ length: 30 }, (_, at) => `Child${at + 1}`);
+    const named = await printKit(chainRequest('labels', sets, 'A4', { names }));
+    expect(named.pages).toBe(3);
+    for (const name of names) expect(textOf(named.pdf)).toContain(name);
+    const odd = await printKit(chainRequest('labels', sets, 'A4', { names: ['\u674e'] }));
+    expect(odd.warnings.join()).toMatch(/no letters for/);
+  });
+});
+
+it.each([
+  [1, 2],
+  [3, 4],
+  [5, 6],
+])('strips for years %i and %i carry their texts without a missing letter', async (...years) => {
+  const sets = chainSets(4, years, 16);
+  const { pdf, warnings } = await printKit(chainRequest('cards', sets, 'A4', { backs: false }));
+  expect(warnings).toEqual([]);
+  const text = textOf(pdf);
+  expect(text).not.toMatch(/[\ufffd\u00b7]/u);
+  for (const { activity } of sets)
+    for (const { question } of activity.cards) {
+      // Fractions are set upright, gaps are drawn.
+      if (!question || /[/_\u25a1]/u.test(question.text)) continue;
+      expect(text).toContain(question.text.replace(/\s+/gu, ''));
+    }
+});
+
+it('a question too long for its strip is set smaller, and the teacher is told which', async () => {
+  const chain = fixtureChain();
+  const long = 'How many apples are there in the baskets of the seven gardeners? '.repeat(6);
+  const cards = chain.cards.map((card, at) =>
+    at === 4 && card.question ? { ...card, question: { ...card.question, text: long.trim() } } : card,
+  );
+  const set = { number: 7, activity: { ...chain, cards } };
+  const { pdf, warnings } = await printKit(chainRequest('pupil', [set]));
+  expect(warnings).toHaveLength(1);
+  expect(warnings[0]).toMatch(
+    new RegExp(`^Set 7, strip ${chain.cards[4]?.label}: the question has to be set very small`),
+  );
+  expect(textOf(pdf)).toContain(long.replace(/\s+/gu, ''));
+});
+
+describe('refusals', () => {
+  const activity = fixtureChain();
+  it.each([
+    [chainRequest('cards', []), 'print.empty'],
+    [chainRequest('tiles', ONE), 'print.document'],
+    [chainRequest('poster' as 'key', ONE), 'print.document'],
+    [chainRequest('key', ONE, 'A5' as 'A4'), 'print.paper'],
+    [chainRequest('key', [{ number: 0, activity }]), 'print.set-number'],
+    [chainRequest('key', [...ONE, ...ONE]), 'print.set-number'],
+    [chainRequest('key', [{ number: 1, activity, label: 'x'.repeat(41) }]), 'print.label'],
+    [chainRequest('pupil', ONE, 'A4', { copies: 0 }), 'print.copies'],
+    [chainRequest('cards', ONE, 'A4', { cutting: 'twice' as 'by stack' }), 'print.cutting'],
+    [
+      chainRequest(
+        'key',
+        Array.from({ length: 101 }, (_, at) => ({ number: at + 1, activity })),
+      ),
+      'print.sets',
+    ],
+  ])('%#: one clear sentence and a code', async (wanted, code) => {
+    const result = await printer.printKit(wanted);
+    expect(result).toMatchObject({ ok: false, error: { code } });
+    if (!result.ok) expect(result.error.message).toMatch(/^[^.]+.*\.$/);
+  });
+});
