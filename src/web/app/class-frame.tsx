@@ -8,6 +8,7 @@ const ROOMS = [
   { to: '/class/$classId/today', label: 'Today' },
   { to: '/class/$classId/make', label: 'Make' },
   { to: '/class/$classId/print', label: 'Print room' },
+  { to: '/class/$classId/sets', label: 'Sets' },
   { to: '/class/$classId/marking', label: 'Marking' },
   { to: '/class/$classId/understanding', label: 'Understanding' },
   { to: '/class/$classId/children', label: 'Children' },

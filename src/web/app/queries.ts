@@ -1,5 +1,6 @@
 // What screens ask the server for, and under which keys the answers are kept.
 import { queryOptions } from '@tanstack/react-query';
+import type { SetKind } from '#engine/planning/set-shelf.js';
 import { call } from './client.js';
 
 export const stateQuery = queryOptions({ queryKey: ['state'], queryFn: () => call('state', {}, null) });
@@ -41,5 +42,16 @@ export function evidenceQuery(childId: string, skillId: string) {
   return queryOptions({
     queryKey: ['evidence', childId, skillId],
     queryFn: () => call('evidence', { childId, skillId }, null),
+  });
+}
+
+export function libraryQuery(classId: string) {
+  return queryOptions({ queryKey: ['library', classId], queryFn: () => call('library', { classId }, null) });
+}
+
+export function rotaQuery(classId: string, kind: SetKind) {
+  return queryOptions({
+    queryKey: ['rota', classId, kind],
+    queryFn: () => call('rota', { classId, kind }, null),
   });
 }

@@ -8,6 +8,7 @@ import {
 } from '@tanstack/react-router';
 import type { QueryClient } from '@tanstack/react-query';
 import { z } from 'zod';
+import { SET_KINDS } from '#engine/planning/set-shelf.js';
 import { BoardDisplay } from '../display/board-display.js';
 import { ChildrenScreen } from '../screens/children/children-screen.js';
 import { readWishSearch } from '../screens/make/wish-search.js';
@@ -76,6 +77,15 @@ const make = createRoute({
   // Fetched when the room is first entered: most mornings need only today's board.
   component: lazyRouteComponent(() => import('../screens/make/make-screen.js'), 'MakeScreen'),
 });
+const sets = createRoute({
+  getParentRoute: () => inClass,
+  path: '/sets',
+  validateSearch: z.object({
+    kind: z.enum(SET_KINDS).optional().catch(undefined),
+    view: z.enum(['rota', 'shelf']).optional().catch(undefined),
+  }),
+  component: lazyRouteComponent(() => import('../screens/library/sets-screen.js'), 'SetsScreen'),
+});
 const marking = createRoute({
   getParentRoute: () => inClass,
   path: '/marking',
@@ -96,7 +106,7 @@ const tree = root.addChildren([
   settings,
   display,
   solve,
-  inClass.addChildren([today, make, print, marking, understanding, children]),
+  inClass.addChildren([today, make, print, sets, marking, understanding, children]),
 ]);
 
 export function makeRouter(queries: QueryClient) {

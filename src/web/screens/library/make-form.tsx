@@ -1,0 +1,89 @@
+// Making more sets: how many, for which band, and whether what is due for review comes first.
+import { useMutation } from '@tanstack/react-query';
+import { useState } from 'react';
+import { Checkbox } from 'react-aria-components';
+import { type LibrarySet, SetBand } from '#api/sets.js';
+import { BANDS, type Band } from '#engine/curriculum/bands.js';
+import type { SetKind } from '#engine/planning/set-shelf.js';
+import { call, sentencesOf } from '../../app/client.js';
+import { useWords } from '../../app/use-words.js';
+import { Button } from '../../parts/button.js';
+import { Notice } from '../../parts/notice.js';
+import styles from './library.module.css';
+import { bandTitle, countOf } from './set-words.js';
+
+interface Props {
+  readonly classId: string;
+  readonly kind: SetKind;
+  readonly onMade: () => Promise<unknown>;
+}
+
+const COUNTS = [1, 2, 3, 5, 10] as const;
+
+export function MakeForm({ classId, kind, onMade }: Props) {
+  const words = useWords();
+  const [band, setBand] = useState<Band>('middle');
+  const [count, setCount] = useState(10);
+  const [dueFirst, setDueFirst] = useState(false);
+  const make = useMutation({
+    mutationFn: () => call('makeSets', { classId }, { kind, band, count, dueFirst }),
+    onSuccess: onMade,
+  });
+  return (
+    <div className={styles.make}>
+      <label className={styles.labelled}>
+        <span>For</span>
+        <select value={band} onChange={(event) => setBand(SetBand.parse(event.target.value))}>
+          {BANDS.map((one) => (
+            <option key={one} value={one}>
+              {bandTitle(one, words)}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label className={styles.labelled}>
+        <span>How many</span>
+        <select value={count} onChange={(event) => setCount(Number(event.target.value))}>
+          {COUNTS.map((one) => (
+            <option key={one} value={one}>
+              {one}
+            </option>
+          ))}
+        </select>
+      </label>
+      {kind !== 'jigsaw' && (
+        <Checkbox className={styles.check ?? ''} isSelected={dueFirst} onChange={setDueFirst}>
+          {({ isSelected }) => (
+            <>
+              <span className={styles.tickBox}>
+                {isSelected && (
+                  <svg viewBox="0 0 20 20" aria-hidden="true">
+                    <path d="M4 11l4 4 8-10" />
+                  </svg>
+                )}
+              </span>
+              What is due for review comes first
+            </>
+          )}
+        </Checkbox>
+      )}
+      <Button weight="main" onPress={() => make.mutate()} isDisabled={make.isPending}>
+        {make.isPending ? 'Making…' : `Make ${countOf(kind, count)}`}
+      </Button>
+      <p className={styles.made} role="status">
+        {make.data && madeSentence(make.data.sets, kind)}
+      </p>
+      {make.error && (
+        <Notice tone="look" title={sentencesOf(make.error).message}>
+          {sentencesOf(make.error).hint}
+        </Notice>
+      )}
+    </div>
+  );
+}
+
+function madeSentence(sets: readonly LibrarySet[], kind: SetKind): string {
+  const numbers = sets.map(({ number }) => number);
+  const range = numbers.length === 1 ? `${numbers[0]}` : `${numbers[0]} to ${numbers.at(-1)}`;
+  return `${countOf(kind, sets.length)} made: ${sets[0]?.band} ${range}.`;
+}
