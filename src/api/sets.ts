@@ -1,4 +1,5 @@
 // Printed sets on their shelf, and the rota that says which child has which set.
+import { JIGSAW_LEVELS, ROW_KINDS } from '#engine/activities/jigsaw/jigsaw.js';
 import { BANDS } from '#engine/curriculum/bands.js';
 import { SET_KINDS, SET_STEPS } from '#engine/planning/set-shelf.js';
 import { z } from 'zod';
@@ -26,7 +27,7 @@ export const LibrarySet = z.object({
   /** The step to do next; null once the set is in its box and can be handed out. */
   nextStep: step.nullable(),
   note: z.string(),
-  /** Titles of the skills that it practises. */
+  /** What it practises: titles of skills, or what the rows of a jigsaw are about. */
   topics: z.array(z.string()),
   /** Short name of the child who has it now; null when nobody has. */
   heldBy: z.string().nullable(),
@@ -54,7 +55,8 @@ export const SetOrder = z.object({
   rows: z.number().int().optional(),
   columns: z.number().int().optional(),
   /** Jigsaws. */
-  level: z.enum(['easy', 'middle', 'hard']).optional(),
+  level: z.enum(JIGSAW_LEVELS).optional(),
+  rowKind: z.enum(ROW_KINDS).optional(),
 });
 export type SetOrder = z.infer<typeof SetOrder>;
 

@@ -196,7 +196,8 @@ function problemWith({ years, rows, columns, seed }: JigsawRequest): JigsawError
   return null;
 }
 
-const KIND_NAMES: Readonly<Record<RowKind, string>> = {
+/** What rows are called in a sentence. */
+export const ROW_KIND_NAMES: Readonly<Record<RowKind, string>> = {
   mixed: 'mixed rows',
   sentences: 'number sentences',
   equivalents: 'equal forms',
@@ -208,7 +209,7 @@ const KIND_NAMES: Readonly<Record<RowKind, string>> = {
 function noRows({ rowKind = 'mixed', rows, columns }: JigsawRequest): JigsawError {
   return {
     code: 'jigsaw.rows',
-    message: `The numbers of these years do not make ${rows} different ${KIND_NAMES[rowKind]} of ${columns} cells.`,
+    message: `The numbers of these years do not make ${rows} different ${ROW_KIND_NAMES[rowKind]} of ${columns} cells.`,
     hint: 'Choose fewer rows or columns, a later year, or mixed rows.',
   };
 }
@@ -216,7 +217,7 @@ function noRows({ rowKind = 'mixed', rows, columns }: JigsawRequest): JigsawErro
 function noLevel({ rowKind = 'mixed', rows, columns, level = 'easy' }: JigsawRequest): JigsawError {
   return {
     code: 'jigsaw.level',
-    message: `A ${rows} by ${columns} jigsaw of ${KIND_NAMES[rowKind]} cannot be made ${level}.`,
+    message: `A ${rows} by ${columns} jigsaw of ${ROW_KIND_NAMES[rowKind]} cannot be made ${level}.`,
     hint:
       level === 'easy'
         ? 'Choose fewer rows or columns, or the level middle.'

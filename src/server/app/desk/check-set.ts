@@ -1,9 +1,12 @@
 // Whether a set that someone hands in keeps its promise: its form is checked and its proof worked out again.
 import { Chain } from '#api/chain.js';
+import { Jigsaw } from '#api/jigsaw.js';
 import { describeIssues, type Result } from '#api/problem.js';
 import type { SetContent } from '#api/sets.js';
 import { Trail } from '#api/trail.js';
 import { proveChain } from '#engine/activities/chain/proof.js';
+import { countTrueAssemblies, PROOF_NODE_LIMIT, proveJigsaw } from '#engine/activities/jigsaw/proof.js';
+import { makePuzzle } from '#engine/activities/jigsaw/puzzle.js';
 import { proveTrail } from '#engine/activities/trail/proof.js';
 import { localeOf } from '#engine/numbers/locale.js';
 import type { z } from 'zod';
@@ -25,7 +28,11 @@ export function checkSet(content: SetContent): Result<SetContent> {
         return proved.arrangements === 1 && isSame(proved, proof);
       });
     case 'jigsaw':
-      return refuse('sets.form', 'Jigsaws cannot be kept yet.', 'Keep a chain or a trail.');
+      return checked(content, Jigsaw, ({ proof, ...jigsaw }) => {
+        // A jigsaw that takes longer to prove than any that is made here is not one of ours.
+        const count = countTrueAssemblies(makePuzzle(jigsaw), PROOF_NODE_LIMIT);
+        return count.isComplete && count.found === 1 && isSame(proveJigsaw(jigsaw), proof);
+      });
   }
 }
 

@@ -2,14 +2,21 @@
 import type { Result } from '#api/problem.js';
 import type { SetOrder } from '#api/sets.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
+import { composeJigsaw } from '#engine/activities/jigsaw/compose.js';
 import { composeTrail } from '#engine/activities/trail/compose.js';
-import { yearsOfBand } from '#engine/curriculum/bands.js';
+import { type Band, yearsOfBand } from '#engine/curriculum/bands.js';
 import type { LocaleId } from '#engine/numbers/locale.js';
 import type { SetContent } from '#store/records.js';
-import { refuse } from '../problems.js';
 
-/** Four tiles a side, unless the teacher chooses. */
+/** Tiles to a side of a trail, unless the teacher chooses. */
 const USUAL_SIDE = 4;
+
+/** Rows and columns of a jigsaw, unless the teacher chooses. */
+const JIGSAW_SIZES: Readonly<Record<Band, readonly [rows: number, columns: number]>> = {
+  lower: [4, 5],
+  middle: [5, 7],
+  upper: [5, 7],
+};
 
 interface SetSource {
   readonly seed: number;
@@ -20,18 +27,23 @@ interface SetSource {
 
 /** One composed activity for the order; the same order and source give the same one. */
 export function composeSet(order: SetOrder, { seed, locale, due }: SetSource): Result<SetContent> {
-  const { kind, skills, cards, rows = USUAL_SIDE, columns = USUAL_SIDE } = order;
-  const base = { years: yearsOfBand(order.band), seed, locale, due, ...(skills ? { skills } : {}) };
+  const { kind, band, skills, cards, rows, columns, level } = order;
+  const base = { years: yearsOfBand(band), seed, locale };
+  const wish = { ...base, due, ...(skills ? { skills } : {}) };
   switch (kind) {
     case 'chain':
-      return composeChain({ ...base, ...(cards === undefined ? {} : { cards }) });
+      return composeChain({ ...wish, ...(cards === undefined ? {} : { cards }) });
     case 'trail':
-      return composeTrail({ ...base, rows, columns });
-    case 'jigsaw':
-      return refuse(
-        'sets.elsewhere',
-        'Jigsaws are not made here yet.',
-        'Make one with “afterbell make jigsaw” and keep it.',
-      );
+      return composeTrail({ ...wish, rows: rows ?? USUAL_SIDE, columns: columns ?? USUAL_SIDE });
+    case 'jigsaw': {
+      const [usualRows, usualColumns] = JIGSAW_SIZES[band];
+      return composeJigsaw({
+        ...base,
+        rows: rows ?? usualRows,
+        columns: columns ?? usualColumns,
+        ...(order.rowKind ? { rowKind: order.rowKind } : {}),
+        ...(level ? { level } : {}),
+      });
+    }
   }
 }

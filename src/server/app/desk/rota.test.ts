@@ -4,6 +4,8 @@ import type { ClassDetail } from '#api/class.js';
 import { rotaPaperPath } from '#api/endpoints.js';
 import type { LibrarySet, RotaView } from '#api/sets.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
+import { composeJigsaw } from '#engine/activities/jigsaw/compose.js';
+import { composeTrail } from '#engine/activities/trail/compose.js';
 import { addDays } from '#engine/numbers/calendar.js';
 import { openTestApp, problemOf, request, type TestApp, TODAY } from '../../../../test/support/test-app.js';
 import { dueOn } from './day.js';
@@ -91,21 +93,24 @@ describe('the shelf', () => {
     expect((await app.call('library', { classId: room.id }, null)).sets).toHaveLength(5);
   });
 
-  it('makes trails too, of chosen skills, and says at once what cannot be made', async () => {
+  it('makes trails and jigsaws too, and says at once what cannot be made', async () => {
     const room = await classOf(['Ana', 4]);
     const [trail] = await make(room, 1, 'lower', { kind: 'trail', rows: 3, columns: 3 });
     const { content } = await app.call('set', { setId: trail?.id ?? '' }, null);
     expect(content).toMatchObject({ kind: 'trail', rows: 3, columns: 3, years: [1, 2] });
+    const [jigsaw] = await make(room, 1, 'lower', { kind: 'jigsaw', level: 'middle' });
+    expect(jigsaw?.topics).toEqual(['Mixed rows', '4 by 5, middle']);
     const wish = { kind: 'chain', band: 'middle', count: 1 };
     const refused = async (more: object) =>
       app.refused('makeSets', { classId: room.id }, { ...wish, ...more });
+    expect(await refused({ kind: 'jigsaw', rows: 99, columns: 5 })).toMatchObject({ status: 400 });
     expect(await refused({ skills: ['no'] })).toMatchObject({
       status: 400,
       problem: { code: 'supply.skill' },
     });
     expect(await refused({ cards: 99 })).toMatchObject({ status: 400, problem: { code: 'chain.cards' } });
     expect(await refused({ count: 11 })).toMatchObject({ status: 400 });
-    expect((await app.call('library', { classId: room.id }, null)).sets).toHaveLength(1);
+    expect((await app.call('library', { classId: room.id }, null)).sets).toHaveLength(2);
   });
 
   it('keeps what was made elsewhere when its proof holds, once', async () => {
@@ -120,17 +125,50 @@ describe('the shelf', () => {
     expect(await keep(chain)).toEqual({ sets: [kept] });
     expect((await app.call('set', { setId: kept?.id ?? '' }, null)).content).toEqual(chain);
 
-    const refused = async (content: object) =>
-      (await app.refused('keepSets', { classId: room.id }, { band: 'middle', contents: [chain, content] }))
-        .problem.code;
-    const cards = chain.cards as { answer: object; question: { slips: object[] } }[];
-    // Two strips with one answer; a slip that leads on to the next but one; a proof that says more than is true.
-    const twins = cards.with(2, { ...cards[2], answer: cards[1]?.answer } as never);
-    expect(await refused({ ...chain, cards: twins })).toBe('sets.proof');
+    const refused = async (...contents: object[]) =>
+      (await app.refused('keepSets', { classId: room.id }, { band: 'middle', contents })).problem.code;
+    const cards = chain.cards as { answer: object | null }[];
+    // Two strips with one answer; a proof that says more than is true; a strip too few.
+    const twins = cards.with(2, { ...cards[2], answer: cards[1]?.answer ?? null });
+    expect(await refused(chain, { ...chain, cards: twins })).toBe('sets.proof');
     expect(await refused({ ...chain, proof: { ...chain.proof, slips: 1 } })).toBe('sets.proof');
     expect(await refused({ ...chain, cards: cards.slice(1) })).toBe('sets.form');
     expect(await refused({ kind: 'trail', seed: 1 })).toBe('sets.form');
     expect((await app.call('library', { classId: room.id }, null)).sets).toHaveLength(1);
+  });
+
+  it('keeps trails and jigsaws only as they were proved', async () => {
+    const room = await classOf(['Ana', 4]);
+    const base = { years: [3, 4], seed: 5, locale: 'en-AU' } as const;
+    const made = [
+      composeTrail({ ...base, rows: 4, columns: 4 }),
+      composeJigsaw({ ...base, rows: 5, columns: 7, level: 'hard' }),
+    ].map((result) => (result.ok ? JSON.parse(JSON.stringify(result.value)) : null));
+    const [trail, jigsaw] = made;
+    for (const content of made) {
+      const { sets } = await app.call(
+        'keepSets',
+        { classId: room.id },
+        { band: 'middle', contents: [content] },
+      );
+      expect(sets[0]).toMatchObject({ number: 1, kind: content.kind });
+    }
+    const refused = async (content: object) =>
+      (await app.refused('keepSets', { classId: room.id }, { band: 'middle', contents: [content] })).problem
+        .code;
+    // Two tiles alike, an edge that meets nothing, a number changed, nothing printed in the frame, half a jigsaw.
+    const { tiles } = trail;
+    expect(await refused({ ...trail, tiles: tiles.with(1, { ...tiles[1], edges: tiles[0].edges }) })).toBe(
+      'sets.proof',
+    );
+    expect(
+      await refused({ ...trail, tiles: tiles.with(0, { ...tiles[0], edges: ['a', 'a', 'a', 'a'] }) }),
+    ).toBe('sets.proof');
+    const at = jigsaw.cells.findIndex(({ text }: { text: string }) => /^\d+$/.test(text));
+    const wrong = jigsaw.cells.with(at, { text: '999', expression: '999' });
+    expect(await refused({ ...jigsaw, cells: wrong })).toBe('sets.proof');
+    expect(await refused({ ...jigsaw, proof: { ...jigsaw.proof, wrongTries: 0 } })).toBe('sets.proof');
+    expect(await refused({ ...jigsaw, pieces: jigsaw.pieces.slice(1) })).toBe('sets.form');
   });
 
   it('ticks steps, takes notes, and lets go only what is not on paper', async () => {

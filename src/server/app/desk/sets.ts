@@ -1,6 +1,8 @@
 // The shelf of printed sets: made, ticked off step by step, annotated.
 import type { Result } from '#api/problem.js';
 import type { Library, LibrarySet, SetContent, SetOrder } from '#api/sets.js';
+import { ROW_KIND_NAMES } from '#engine/activities/jigsaw/compose.js';
+import type { Jigsaw } from '#engine/activities/jigsaw/jigsaw.js';
 import type { Band } from '#engine/curriculum/bands.js';
 import { boxOf, nextStep, SET_KINDS, type SetKind, type SetStep } from '#engine/planning/set-shelf.js';
 import { hashText } from '#engine/random/rng.js';
@@ -122,6 +124,14 @@ export function skillsOf(content: unknown): string[] {
   return [...found];
 }
 
+/** What a set practises, in words. */
+function topicsOf({ kind, content }: CardSet): string[] {
+  if (kind !== 'jigsaw') return skillsOf(content).flatMap((skill) => skillById(skill)?.title ?? []);
+  const { rowKind, rows, columns, proof } = content as unknown as Jigsaw;
+  const name = ROW_KIND_NAMES[rowKind];
+  return [`${name.charAt(0).toUpperCase()}${name.slice(1)}`, `${rows} by ${columns}, ${proof.level}`];
+}
+
 async function toScreenSet(services: Services, set: CardSet) {
   const shown = await toLibrary(services, set.classId, [set]);
   if (!shown.ok) return shown;
@@ -156,7 +166,7 @@ async function toLibrary(
           steps: [...set.steps],
           nextStep: nextStep(set.steps),
           note: set.note,
-          topics: skillsOf(set.content).flatMap((skill) => skillById(skill)?.title ?? []),
+          topics: topicsOf(set),
           heldBy: holder === undefined ? null : (names.get(holder) ?? null),
           finishes: own.filter(({ finished }) => finished).length,
         };

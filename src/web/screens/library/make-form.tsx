@@ -1,9 +1,10 @@
 // Making more sets: how many, for which band, and whether what is due for review comes first.
 import { useMutation } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { Checkbox } from 'react-aria-components';
 import { type LibrarySet, SetBand } from '#api/sets.js';
-import { BANDS, type Band } from '#engine/curriculum/bands.js';
+import { BANDS, type Band, yearsOfBand } from '#engine/curriculum/bands.js';
 import type { SetKind } from '#engine/planning/set-shelf.js';
 import { call, sentencesOf } from '../../app/client.js';
 import { useWords } from '../../app/use-words.js';
@@ -70,6 +71,9 @@ export function MakeForm({ classId, kind, onMade }: Props) {
       <Button weight="main" onPress={() => make.mutate()} isDisabled={make.isPending}>
         {make.isPending ? 'Making…' : `Make ${countOf(kind, count)}`}
       </Button>
+      <Link to="/class/$classId/make" params={{ classId }} search={{ years: [...yearsOfBand(band)] }}>
+        Choose more in the Make room
+      </Link>
       <p className={styles.made} role="status">
         {make.data && madeSentence(make.data.sets, kind)}
       </p>
