@@ -35,7 +35,7 @@ import { drawAreaModel } from './kinds/area-model.js';
 import { drawNet } from './kinds/net.js';
 import { drawLinePair } from './kinds/line-pair.js';
 import { drawSymmetryGrid } from './kinds/symmetry-grid.js';
-import { boxOf, escapeXml, mm, type Sketch } from './svg.js';
+import { type Box, boxOf, escapeXml, type Mark, mm, type Sketch } from './svg.js';
 
 type Drawers = {
   readonly [K in FigureKind]: (spec: Extract<FigureSpec, { kind: K }>, locale: Locale) => Sketch;
@@ -88,27 +88,50 @@ const SMALLEST_MM = 2.117;
 /** How narrow a figure without letters may be (common practice). */
 const PLAIN_MM = 20;
 
+/** The size of a figure, as in {@link Figure}. */
+export type FigureSize = Pick<Figure, 'widthMm' | 'heightMm' | 'leastWidthMm'>;
+
 /**
  * The picture of a specification: SVG in millimetres cut to the drawing, its size, and the text for a screen reader.
  * The same specification and locale always give the same characters. Total for every specification whose counts are
  * whole and not negative, whose steps are positive and whose ranges are not empty.
  */
 export function drawFigure(spec: FigureSpec, options: { readonly locale?: LocaleId } = {}): Figure {
-  const draw = DRAWERS[spec.kind] as (spec: FigureSpec, locale: Locale) => Sketch;
-  const { marks, alt } = draw(spec, localeOf(options.locale ?? 'en-AU'));
+  const { marks, alt } = sketchOf(spec, options.locale);
   const box = boxOf(marks);
+  const size = sizeOf(marks, box);
+  const { widthMm, heightMm } = size;
   const dx = MARGIN_MM - box.left;
   const dy = MARGIN_MM - box.top;
+  const shown = `width="${mm(widthMm)}mm" height="${mm(heightMm)}mm" viewBox="0 0 ${mm(widthMm)} ${mm(heightMm)}"`;
+  const body = marks.map((mark) => mark.render(dx, dy)).join('');
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" ${shown} role="img" aria-label="${escapeXml(alt)}">${body}</svg>`;
+  return { svg, ...size, alt };
+}
+
+/** The size that {@link drawFigure} would give, at a part of the work: for composers that try many questions. */
+export function measureFigure(spec: FigureSpec, options: { readonly locale?: LocaleId } = {}): FigureSize {
+  const { marks } = sketchOf(spec, options.locale);
+  return sizeOf(marks, boxOf(marks));
+}
+
+function sketchOf(spec: FigureSpec, locale: LocaleId = 'en-AU'): Sketch {
+  const draw = DRAWERS[spec.kind] as (spec: FigureSpec, locale: Locale) => Sketch;
+  return draw(spec, localeOf(locale));
+}
+
+function sizeOf(marks: readonly Mark[], box: Box): FigureSize {
   const widthMm = upToTenth(box.right - box.left + 2 * MARGIN_MM);
   const heightMm = upToTenth(box.bottom - box.top + 2 * MARGIN_MM);
-  const size = `width="${mm(widthMm)}mm" height="${mm(heightMm)}mm" viewBox="0 0 ${mm(widthMm)} ${mm(heightMm)}"`;
-  const body = marks.map((mark) => mark.render(dx, dy)).join('');
-  const svg = `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-label="${escapeXml(alt)}">${body}</svg>`;
-  const letters = marks.flatMap((mark) => (mark.letterMm === undefined ? [] : [mark.letterMm]));
-  const leastShare = Math.min(1, SMALLEST_MM / Math.min(...letters));
-  const leastWidthMm =
-    letters.length === 0 ? Math.min(widthMm, PLAIN_MM) : Math.min(widthMm, upToTenth(widthMm * leastShare));
-  return { svg, widthMm, heightMm, leastWidthMm, alt };
+  const least = marks.reduce(
+    (size, { letterMm = size }) => Math.min(size, letterMm),
+    Number.POSITIVE_INFINITY,
+  );
+  const leastShare = Math.min(1, SMALLEST_MM / least);
+  const leastWidthMm = Number.isFinite(least)
+    ? Math.min(widthMm, upToTenth(widthMm * leastShare))
+    : Math.min(widthMm, PLAIN_MM);
+  return { widthMm, heightMm, leastWidthMm };
 }
 
 // Whole tenths keep the sizes printable in a layout without long decimals.

@@ -111,16 +111,22 @@ function isTorn(line: AnswerLine, next: AnswerLine): boolean {
 }
 
 /** Where and how large an answer stands in the best of the rooms; null when it fits none at `least` units or more. */
-export function placeAnswer(text: string, rooms: readonly Room[], least: number): PlacedAnswer | null {
+export function placeAnswer(
+  shapes: readonly AnswerShape[],
+  rooms: readonly Room[],
+  least: number,
+): PlacedAnswer | null {
   let best: PlacedAnswer | null = null;
   let bestWorth = 0;
-  for (const shape of answerShapes(text)) {
+  for (const shape of shapes) {
     for (const room of rooms) {
       const size = Math.min(LARGEST, room.w / shape.width, room.h / shape.height);
+      if (size < least || size <= bestWorth) continue;
       // Between rooms of the same size of letters the one nearer the middle looks calmer.
-      const [x, y] = [room.x + room.w / 2, room.y + room.h / 2];
-      const worth = size - 0.02 * Math.hypot(x - 50, y - 50) - 0.6 * (shape.lines.length - 1);
-      if (size < least || worth <= bestWorth) continue;
+      const x = room.x + room.w / 2;
+      const y = room.y + room.h / 2;
+      const worth = size - 0.02 * Math.sqrt((x - 50) ** 2 + (y - 50) ** 2) - 0.6 * (shape.lines.length - 1);
+      if (worth <= bestWorth) continue;
       best = { shape, size, x, y };
       bestWorth = worth;
     }

@@ -1,11 +1,11 @@
 // The trail composer: request -> trail. First a picture that fits in one way only, then questions whose answers all differ,
 // each on a tile where its answer has room.
-import { drawFigure } from '../../figures/draw.js';
+import { measureFigure } from '../../figures/draw.js';
 import type { LocaleId } from '../../numbers/locale.js';
 import type { Question } from '../../questions/question.js';
 import { Rng } from '../../random/rng.js';
 import { type Pitch, type SupplyError, type SupplyRequest, supplyQuestions } from '../supply.js';
-import { placeAnswer } from './answer-shape.js';
+import { answerShapes, placeAnswer } from './answer-shape.js';
 import { codeName, EAST, NORTH, sideName, SOUTH, WEST } from './codes.js';
 import { proveTrail } from './proof.js';
 import { tileSideMm } from './sizes.js';
@@ -160,7 +160,7 @@ function questionsFor(request: TrailRequest, picture: Picture, rng: Rng): Questi
 /** A figure must stay readable beside its text in a cell. */
 function fitsCell({ figure, text }: Question, side: number, locale: LocaleId): boolean {
   if (!figure) return true;
-  const { leastWidthMm, widthMm, heightMm } = drawFigure(figure, { locale });
+  const { leastWidthMm, widthMm, heightMm } = measureFigure(figure, { locale });
   const roomMm = side - 6;
   const lines = Math.ceil((text.length * 1.9) / roomMm);
   const leastHeightMm = (heightMm * leastWidthMm) / widthMm;
@@ -180,11 +180,14 @@ function spreadOut(
   const laid: Question[] = [];
   const longestFirst = questions.toSorted((a, b) => b.answer.text.length - a.answer.text.length);
   for (const question of longestFirst) {
-    const sizes = rng.shuffle([...free]).map((cell) => ({
-      cell,
-      size: placeAnswer(question.answer.text, (picture.layouts[cell] as TileLayout).rooms, least)?.size ?? 0,
-    }));
-    const best = sizes.find(({ size }) => size >= good) ?? sizes.reduce((a, b) => (b.size > a.size ? b : a));
+    const shapes = answerShapes(question.answer.text);
+    let best = { cell: -1, size: 0 };
+    for (const cell of rng.shuffle([...free])) {
+      const { rooms } = picture.layouts[cell] as TileLayout;
+      const size = placeAnswer(shapes, rooms, least)?.size ?? 0;
+      if (size > best.size) best = { cell, size };
+      if (size >= good) break;
+    }
     if (best.size === 0) return null;
     free.delete(best.cell);
     laid[best.cell] = question;

@@ -1,7 +1,7 @@
 // A loose tile of a trail: its answer, its pieces of path, and a corner that says which way is up.
 import { INK } from '../../../figures/svg.js';
 import { Rng } from '../../../random/rng.js';
-import { type PlacedAnswer, placeAnswer } from '../answer-shape.js';
+import { answerShapes, type PlacedAnswer, placeAnswer } from '../answer-shape.js';
 import { tileSideMm } from '../sizes.js';
 import type { Room } from '../tile-layout.js';
 import { SIDES, type EdgeCode, type Trail, type TrailTile } from '../trail.js';
@@ -44,7 +44,7 @@ export function inkOf({ seed }: Pick<Trail, 'seed'>): Rng {
 const UP_MARK = `<path data-part="up" d="M8 4.6L11.2 10.6L8 9.6L4.8 10.6Z" fill="${INK}"/>`;
 
 function answerBody(text: string, rooms: readonly Room[]): string {
-  const answer = placeAnswer(text, rooms, 1);
+  const answer = placeAnswer(answerShapes(text), rooms, 1);
   if (!answer) throw new RangeError(`the answer “${text}” is too long for a tile`);
   const isLined = readsUpsideDown(text);
   // A line below takes its share of the room.
