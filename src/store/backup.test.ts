@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { composeTimed } from '#engine/activities/timed/compose.js';
 import { must, refusalOf } from '../../test/support/must.js';
 import { sampleBoard } from '../../test/support/sample-board.js';
 import { exportBackup, readBackup, restore, writeBackup } from './backup.js';
@@ -51,6 +52,19 @@ function withTables(
   const text = JSON.stringify(tables);
   const sha256 = createHash('sha256').update(text).digest('hex');
   return withContent(`${JSON.stringify({ ...JSON.parse(head), sha256 })}\n${text}\n`);
+}
+
+async function keepTimed(store: Store, classId: string, childId: string): Promise<void> {
+  const date = '2026-11-25';
+  const steps = [{ kind: 'given', id: 'table-5' } as const];
+  await must(store.timed.putLadder(classId, { steps, minutes: 3, digitsPerMinute: null, questions: 60 }));
+  const form = await must(composeTimed({ level: 11, forms: 1, seed: 1, locale: 'en-AU' }));
+  const [sheet] = await must(
+    store.timed.issue({ classId, date, sheets: [{ childId, content: form, redo: [] }] }),
+  );
+  const outcome = { attempted: 9, wrong: [2], written: { 2: '12' }, redoWrong: [], minutes: null };
+  await must(store.timed.record([{ sheetId: sheet?.id ?? '', outcome }], AT));
+  await must(store.timed.move({ childId, date, levelId: 'table-5', evidence: 'Ready.' }));
 }
 
 describe('a backup', () => {
@@ -107,6 +121,7 @@ describe('a backup', () => {
     await must(store.sets.mark({ classId, setIds: [setId], step: 'boxed', done: true, date }));
     await must(store.loans.record({ classId, kind: 'chain', date, close: [], open: [{ childId, setId }] }));
     await must(store.bands.put(childId, 'upper'));
+    await keepTimed(store, classId, childId);
     plain = await must(exportBackup(store, { createdAt: AT }));
     locked = await must(exportBackup(store, { createdAt: AT, passphrase: PASSPHRASE }));
   });

@@ -11,6 +11,7 @@ import { settingsStore } from './aggregates/settings.js';
 import { sheetStore } from './aggregates/sheets.js';
 import { slipStore } from './aggregates/slips.js';
 import { loadSnapshot, takeSnapshot } from './aggregates/snapshots.js';
+import { timedStore } from './aggregates/timed.js';
 import type { OpenedDatabase } from './session.js';
 import type { Store } from './store.js';
 
@@ -32,6 +33,7 @@ export function makeStore(kind: Store['kind'], opened: OpenedDatabase, now: () =
     sets: setStore(session, now),
     loans: loanStore(session),
     bands: bandStore(session),
+    timed: timedStore(session, now),
     takeSnapshot: () => takeSnapshot(session),
     loadSnapshot: (snapshot, options) => loadSnapshot(session, snapshot, options),
     syncCounts: async () => ({ commits: session.commits(), syncs: await opened.syncs() }),

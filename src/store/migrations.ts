@@ -128,5 +128,47 @@ export const MIGRATIONS: readonly Migration[] = [
       "-- A saved set never changes: its pieces may already be printed and cut. Only the note about it may.\nCREATE FUNCTION keep_set() RETURNS trigger LANGUAGE plpgsql AS $$\nBEGIN\n\tIF (to_jsonb(NEW) - 'note') IS DISTINCT FROM (to_jsonb(OLD) - 'note') THEN\n\t\tRAISE EXCEPTION 'a saved set cannot be changed';\n\tEND IF;\n\tRETURN NEW;\nEND\n$$;",
       "CREATE TRIGGER keep_set BEFORE UPDATE ON \"sets\" FOR EACH ROW EXECUTE FUNCTION keep_set();"
     ]
+  },
+  {
+    "name": "0004_timed",
+    "hash": "8a6bec6345e38ff936c067b05bd40e9b41cd3fc2b175b7b8e74205fad0283bee",
+    "statements": [
+      "CREATE TABLE \"timed_forms\" (\n\t\"school_id\" text NOT NULL,\n\t\"id\" text NOT NULL,\n\t\"class_id\" text NOT NULL,\n\t\"level_id\" text NOT NULL,\n\t\"content\" text NOT NULL,\n\t\"content_hash\" text NOT NULL,\n\t\"created_at\" timestamp (3) with time zone NOT NULL,\n\tCONSTRAINT \"timed_forms_school_id_id_pk\" PRIMARY KEY(\"school_id\",\"id\"),\n\tCONSTRAINT \"timed_forms_once\" UNIQUE(\"school_id\",\"class_id\",\"content_hash\")\n);",
+      "ALTER TABLE \"timed_forms\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"timed_ladders\" (\n\t\"school_id\" text NOT NULL,\n\t\"class_id\" text NOT NULL,\n\t\"value\" jsonb NOT NULL,\n\tCONSTRAINT \"timed_ladders_school_id_class_id_pk\" PRIMARY KEY(\"school_id\",\"class_id\")\n);",
+      "ALTER TABLE \"timed_ladders\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"timed_moves\" (\n\t\"school_id\" text NOT NULL,\n\t\"child_id\" text NOT NULL,\n\t\"sequence\" integer NOT NULL,\n\t\"date\" date NOT NULL,\n\t\"level_id\" text NOT NULL,\n\t\"evidence\" text NOT NULL,\n\tCONSTRAINT \"timed_moves_school_id_child_id_sequence_pk\" PRIMARY KEY(\"school_id\",\"child_id\",\"sequence\")\n);",
+      "ALTER TABLE \"timed_moves\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"timed_results\" (\n\t\"school_id\" text NOT NULL,\n\t\"sheet_id\" text NOT NULL,\n\t\"child_id\" text NOT NULL,\n\t\"sequence\" integer NOT NULL,\n\t\"outcome\" jsonb NOT NULL,\n\t\"at\" timestamp (3) with time zone NOT NULL,\n\t\"undone\" boolean DEFAULT false NOT NULL,\n\tCONSTRAINT \"timed_results_school_id_sheet_id_sequence_pk\" PRIMARY KEY(\"school_id\",\"sheet_id\",\"sequence\")\n);",
+      "ALTER TABLE \"timed_results\" ENABLE ROW LEVEL SECURITY;",
+      "CREATE TABLE \"timed_sheets\" (\n\t\"school_id\" text NOT NULL,\n\t\"id\" text NOT NULL,\n\t\"form_id\" text NOT NULL,\n\t\"child_id\" text NOT NULL,\n\t\"date\" date NOT NULL,\n\t\"redo\" text NOT NULL,\n\tCONSTRAINT \"timed_sheets_school_id_id_pk\" PRIMARY KEY(\"school_id\",\"id\"),\n\tCONSTRAINT \"timed_sheets_one_a_day\" UNIQUE(\"school_id\",\"child_id\",\"date\")\n);",
+      "ALTER TABLE \"timed_sheets\" ENABLE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"timed_forms\" ADD CONSTRAINT \"timed_forms_school_id_class_id_classes_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"class_id\") REFERENCES \"public\".\"classes\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"timed_ladders\" ADD CONSTRAINT \"timed_ladders_school_id_class_id_classes_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"class_id\") REFERENCES \"public\".\"classes\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"timed_moves\" ADD CONSTRAINT \"timed_moves_school_id_child_id_children_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"child_id\") REFERENCES \"public\".\"children\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"timed_results\" ADD CONSTRAINT \"timed_results_school_id_sheet_id_timed_sheets_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"sheet_id\") REFERENCES \"public\".\"timed_sheets\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"timed_results\" ADD CONSTRAINT \"timed_results_school_id_child_id_children_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"child_id\") REFERENCES \"public\".\"children\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"timed_sheets\" ADD CONSTRAINT \"timed_sheets_school_id_form_id_timed_forms_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"form_id\") REFERENCES \"public\".\"timed_forms\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "ALTER TABLE \"timed_sheets\" ADD CONSTRAINT \"timed_sheets_school_id_child_id_children_school_id_id_fk\" FOREIGN KEY (\"school_id\",\"child_id\") REFERENCES \"public\".\"children\"(\"school_id\",\"id\") ON DELETE no action ON UPDATE no action;",
+      "CREATE INDEX \"timed_results_by_child\" ON \"timed_results\" USING btree (\"school_id\",\"child_id\");",
+      "CREATE POLICY \"own_school\" ON \"timed_forms\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"timed_ladders\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"timed_moves\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"timed_results\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));",
+      "CREATE POLICY \"own_school\" ON \"timed_sheets\" AS PERMISSIVE FOR ALL TO public USING (school_id = current_setting('afterbell.school', true)) WITH CHECK (school_id = current_setting('afterbell.school', true));"
+    ]
+  },
+  {
+    "name": "0005_timed_guards",
+    "hash": "48222779d5e8e251a69df136ccf10d0f73313c3af16a3de40de35e5f937c20fc",
+    "statements": [
+      "-- The owner of a table is bound by its policy too, so that a server may run as the owner.\nALTER TABLE \"timed_ladders\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"timed_forms\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"timed_sheets\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"timed_results\" FORCE ROW LEVEL SECURITY;",
+      "ALTER TABLE \"timed_moves\" FORCE ROW LEVEL SECURITY;",
+      "-- A form that was printed never changes: children's counts refer to it.\nCREATE FUNCTION keep_timed_form() RETURNS trigger LANGUAGE plpgsql AS $$\nBEGIN\n\tRAISE EXCEPTION 'a saved form cannot be changed';\nEND\n$$;",
+      "CREATE TRIGGER keep_timed_form BEFORE UPDATE ON \"timed_forms\" FOR EACH ROW EXECUTE FUNCTION keep_timed_form();"
+    ]
   }
 ];

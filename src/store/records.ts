@@ -1,8 +1,11 @@
 // The records the store keeps, as everyone above it sees them. Types and closed lists only: no Node, no database.
 import type { Board } from '#engine/activities/board/board.js';
+import type { Room } from '#engine/activities/timed/ladder.js';
+import type { Timed } from '#engine/activities/timed/timed.js';
 import type { Band } from '#engine/curriculum/bands.js';
 import type { LocaleId } from '#engine/numbers/locale.js';
 import type { SetKind, SetStep } from '#engine/planning/set-shelf.js';
+import type { Question } from '#engine/questions/question.js';
 
 /** A calendar day, "2026-11-25"; no time zone, no time. */
 export type IsoDate = string;
@@ -89,6 +92,9 @@ export interface Erased {
   readonly absences: number;
   readonly loans: number;
   readonly bands: number;
+  readonly timedSheets: number;
+  readonly timedResults: number;
+  readonly timedMoves: number;
 }
 
 export const SHEET_KINDS = ['board'] as const;
@@ -271,4 +277,71 @@ export interface Turn {
   readonly date: IsoDate;
   readonly close: readonly { readonly childId: string; readonly finished: boolean }[];
   readonly open: readonly { readonly childId: string; readonly setId: string }[];
+}
+
+/** A level of a teacher's own ladder: one that comes with the product, by its id, or skills under a title of her own. */
+export type LadderStep =
+  | { readonly kind: 'given'; readonly id: string }
+  | {
+      readonly kind: 'own';
+      readonly id: string;
+      readonly title: string;
+      readonly year: number;
+      readonly room: Room;
+      readonly skills: readonly string[];
+    };
+
+/** A class's ladder, easiest first, and what it asks of a child. */
+export interface LadderRecord {
+  readonly steps: readonly LadderStep[];
+  /** Minutes of a timed sheet; null for the usual time of the level. */
+  readonly minutes: number | null;
+  /** Digits a minute that a level asks before the next; null for the usual rate of the child's year. */
+  readonly digitsPerMinute: number | null;
+  /** Questions on a sheet, 60 to 120. */
+  readonly questions: number;
+}
+
+/** One form with its level, saved once and never changed; `forms` holds that form alone. */
+export type TimedContent = Timed;
+
+export interface TimedSheetInput {
+  readonly childId: string;
+  readonly content: TimedContent;
+  /** Facts to be put right first. */
+  readonly redo: readonly Question[];
+}
+
+/** What came of a timed sheet. Places count from 1, in the order of the sheet. */
+export interface TimedOutcome {
+  /** How far the child got. */
+  readonly attempted: number;
+  /** Places within `attempted` that were circled as wrong or left out. */
+  readonly wrong: readonly number[];
+  /** What was written there, where it was typed in; keys are places. */
+  readonly written: { readonly [place: string]: string };
+  /** Places of the redo row that are still wrong. */
+  readonly redoWrong: readonly number[];
+  /** Minutes worked; null when nobody watched the clock. */
+  readonly minutes: number | null;
+}
+
+export interface TimedSheet {
+  /** Opaque; what the square code holds. */
+  readonly id: string;
+  readonly childId: string;
+  readonly date: IsoDate;
+  readonly levelId: string;
+  readonly content: TimedContent;
+  readonly redo: readonly Question[];
+  /** Null until it is marked. */
+  readonly outcome: TimedOutcome | null;
+  readonly canUndo: boolean;
+}
+
+export interface TimedMove {
+  readonly childId: string;
+  readonly date: IsoDate;
+  readonly levelId: string;
+  readonly evidence: string;
 }

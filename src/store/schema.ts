@@ -16,7 +16,16 @@ import {
   uniqueIndex,
 } from 'drizzle-orm/pg-core';
 import { day, document, instant, words } from './columns.js';
-import type { JsonObject, MarkAction, MarkState, PlacementSource, Settings, SheetKind } from './records.js';
+import type {
+  JsonObject,
+  LadderRecord,
+  MarkAction,
+  MarkState,
+  PlacementSource,
+  Settings,
+  SheetKind,
+  TimedOutcome,
+} from './records.js';
 
 const school = () => words('school_id', 'The school').notNull();
 
@@ -332,6 +341,103 @@ export const childBands = pgTable(
   },
   (t) => [
     primaryKey({ columns: [t.schoolId, t.childId] }),
+    foreignKey({ columns: [t.schoolId, t.childId], foreignColumns: [children.schoolId, children.id] }),
+    isolation(),
+  ],
+);
+
+/** A teacher's own ladder of timed levels; without a row the class uses the one that comes with the product. */
+export const timedLadders = pgTable(
+  'timed_ladders',
+  {
+    schoolId: school(),
+    classId: words('class_id', 'The class id').notNull(),
+    value: document<LadderRecord>('value', 'The ladder').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.classId] }),
+    foreignKey({ columns: [t.schoolId, t.classId], foreignColumns: [classes.schoolId, classes.id] }),
+    isolation(),
+  ],
+);
+
+/** One form of a level as it was printed; many children's sheets refer to it. */
+export const timedForms = pgTable(
+  'timed_forms',
+  {
+    schoolId: school(),
+    id: words('id', 'The form id').notNull(),
+    classId: words('class_id', 'The class id').notNull(),
+    levelId: words('level_id', 'The level').notNull(),
+    /** JSON as text, so that it stays the same to the byte and its hash can be checked. */
+    content: words('content', 'The form').notNull(),
+    contentHash: words('content_hash', 'The hash of the form').notNull(),
+    createdAt: instant('created_at', 'The time of saving').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.id] }),
+    foreignKey({ columns: [t.schoolId, t.classId], foreignColumns: [classes.schoolId, classes.id] }),
+    unique('timed_forms_once').on(t.schoolId, t.classId, t.contentHash),
+    isolation(),
+  ],
+);
+
+/** A child's piece of paper with a form on it. */
+export const timedSheets = pgTable(
+  'timed_sheets',
+  {
+    schoolId: school(),
+    id: words('id', 'The sheet id').notNull(),
+    formId: words('form_id', 'The form id').notNull(),
+    childId: words('child_id', 'The child id').notNull(),
+    date: day('date', 'The day of the sheet').notNull(),
+    /** The questions of the redo row, JSON as text. */
+    redo: words('redo', 'The redo row').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.id] }),
+    foreignKey({ columns: [t.schoolId, t.formId], foreignColumns: [timedForms.schoolId, timedForms.id] }),
+    foreignKey({ columns: [t.schoolId, t.childId], foreignColumns: [children.schoolId, children.id] }),
+    unique('timed_sheets_one_a_day').on(t.schoolId, t.childId, t.date),
+    isolation(),
+  ],
+);
+
+/** What came of a sheet; the row of the highest number that is not undone counts. */
+export const timedResults = pgTable(
+  'timed_results',
+  {
+    schoolId: school(),
+    sheetId: words('sheet_id', 'The sheet id').notNull(),
+    childId: words('child_id', 'The child id').notNull(),
+    sequence: integer('sequence').notNull(),
+    outcome: document<TimedOutcome>('outcome', 'The result').notNull(),
+    at: instant('at', 'The time of marking').notNull(),
+    undone: boolean('undone').notNull().default(false),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.sheetId, t.sequence] }),
+    foreignKey({ columns: [t.schoolId, t.sheetId], foreignColumns: [timedSheets.schoolId, timedSheets.id] }),
+    foreignKey({ columns: [t.schoolId, t.childId], foreignColumns: [children.schoolId, children.id] }),
+    index('timed_results_by_child').on(t.schoolId, t.childId),
+    isolation(),
+  ],
+);
+
+/** The levels a child was put on, oldest first; the last one counts. */
+export const timedMoves = pgTable(
+  'timed_moves',
+  {
+    schoolId: school(),
+    childId: words('child_id', 'The child id').notNull(),
+    sequence: integer('sequence').notNull(),
+    date: day('date', 'The day of the move').notNull(),
+    levelId: words('level_id', 'The level').notNull(),
+    /** Why, in the words that were shown. */
+    evidence: words('evidence', 'The evidence').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.schoolId, t.childId, t.sequence] }),
     foreignKey({ columns: [t.schoolId, t.childId], foreignColumns: [children.schoolId, children.id] }),
     isolation(),
   ],

@@ -132,6 +132,39 @@ const loans = z.object({
   closed_turn: z.int().min(1).nullable(),
 });
 const childBands = z.object({ child_id: text, band: z.enum(BANDS) });
+const timedLadders = z.object({
+  class_id: text,
+  value: z.looseObject({
+    steps: z.array(z.looseObject({ kind: z.enum(['given', 'own']), id: text })),
+    minutes: z.number().nullable(),
+    digitsPerMinute: z.number().nullable(),
+    questions: count,
+  }),
+});
+const timedForms = z.object({
+  id: text,
+  class_id: text,
+  level_id: text,
+  content: text,
+  content_hash: z.string().regex(/^[0-9a-f]{64}$/),
+  created_at: moment,
+});
+const timedSheets = z.object({ id: text, form_id: text, child_id: text, date, redo: text });
+const timedResults = z.object({
+  sheet_id: text,
+  child_id: text,
+  sequence: count,
+  outcome: z.looseObject({
+    attempted: count,
+    wrong: z.array(count),
+    written: z.record(text, text),
+    redoWrong: z.array(count),
+    minutes: z.number().nullable(),
+  }),
+  at: moment,
+  undone: z.boolean(),
+});
+const timedMoves = z.object({ child_id: text, sequence: count, date, level_id: text, evidence: text });
 
 const snapshot = z.object({
   settings: z.array(settings).max(1),
@@ -150,6 +183,11 @@ const snapshot = z.object({
   set_steps: z.array(setSteps).default([]),
   loans: z.array(loans).default([]),
   child_bands: z.array(childBands).default([]),
+  timed_ladders: z.array(timedLadders).default([]),
+  timed_forms: z.array(timedForms).default([]),
+  timed_sheets: z.array(timedSheets).default([]),
+  timed_results: z.array(timedResults).default([]),
+  timed_moves: z.array(timedMoves).default([]),
 });
 
 /** The snapshot, or where the first fault lies ("marks row 3, state"). */

@@ -18,6 +18,11 @@ export const SNAPSHOT_TABLES = [
   'set_steps',
   'loans',
   'child_bands',
+  'timed_ladders',
+  'timed_forms',
+  'timed_sheets',
+  'timed_results',
+  'timed_moves',
 ] as const;
 export type SnapshotTable = (typeof SNAPSHOT_TABLES)[number];
 

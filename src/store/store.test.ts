@@ -414,6 +414,9 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
       absences: 1,
       loans: 0,
       bands: 0,
+      timedSheets: 0,
+      timedResults: 0,
+      timedMoves: 0,
     });
     const everything = JSON.stringify(await must(store.takeSnapshot()));
     expect(everything).not.toContain(ana);

@@ -9,6 +9,8 @@ import type {
   DayRecord,
   Erased,
   IsoDate,
+  IsoInstant,
+  LadderRecord,
   Loan,
   Mark,
   MarkBatch,
@@ -22,6 +24,10 @@ import type {
   SheetInput,
   SheetKind,
   Slip,
+  TimedMove,
+  TimedOutcome,
+  TimedSheet,
+  TimedSheetInput,
   Turn,
   Versioned,
 } from './records.js';
@@ -170,6 +176,40 @@ export interface BandStore {
   put(childId: string, band: Band | null): Promise<Result<null>>;
 }
 
+export interface TimedStore {
+  /** The class's own ladder; null while it uses the one that comes with the product. */
+  ladder(classId: string): Promise<Result<LadderRecord | null>>;
+  putLadder(classId: string, ladder: LadderRecord | null): Promise<Result<null>>;
+  /**
+   * A sheet for each child on a day, in order, all or none. A child who has a marked sheet that day keeps it; an unmarked
+   * one gives way to the new one, so that a change of level before the warm-up reaches the paper.
+   */
+  issue(input: {
+    readonly classId: string;
+    readonly date: IsoDate;
+    readonly sheets: readonly TimedSheetInput[];
+  }): Promise<Result<readonly TimedSheet[]>>;
+  /** The sheets of a class, oldest first. */
+  list(
+    classId: string,
+    span?: { readonly from?: IsoDate; readonly to?: IsoDate },
+  ): Promise<Result<readonly TimedSheet[]>>;
+  /** Finds a sheet by the code that was scanned or typed. */
+  find(typed: string): Promise<Result<TimedSheet>>;
+  /** Records results, all or nothing; committed and synced to the disk when this returns success. */
+  record(
+    entries: readonly { readonly sheetId: string; readonly outcome: TimedOutcome }[],
+    at: IsoInstant,
+  ): Promise<Result<readonly TimedSheet[]>>;
+  /** Takes back the last result of the sheet; the one before counts again. */
+  undo(sheetId: string): Promise<Result<TimedSheet>>;
+  /** The moves of a class's children, oldest first. */
+  moves(classId: string): Promise<Result<readonly TimedMove[]>>;
+  move(move: TimedMove): Promise<Result<null>>;
+  /** Takes back the child's last move. */
+  undoMove(childId: string): Promise<Result<null>>;
+}
+
 /** Writing commits answered with success, and the syncs to the disk that the file layer has done, since the store was opened. */
 export interface SyncCounts {
   readonly commits: number;
@@ -194,6 +234,7 @@ export interface Store {
   readonly sets: SetStore;
   readonly loans: LoanStore;
   readonly bands: BandStore;
+  readonly timed: TimedStore;
   /** Every row of the school at one moment, for a backup. */
   takeSnapshot(): Promise<Result<Snapshot>>;
   /** Puts a snapshot in, in one transaction; with data already there only when `replace`, and then in their place. */

@@ -17,6 +17,10 @@ import {
   setSteps,
   sheets,
   slips,
+  timedForms,
+  timedLadders,
+  timedResults,
+  timedSheets,
 } from '../schema.js';
 import type { Session, Transaction } from '../session.js';
 import type { ClassStore } from '../store.js';
@@ -121,6 +125,7 @@ export function classStore(session: Session): ClassStore {
           .returning({ date: absences.date });
         await tx.delete(days).where(and(eq(days.schoolId, school), eq(days.classId, id)));
         const lent = await eraseSets(tx, school, id);
+        const timed = await eraseTimed(tx, school, id);
         await tx.delete(classes).where(and(eq(classes.schoolId, school), eq(classes.id, id)));
         return succeed({
           ...erased,
@@ -129,9 +134,40 @@ export function classStore(session: Session): ClassStore {
           markEvents: erased.markEvents + eventsOfOthers,
           absences: erased.absences + away.length,
           loans: erased.loans + lent,
+          timedSheets: erased.timedSheets + timed.sheets,
+          timedResults: erased.timedResults + timed.results,
         });
       }),
   };
+}
+
+/** Deletes the ladder and the timed forms of a class, with sheets that children took along to another class. */
+async function eraseTimed(
+  tx: Transaction,
+  school: string,
+  classId: string,
+): Promise<{ readonly sheets: number; readonly results: number }> {
+  const forms = tx
+    .select({ id: timedForms.id })
+    .from(timedForms)
+    .where(and(eq(timedForms.schoolId, school), eq(timedForms.classId, classId)));
+  const own = tx
+    .select({ id: timedSheets.id })
+    .from(timedSheets)
+    .where(and(eq(timedSheets.schoolId, school), inArray(timedSheets.formId, forms)));
+  const results = await tx
+    .delete(timedResults)
+    .where(and(eq(timedResults.schoolId, school), inArray(timedResults.sheetId, own)))
+    .returning({ n: timedResults.sequence });
+  const sheetRows = await tx
+    .delete(timedSheets)
+    .where(and(eq(timedSheets.schoolId, school), inArray(timedSheets.formId, forms)))
+    .returning({ id: timedSheets.id });
+  await tx.delete(timedForms).where(and(eq(timedForms.schoolId, school), eq(timedForms.classId, classId)));
+  await tx
+    .delete(timedLadders)
+    .where(and(eq(timedLadders.schoolId, school), eq(timedLadders.classId, classId)));
+  return { sheets: sheetRows.length, results: results.length };
 }
 
 /** Deletes the sets of a class with all that is kept about them; returns how many loans that were not erased yet. */

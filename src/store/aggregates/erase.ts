@@ -2,7 +2,19 @@
 import { and, eq, inArray } from 'drizzle-orm';
 import type { PgColumn, PgTable } from 'drizzle-orm/pg-core';
 import type { Erased } from '../records.js';
-import { absences, childBands, children, loans, markEvents, marks, placements, slips } from '../schema.js';
+import {
+  absences,
+  childBands,
+  children,
+  loans,
+  markEvents,
+  marks,
+  placements,
+  slips,
+  timedMoves,
+  timedResults,
+  timedSheets,
+} from '../schema.js';
 import type { Transaction } from '../session.js';
 
 /** Deletes the children and everything kept about them. */
@@ -29,6 +41,9 @@ export async function eraseChildren(
     absences: await rows(absences, absences.childId),
     loans: await rows(loans, loans.childId),
     bands: await rows(childBands, childBands.childId),
+    timedResults: await rows(timedResults, timedResults.childId),
+    timedSheets: await rows(timedSheets, timedSheets.childId),
+    timedMoves: await rows(timedMoves, timedMoves.childId),
     children: await rows(children, children.id),
   };
 }

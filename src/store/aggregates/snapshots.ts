@@ -27,6 +27,11 @@ const TABLES: { readonly [T in SnapshotTable]: PgTable } = {
   set_steps: schema.setSteps,
   loans: schema.loans,
   child_bands: schema.childBands,
+  timed_ladders: schema.timedLadders,
+  timed_forms: schema.timedForms,
+  timed_sheets: schema.timedSheets,
+  timed_results: schema.timedResults,
+  timed_moves: schema.timedMoves,
 };
 
 async function isEmpty(tx: Transaction, school: string): Promise<boolean> {
