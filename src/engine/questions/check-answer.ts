@@ -169,7 +169,9 @@ function sameWords(a: string, b: string): boolean {
 }
 
 function meetsWords(answer: string, text: string): boolean {
-  if (sameWords(answer.replaceAll('-', ' '), text.replaceAll('-', ' '))) return true;
+  // Hyphens between words, not the minus signs of "(-3, 5)".
+  const unhyphened = (words: string) => words.replace(/(?<=[a-z\d])-(?=[a-z])/g, ' ');
+  if (sameWords(unhyphened(answer), unhyphened(text))) return true;
   const number = parseNumberWords(answer);
   const given = number && parseNumberWords(text);
   if (number && given) return number.n === given.n && number.d === given.d;

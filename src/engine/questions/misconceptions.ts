@@ -4,6 +4,7 @@ import { ADDITIVE_MISCONCEPTIONS } from './misconceptions/additive.js';
 import { EXTENDING_MISCONCEPTIONS } from './misconceptions/extending.js';
 import { MULTIPLICATIVE_MISCONCEPTIONS } from './misconceptions/multiplicative.js';
 import { MEASURING_MISCONCEPTIONS } from './misconceptions/measuring.js';
+import { PICTURING_MISCONCEPTIONS } from './misconceptions/picturing.js';
 
 export interface Misconception {
   /** What the child seems to do, plain and kind: "forgets to add the ten that was carried". Reads after "It looks as if the child ". */
@@ -19,6 +20,7 @@ export const MISCONCEPTIONS = {
   ...MULTIPLICATIVE_MISCONCEPTIONS,
   ...MEASURING_MISCONCEPTIONS,
   ...EXTENDING_MISCONCEPTIONS,
+  ...PICTURING_MISCONCEPTIONS,
 } as const satisfies Record<string, Misconception>;
 
 export type MisconceptionId = keyof typeof MISCONCEPTIONS;

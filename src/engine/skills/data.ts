@@ -2,8 +2,10 @@
 import { CHANCE_SKILLS } from './data/chance.js';
 import { CHANCE_WORD_SKILLS } from './data/chance-words.js';
 import { COLUMN_SKILLS } from './data/columns.js';
+import { GRAPH_SKILLS } from './data/graphs.js';
 import { MEAN_SKILLS } from './data/mean.js';
 import { MIDDLE_SKILLS } from './data/middle.js';
+import { TABLE_SKILLS } from './data/tables.js';
 import { TALLY_SKILLS } from './data/tallies.js';
 import type { Skill } from './skill.js';
 
@@ -14,4 +16,6 @@ export const DATA_SKILLS: readonly Skill[] = [
   ...MEAN_SKILLS,
   ...CHANCE_WORD_SKILLS,
   ...CHANCE_SKILLS,
+  ...TABLE_SKILLS,
+  ...GRAPH_SKILLS,
 ];

@@ -7,6 +7,8 @@ import { DECIMAL_PRODUCT_SKILLS } from './decimals/multiplying.js';
 import { DECIMAL_READING_SKILLS } from './decimals/reading.js';
 import { ROUNDING_SKILLS } from './decimals/rounding.js';
 import { DECIMAL_SCALING_SKILLS } from './decimals/scaling.js';
+import { DECIMAL_PLACE_SKILLS } from './decimals/places.js';
+import { ESTIMATING_SKILLS } from './decimals/estimating.js';
 import type { Skill } from './skill.js';
 
 /** Skills of the decimals strand, in teaching order within each subject. */
@@ -19,4 +21,6 @@ export const DECIMAL_SKILLS: readonly Skill[] = [
   ...DECIMAL_SCALING_SKILLS,
   ...DECIMAL_PRODUCT_SKILLS,
   ...BY_DECIMAL_SKILLS,
+  ...DECIMAL_PLACE_SKILLS,
+  ...ESTIMATING_SKILLS,
 ];

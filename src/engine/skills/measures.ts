@@ -1,7 +1,10 @@
 // Measures: reading and comparing, units, perimeter, area and volume.
 import { AREA_SKILLS } from './measures/area.js';
+import { BOX_SKILLS } from './measures/boxes.js';
 import { COMPARING_SKILLS } from './measures/compare.js';
 import { CONVERSION_SKILLS } from './measures/convert.js';
+import { EVERYDAY_SKILLS } from './measures/everyday.js';
+import { JOINED_AREA_SKILLS } from './measures/joined-areas.js';
 import { MIXED_UNIT_SKILLS } from './measures/mixed.js';
 import { PERIMETER_SKILLS } from './measures/perimeter.js';
 import { SCALE_SKILLS } from './measures/scales.js';
@@ -18,4 +21,7 @@ export const MEASURE_SKILLS: readonly Skill[] = [
   ...PERIMETER_SKILLS,
   ...AREA_SKILLS,
   ...VOLUME_SKILLS,
+  ...JOINED_AREA_SKILLS,
+  ...BOX_SKILLS,
+  ...EVERYDAY_SKILLS,
 ];

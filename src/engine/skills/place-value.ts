@@ -7,6 +7,8 @@ import { NUMBER_WORD_SKILLS } from './place-value/number-words.js';
 import { ROMAN_SKILLS } from './place-value/roman-numerals.js';
 import { FIRST_COUNTING_SKILLS } from './place-value/first-counting.js';
 import { NEGATIVE_SKILLS } from './place-value/negative-numbers.js';
+import { BUNDLE_SKILLS } from './place-value/bundles.js';
+import { RIDDLE_SKILLS } from './place-value/riddles.js';
 import type { Skill } from './skill.js';
 
 export const PLACE_VALUE_SKILLS: readonly Skill[] = [
@@ -18,4 +20,6 @@ export const PLACE_VALUE_SKILLS: readonly Skill[] = [
   ...ROMAN_SKILLS,
   ...FIRST_COUNTING_SKILLS,
   ...NEGATIVE_SKILLS,
+  ...BUNDLE_SKILLS,
+  ...RIDDLE_SKILLS,
 ];

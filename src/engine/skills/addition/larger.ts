@@ -224,7 +224,11 @@ export const LARGER_ADDITION_SKILLS: readonly Skill[] = [
     fluentYear: 5,
     strand: 'addition',
     prerequisites: ['add.2d2d.carry', 'sub.2d2d.borrow'],
-    codes: { ac9: ['AC9M4N08'], england: ['NC-Y4-addsub-3'], ccss: ['2.OA.A.1'] },
+    codes: {
+      ac9: ['AC9M4N08'],
+      england: ['NC-Y4-addsub-3', 'NC-Y5-addsub-4', 'NC-Y6-fourops-7'],
+      ccss: ['2.OA.A.1'],
+    },
     templates: [busStory],
   },
   {
@@ -234,7 +238,7 @@ export const LARGER_ADDITION_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'addition',
     prerequisites: ['add.4d', 'place.million'],
-    codes: { ac9: ['AC9M5N09'], england: ['NC-Y5-addsub-2'], ccss: ['4.NBT.B.4'] },
+    codes: { ac9: ['AC9M5N09'], england: ['NC-Y5-addsub-2', 'NC-Y5-addsub-1'], ccss: ['4.NBT.B.4'] },
     templates: [bareSum(LARGE), missingAddend(LARGE), storySum(LARGE)],
   },
 ];

@@ -143,7 +143,11 @@ export const WITHIN_THOUSAND_SKILLS: readonly Skill[] = [
     fluentYear: 3,
     strand: 'addition',
     prerequisites: ['add.tens'],
-    codes: { ac9: ['AC9M2N04'], england: ['NC-Y2-addsub-3c', '2AS-4'], ccss: ['2.NBT.B.5'] },
+    codes: {
+      ac9: ['AC9M2N04'],
+      england: ['NC-Y2-addsub-3c', '2AS-4', 'NC-Y2-addsub-1b'],
+      ccss: ['2.NBT.B.5'],
+    },
     shift: 0.2,
     templates: [bareSum(NO_CARRY), storySum(NO_CARRY)],
   },

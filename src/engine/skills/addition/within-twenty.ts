@@ -184,7 +184,7 @@ export const WITHIN_TWENTY_SKILLS: readonly Skill[] = [
     fluentYear: 1,
     strand: 'addition',
     prerequisites: ['place.next.20'],
-    codes: { ac9: ['AC9MFN05'], england: ['1AS-2', '1NF-1'], ccss: ['K.OA.A.2'] },
+    codes: { ac9: ['AC9MFN05'], england: ['1AS-2', '1NF-1', '2NF-1'], ccss: ['K.OA.A.2'] },
     templates: [bareSum(WITHIN_10), storySum(WITHIN_10)],
   },
   {
@@ -216,7 +216,11 @@ export const WITHIN_TWENTY_SKILLS: readonly Skill[] = [
     fluentYear: 2,
     strand: 'addition',
     prerequisites: ['add.bonds10', 'place.tens-ones'],
-    codes: { ac9: ['AC9M1N04'], england: ['NC-Y1-addsub-3', '2AS-1'], ccss: ['1.OA.C.6', '1.OA.A.1'] },
+    codes: {
+      ac9: ['AC9M1N04', 'AC9M1N05', 'AC9M2A02'],
+      england: ['NC-Y1-addsub-3', '2AS-1', 'NC-Y1-addsub-4', 'NC-Y2-addsub-2', '3NF-1'],
+      ccss: ['1.OA.C.6', '1.OA.A.1', '2.OA.B.2'],
+    },
     templates: [bareSum(WITHIN_20), missingAddend(WITHIN_20), storySum(WITHIN_20)],
   },
   {

@@ -111,7 +111,7 @@ export const REPEATING_SKILLS: readonly Skill[] = [
     fluentYear: 1,
     strand: 'algebra',
     prerequisites: ['place.next.20'],
-    codes: { ac9: ['AC9MFA01', 'AC9M1A02'], england: [], ccss: [] },
+    codes: { ac9: ['AC9MFA01', 'AC9M1A02'], england: ['NC-Y2-position-1'], ccss: [] },
     templates: [repeatingWords, repeatingNumbers],
   },
 ];

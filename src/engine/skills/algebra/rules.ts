@@ -201,7 +201,11 @@ export const RULE_SKILLS: readonly Skill[] = [
     fluentYear: 5,
     strand: 'algebra',
     prerequisites: ['alg.missing'],
-    codes: { ac9: ['AC9M4A01', 'AC9M5A02'], england: ['NC-Y4-addsub-2'], ccss: ['3.OA.D.8'] },
+    codes: {
+      ac9: ['AC9M4A01', 'AC9M5A02'],
+      england: ['NC-Y4-addsub-2', 'NC-Y6-fourops-8'],
+      ccss: ['3.OA.D.8'],
+    },
     templates: [thinkOne, thinkTwo],
   },
   {

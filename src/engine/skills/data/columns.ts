@@ -137,7 +137,7 @@ export const COLUMN_SKILLS: readonly Skill[] = [
     prerequisites: ['data.tally'],
     codes: {
       ac9: ['AC9M2ST02', 'AC9M4ST01'],
-      england: ['NC-Y3-stats-1', 'NC-Y3-stats-2'],
+      england: ['NC-Y3-stats-1', 'NC-Y3-stats-2', 'NC-Y2-stats-2'],
       ccss: ['2.MD.D.10', '3.MD.B.3'],
     },
     templates: [

@@ -223,7 +223,7 @@ export const TALLY_SKILLS: readonly Skill[] = [
     fluentYear: 2,
     strand: 'data',
     prerequisites: ['data.more', 'alg.skip'],
-    codes: { ac9: ['AC9M1ST02'], england: ['NC-Y2-stats-1'], ccss: ['1.MD.C.4'] },
+    codes: { ac9: ['AC9M1ST02'], england: ['NC-Y2-stats-1', 'NC-Y2-stats-2'], ccss: ['1.MD.C.4'] },
     templates: [
       { id: 'read', ask: (context) => readTally(context.rng.int(4, 28), context.rng.pick(TOPICS), context) },
       {

@@ -25,7 +25,7 @@ const GROUPS: readonly FactGroup[] = [
     after: ['div.share', 'mult.table.2', 'mult.table.5', 'mult.table.10'],
     codes: {
       ac9: ['AC9M2A03', 'AC9M3A03'],
-      england: ['NC-Y2-multdiv-1', '2MD-2'],
+      england: ['NC-Y2-multdiv-1', '2MD-2', 'NC-Y2-multdiv-2', '5NF-1'],
       ccss: ['3.OA.C.7', '3.OA.B.6'],
     },
   },
@@ -37,7 +37,11 @@ const GROUPS: readonly FactGroup[] = [
     year: 3,
     fluentYear: 4,
     after: ['div.table.2510', 'mult.table.3', 'mult.table.4'],
-    codes: { ac9: ['AC9M3A03'], england: ['NC-Y3-multdiv-1', '3MD-1'], ccss: ['3.OA.C.7', '3.OA.B.6'] },
+    codes: {
+      ac9: ['AC9M3A03'],
+      england: ['NC-Y3-multdiv-1', '3MD-1', '5NF-1'],
+      ccss: ['3.OA.C.7', '3.OA.B.6'],
+    },
   },
   {
     id: 'div.table.69',
@@ -47,7 +51,11 @@ const GROUPS: readonly FactGroup[] = [
     year: 4,
     fluentYear: 5,
     after: ['div.table.34', 'mult.table.6', 'mult.table.7', 'mult.table.8', 'mult.table.9'],
-    codes: { ac9: ['AC9M4A02'], england: ['NC-Y4-multdiv-1', '4NF-1'], ccss: ['3.OA.C.7', '3.OA.B.6'] },
+    codes: {
+      ac9: ['AC9M4A02'],
+      england: ['NC-Y4-multdiv-1', '4NF-1', '5NF-1'],
+      ccss: ['3.OA.C.7', '3.OA.B.6'],
+    },
   },
   {
     id: 'div.table.1112',
@@ -57,7 +65,7 @@ const GROUPS: readonly FactGroup[] = [
     year: 4,
     fluentYear: 5,
     after: ['mult.table.11', 'mult.table.12', 'div.table.2510'],
-    codes: { ac9: [], england: ['NC-Y4-multdiv-1', '4NF-1'], ccss: [] },
+    codes: { ac9: [], england: ['NC-Y4-multdiv-1', '4NF-1', '5NF-1'], ccss: [] },
   },
 ];
 

@@ -122,7 +122,11 @@ export const FURTHER_DIVISION_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'division',
     prerequisites: ['div.3d1d', 'mult.factors'],
-    codes: { ac9: ['AC9M6N02'], england: ['6AS/MD-2', 'NC-Y5-multdiv-5'], ccss: ['5.NBT.B.6', '6.NS.B.2'] },
+    codes: {
+      ac9: ['AC9M6N02'],
+      england: ['6AS/MD-2', 'NC-Y5-multdiv-5', 'NC-Y6-fourops-2'],
+      ccss: ['5.NBT.B.6', '6.NS.B.2'],
+    },
     // Common practice.
     shift: 0.4,
     templates: [

@@ -93,7 +93,7 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
     prerequisites: ['div.remainder', 'div.3d1d'],
     codes: {
       ac9: ['AC9M5N07', 'AC9M5N02'],
-      england: ['5MD-4', 'NC-Y5-multdiv-6'],
+      england: ['5MD-4', 'NC-Y5-multdiv-6', 'NC-Y6-fourops-3'],
       ccss: ['4.NBT.B.6', '4.OA.A.3'],
     },
     templates: [
@@ -173,7 +173,7 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
     prerequisites: ['div.remainder', 'frac.mixed'],
     codes: {
       ac9: ['AC9M5N07'],
-      england: ['5MD-4', 'NC-Y6-fractions-6', 'NC-Y6-fractions-9'],
+      england: ['5MD-4', 'NC-Y6-fractions-6', 'NC-Y6-fractions-9', 'NC-Y6-fourops-2'],
       ccss: ['5.NF.B.3'],
     },
     // Common practice.

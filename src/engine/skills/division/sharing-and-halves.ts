@@ -52,7 +52,11 @@ export const SHARING_SKILLS: readonly Skill[] = [
     fluentYear: 2,
     strand: 'division',
     prerequisites: ['mult.groups'],
-    codes: { ac9: ['AC9M1N06', 'AC9M2N05'], england: ['NC-Y1-multdiv-1', '2MD-2'], ccss: ['3.OA.A.2'] },
+    codes: {
+      ac9: ['AC9M1N06', 'AC9M2N05', 'AC9MFN06'],
+      england: ['NC-Y1-multdiv-1', '2MD-2'],
+      ccss: ['3.OA.A.2'],
+    },
     templates: [
       numericTemplate({
         id: 'share',

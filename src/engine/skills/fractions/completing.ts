@@ -15,7 +15,11 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
     fluentYear: 4,
     strand: 'fractions',
     prerequisites: ['frac.parts', 'add.bonds10'],
-    codes: { ac9: ['AC9M3N02'], england: ['NC-Y3-fractions-5', '3F-4'], ccss: ['4.NF.B.3a'] },
+    codes: {
+      ac9: ['AC9M3N02'],
+      england: ['NC-Y3-fractions-5', '3F-4', 'NC-Y3-fractions-7'],
+      ccss: ['4.NF.B.3a'],
+    },
     templates: [
       numericTemplate({
         id: 'gap',

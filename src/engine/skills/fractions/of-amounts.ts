@@ -83,7 +83,7 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
     prerequisites: ['frac.half-quarter-of', 'div.table.34'],
     codes: {
       ac9: ['AC9M3N02', 'AC9M3N04'],
-      england: ['NC-Y3-fractions-2', '3F-2'],
+      england: ['NC-Y3-fractions-2', '3F-2', 'NC-Y3-fractions-7'],
       ccss: ['3.NF.A.1', '5.NF.B.4'],
     },
     templates: [

@@ -162,7 +162,11 @@ export const AREA_SKILLS: readonly Skill[] = [
     fluentYear: 5,
     strand: 'measures',
     prerequisites: ['meas.compare', 'mult.table.4'],
-    codes: { ac9: ['AC9M4M02'], england: ['NC-Y4-measure-3'], ccss: ['2.G.A.2', '3.MD.C.6', '3.MD.C.7a'] },
+    codes: {
+      ac9: ['AC9M4M02'],
+      england: ['NC-Y4-measure-3'],
+      ccss: ['2.G.A.2', '3.MD.C.6', '3.MD.C.7a', '3.MD.C.5', '3.MD.C.5a', '3.MD.C.5b'],
+    },
     templates: [
       {
         id: 'grid',

@@ -68,7 +68,7 @@ export const VOLUME_SKILLS: readonly Skill[] = [
     codes: {
       ac9: [],
       england: ['NC-Y5-measure-5', 'NC-Y6-measure-7'],
-      ccss: ['5.MD.C.4', '5.MD.C.5a', '5.MD.C.5b'],
+      ccss: ['5.MD.C.4', '5.MD.C.5a', '5.MD.C.5b', '5.MD.C.3', '5.MD.C.3a', '5.MD.C.3b'],
     },
     templates: [
       {

@@ -191,7 +191,11 @@ export const CHANGE_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'money',
     prerequisites: ['money.change', 'money.total'],
-    codes: { ac9: ['AC9M5N09'], england: ['NC-Y5-measure-7'], ccss: ['4.MD.A.2'] },
+    codes: {
+      ac9: ['AC9M5N09'],
+      england: ['NC-Y5-measure-7', 'NC-Y6-fourops-7', 'NC-Y6-fourops-8'],
+      ccss: ['4.MD.A.2'],
+    },
     templates: [
       {
         id: 'two',

@@ -14,7 +14,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
     prerequisites: ['mult.multiples', 'div.table.69'],
     codes: {
       ac9: ['AC9M5N02'],
-      england: ['NC-Y5-multdiv-1', '5MD-2', 'NC-Y4-multdiv-3'],
+      england: ['NC-Y5-multdiv-1', '5MD-2', 'NC-Y4-multdiv-3', 'NC-Y5-multdiv-9'],
       ccss: ['4.OA.B.4'],
     },
     templates: [
@@ -151,7 +151,11 @@ export const FACTOR_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'multiplication',
     prerequisites: ['mult.factors'],
-    codes: { ac9: ['AC9M6N02'], england: ['NC-Y5-multdiv-2', 'NC-Y5-multdiv-3'], ccss: ['4.OA.B.4'] },
+    codes: {
+      ac9: ['AC9M6N02'],
+      england: ['NC-Y5-multdiv-2', 'NC-Y5-multdiv-3', 'NC-Y6-fourops-5'],
+      ccss: ['4.OA.B.4'],
+    },
     templates: [
       numericTemplate({
         id: 'is-prime',

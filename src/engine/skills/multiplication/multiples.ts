@@ -119,7 +119,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
     prerequisites: ['mult.factors'],
     codes: {
       ac9: ['AC9M5N02'],
-      england: ['NC-Y5-multdiv-1', '5MD-2', 'NC-Y6-fractions-1'],
+      england: ['NC-Y5-multdiv-1', '5MD-2', 'NC-Y6-fractions-1', 'NC-Y6-fourops-5'],
       ccss: ['6.NS.B.4'],
     },
     // Common practice.

@@ -161,7 +161,11 @@ export const SPLITTING_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'multiplication',
     prerequisites: ['mult.2d1d', 'mult.near'],
-    codes: { ac9: ['AC9M5N06'], england: ['NC-Y5-multdiv-4'], ccss: ['4.NBT.B.5', '5.NBT.B.5'] },
+    codes: {
+      ac9: ['AC9M5N06'],
+      england: ['NC-Y5-multdiv-4', 'NC-Y6-fourops-1'],
+      ccss: ['4.NBT.B.5', '5.NBT.B.5'],
+    },
     // Four parts to hold in the head; common practice.
     shift: 0.8,
     templates: [

@@ -16,7 +16,7 @@ export const SQUARE_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'multiplication',
     prerequisites: ['mult.table.7', 'mult.table.8', 'mult.table.9'],
-    codes: { ac9: ['AC9M6N02'], england: ['NC-Y5-multdiv-8'], ccss: ['6.EE.A.1'] },
+    codes: { ac9: ['AC9M6N02'], england: ['NC-Y5-multdiv-8', 'NC-Y5-multdiv-9'], ccss: ['6.EE.A.1'] },
     templates: [
       numericTemplate({
         id: 'square',

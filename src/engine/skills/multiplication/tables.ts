@@ -20,7 +20,11 @@ const TABLES: readonly Table[] = [
     year: 2,
     fluentYear: 2,
     after: ['mult.double.small'],
-    codes: { ac9: ['AC9M2A03'], england: ['NC-Y2-multdiv-1', '2MD-1'], ccss: ['3.OA.C.7'] },
+    codes: {
+      ac9: ['AC9M2A03'],
+      england: ['NC-Y2-multdiv-1', '2MD-1', 'NC-Y2-multdiv-2', '5NF-1'],
+      ccss: ['3.OA.C.7'],
+    },
     derive: (k) => [`${k} + ${k} = ${2 * k}`],
   },
   {
@@ -28,7 +32,11 @@ const TABLES: readonly Table[] = [
     year: 2,
     fluentYear: 3,
     after: ['mult.groups', 'mult.table.10'],
-    codes: { ac9: ['AC9M3A03'], england: ['NC-Y2-multdiv-1', '2MD-1'], ccss: ['3.OA.C.7'] },
+    codes: {
+      ac9: ['AC9M3A03'],
+      england: ['NC-Y2-multdiv-1', '2MD-1', 'NC-Y2-multdiv-2', '5NF-1'],
+      ccss: ['3.OA.C.7'],
+    },
     derive: (k) => [`${k} × 10 = ${10 * k}`, `${10 * k} ÷ 2 = ${5 * k}`],
   },
   {
@@ -36,7 +44,11 @@ const TABLES: readonly Table[] = [
     year: 2,
     fluentYear: 3,
     after: ['mult.groups'],
-    codes: { ac9: ['AC9M3A03'], england: ['NC-Y2-multdiv-1', '2MD-1'], ccss: ['3.OA.C.7'] },
+    codes: {
+      ac9: ['AC9M3A03'],
+      england: ['NC-Y2-multdiv-1', '2MD-1', 'NC-Y2-multdiv-2', '5NF-1'],
+      ccss: ['3.OA.C.7'],
+    },
     derive: (k) => [`${k} tens is ${10 * k}`],
   },
   {
@@ -44,7 +56,7 @@ const TABLES: readonly Table[] = [
     year: 3,
     fluentYear: 4,
     after: ['mult.table.2'],
-    codes: { ac9: ['AC9M3A03'], england: ['NC-Y3-multdiv-1'], ccss: ['3.OA.C.7'] },
+    codes: { ac9: ['AC9M3A03'], england: ['NC-Y3-multdiv-1', '5NF-1'], ccss: ['3.OA.C.7'] },
     derive: (k) => [`2 × ${k} = ${2 * k}`, `${2 * k} + ${k} = ${3 * k}`],
   },
   {
@@ -52,7 +64,7 @@ const TABLES: readonly Table[] = [
     year: 3,
     fluentYear: 4,
     after: ['mult.table.2'],
-    codes: { ac9: ['AC9M3A03'], england: ['NC-Y3-multdiv-1', '3NF-2'], ccss: ['3.OA.C.7'] },
+    codes: { ac9: ['AC9M3A03'], england: ['NC-Y3-multdiv-1', '3NF-2', '5NF-1'], ccss: ['3.OA.C.7'] },
     derive: (k) => [`2 × ${k} = ${2 * k}`, `2 × ${2 * k} = ${4 * k}`],
   },
   {
@@ -60,7 +72,7 @@ const TABLES: readonly Table[] = [
     year: 4,
     fluentYear: 5,
     after: ['mult.table.3'],
-    codes: { ac9: ['AC9M4A02'], england: ['NC-Y4-multdiv-1', '4NF-1'], ccss: ['3.OA.C.7'] },
+    codes: { ac9: ['AC9M4A02'], england: ['NC-Y4-multdiv-1', '4NF-1', '5NF-1'], ccss: ['3.OA.C.7'] },
     derive: (k) => [`3 × ${k} = ${3 * k}`, `2 × ${3 * k} = ${6 * k}`],
   },
   {
@@ -68,7 +80,7 @@ const TABLES: readonly Table[] = [
     year: 4,
     fluentYear: 5,
     after: ['mult.table.5', 'mult.table.2'],
-    codes: { ac9: ['AC9M4A02'], england: ['NC-Y4-multdiv-1', '4NF-1'], ccss: ['3.OA.C.7'] },
+    codes: { ac9: ['AC9M4A02'], england: ['NC-Y4-multdiv-1', '4NF-1', '5NF-1'], ccss: ['3.OA.C.7'] },
     derive: (k) => [`5 × ${k} = ${5 * k}`, `2 × ${k} = ${2 * k}`, `${5 * k} + ${2 * k} = ${7 * k}`],
   },
   {
@@ -76,7 +88,7 @@ const TABLES: readonly Table[] = [
     year: 4,
     fluentYear: 5,
     after: ['mult.table.4'],
-    codes: { ac9: ['AC9M4A02'], england: ['NC-Y3-multdiv-1', '3NF-2', '4NF-1'], ccss: ['3.OA.C.7'] },
+    codes: { ac9: ['AC9M4A02'], england: ['NC-Y3-multdiv-1', '3NF-2', '4NF-1', '5NF-1'], ccss: ['3.OA.C.7'] },
     derive: (k) => [`4 × ${k} = ${4 * k}`, `2 × ${4 * k} = ${8 * k}`],
   },
   {
@@ -84,7 +96,7 @@ const TABLES: readonly Table[] = [
     year: 4,
     fluentYear: 5,
     after: ['mult.table.10', 'mult.table.3'],
-    codes: { ac9: ['AC9M4A02'], england: ['NC-Y4-multdiv-1', '4NF-1'], ccss: ['3.OA.C.7'] },
+    codes: { ac9: ['AC9M4A02'], england: ['NC-Y4-multdiv-1', '4NF-1', '5NF-1'], ccss: ['3.OA.C.7'] },
     derive: (k) => [`10 × ${k} = ${10 * k}`, `${10 * k} − ${k} = ${9 * k}`],
   },
   {
@@ -92,7 +104,7 @@ const TABLES: readonly Table[] = [
     year: 4,
     fluentYear: 5,
     after: ['mult.table.10'],
-    codes: { ac9: [], england: ['NC-Y4-multdiv-1', '4NF-1'], ccss: [] },
+    codes: { ac9: [], england: ['NC-Y4-multdiv-1', '4NF-1', '5NF-1'], ccss: [] },
     derive: (k) => [`10 × ${k} = ${10 * k}`, `${10 * k} + ${k} = ${11 * k}`],
   },
   {
@@ -100,7 +112,7 @@ const TABLES: readonly Table[] = [
     year: 4,
     fluentYear: 5,
     after: ['mult.table.10', 'mult.table.2'],
-    codes: { ac9: [], england: ['NC-Y4-multdiv-1', '4NF-1'], ccss: [] },
+    codes: { ac9: [], england: ['NC-Y4-multdiv-1', '4NF-1', '5NF-1'], ccss: [] },
     derive: (k) => [`10 × ${k} = ${10 * k}`, `2 × ${k} = ${2 * k}`, `${10 * k} + ${2 * k} = ${12 * k}`],
   },
 ];

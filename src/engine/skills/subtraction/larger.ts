@@ -198,7 +198,7 @@ export const LARGER_TAKE_SKILLS: readonly Skill[] = [
     fluentYear: 6,
     strand: 'subtraction',
     prerequisites: ['sub.4d', 'place.million'],
-    codes: { ac9: ['AC9M5N09'], england: ['NC-Y5-addsub-2'], ccss: ['4.NBT.B.4'] },
+    codes: { ac9: ['AC9M5N09'], england: ['NC-Y5-addsub-2', 'NC-Y5-addsub-1'], ccss: ['4.NBT.B.4'] },
     shift: 0.2,
     templates: [bareTake(LARGE), storyTake(LARGE), missingTake(LARGE)],
   },

@@ -1,0 +1,77 @@
+// Positions, lines, families of shapes, surfaces, calendars, graphs and rough equivalents.
+import type { Misconception } from '../misconceptions.js';
+
+const COMMON = 'common practice';
+
+export const PICTURING_MISCONCEPTIONS = {
+  'position.swapped': {
+    does: 'gives the steps up before the steps across',
+    help: 'Say "along the hall, then up the stairs" with a finger on the grid.',
+    source: COMMON,
+  },
+  'position.one-out': {
+    does: 'counts from one instead of from zero',
+    help: 'Start with the finger on zero and count the jumps.',
+    source: COMMON,
+  },
+  'position.wrong-way': {
+    does: 'goes left for right or up for down',
+    help: 'Point the way with an arm before moving.',
+    source: COMMON,
+  },
+  'position.sign-lost': {
+    does: 'leaves out or misplaces the minus sign of a point left of or below zero',
+    help: 'Ask first: left or right of zero, below or above it?',
+    source: COMMON,
+  },
+  'shape.family-narrow': {
+    does: 'thinks that a special shape cannot belong to a wider family, or takes the whole family for the special shape',
+    help: 'Read the rule of the family aloud and test the shape against it.',
+    source: 'from memory (van Hiele levels)',
+  },
+  'shape.lines-mixed': {
+    does: 'mixes up parallel and perpendicular, or level and upright',
+    help: 'Lay two pencils side by side, then in a cross with square corners, and name both.',
+    source: COMMON,
+  },
+  'shape.face-missed': {
+    does: 'leaves a face out or takes a pair of faces only once',
+    help: 'Hold a box and colour opposite faces alike.',
+    source: COMMON,
+  },
+  'area.half-forgotten': {
+    does: 'forgets to halve when working out a triangle, or halves where there is no triangle',
+    help: 'Draw the rectangle around the triangle and see that it is twice as large.',
+    source: COMMON,
+  },
+  'measure.rough-wrong-unit': {
+    does: 'uses the number that belongs to another pair of units',
+    help: 'Keep one picture for each pair: a big step for a yard, a bag of flour for two pounds.',
+    source: COMMON,
+  },
+  'time.order-by-number': {
+    does: 'compares the numbers and overlooks the units of time',
+    help: 'Change both to the smaller unit first.',
+    source: COMMON,
+  },
+  'graph.other-point': {
+    does: 'reads the point, slice or cell beside the one asked for',
+    help: 'Go from the label with a finger, straight up or along.',
+    source: COMMON,
+  },
+  'graph.value-not-change': {
+    does: 'gives a value of the graph where the change is asked for',
+    help: 'Read both values, write them down, then compare.',
+    source: COMMON,
+  },
+  'pie.slices-counted': {
+    does: 'gives the number of parts instead of what they stand for',
+    help: 'Write what the whole circle stands for in the middle, then share it out.',
+    source: COMMON,
+  },
+  'place.arranged-upward': {
+    does: 'puts the digits in the opposite order',
+    help: 'Ask which digit should stand in the largest place.',
+    source: COMMON,
+  },
+} as const satisfies Record<string, Misconception>;

@@ -1,0 +1,239 @@
+// Fractions in one-sentence stories: sums and differences, parts of parts, sharing and filling.
+import { add, divide, multiply, rational, subtract } from '../../numbers/rational.js';
+import type { Rational } from '../../numbers/rational.js';
+import { fractionAnswer } from '../../questions/answer.js';
+import type { Draft, DraftSlip } from '../../questions/draft.js';
+import type { MisconceptionId } from '../../questions/misconceptions.js';
+import { formatMixed } from '../../numbers/format.js';
+import type { Rng } from '../../random/rng.js';
+import type { Skill } from '../skill.js';
+import { twoNames } from '../story.js';
+import { templateOf } from '../template-of.js';
+
+const slipsOf = (wrong: readonly (readonly [MisconceptionId, Rational])[]): DraftSlip[] =>
+  wrong
+    .filter(([, value]) => value.n > 0)
+    .map(([misconception, value]) => ({ misconception, answer: fractionAnswer(value) }));
+
+type Pair = readonly [a: Rational, b: Rational];
+
+function unlikePair(rng: Rng): Pair {
+  const [d, e] = rng.pick([
+    [2, 4],
+    [4, 8],
+    [3, 6],
+    [2, 3],
+    [3, 4],
+    [5, 10],
+    [2, 5],
+  ] as const);
+  return [
+    rational(rng.int(1, d - 1), d),
+    rational(e === 4 ? rng.pick([1, 3]) : 1 + 2 * rng.int(0, Math.floor((e - 2) / 2)), e),
+  ];
+}
+
+const JOINED = [
+  ['walks', 'km', 'to the shop', 'to the park'],
+  ['uses', 'kg of flour', 'for bread', 'for buns'],
+  ['paints', 'm of fence', 'before lunch', 'after lunch'],
+] as const;
+
+const together = templateOf<readonly [pair: Pair, story: (typeof JOINED)[number]]>({
+  id: 'together',
+  free: (rng) => [unlikePair(rng), rng.pick(JOINED)],
+  draft: ([[a, b], [verb, unit, one, other]], { rng }): Draft => {
+    const [who] = twoNames(rng);
+    const total = add(a, b);
+    const say = formatMixed;
+    return {
+      text: `${who} ${verb} ${say(a)} ${unit} ${one} and ${say(b)} ${unit.split(' ')[0]} ${other}. How many ${unit.split(' ')[0]} in all?`,
+      answer: fractionAnswer(total),
+      expression: `(${a.n}/${a.d}) + (${b.n}/${b.d})`,
+      features: {
+        story: true,
+        unlike: a.d !== b.d,
+        extraSteps: Math.max(a.d, b.d) % Math.min(a.d, b.d) === 0 ? 0.5 : 1,
+      },
+      strategy: commonSteps(a, b, '+', total),
+      slips: slipsOf([
+        ['fractions.add-tops-bottoms', rational(a.n + b.n, a.d + b.d)],
+        ['fractions.not-renamed', rational(a.n + b.n, Math.max(a.d, b.d))],
+      ]),
+    };
+  },
+});
+
+function commonSteps(a: Rational, b: Rational, sign: '+' | '−', result: Rational): string[] {
+  let common = Math.max(a.d, b.d);
+  while (common % a.d !== 0 || common % b.d !== 0) common++;
+  const [x, y] = [(a.n * common) / a.d, (b.n * common) / b.d];
+  const renamed = [
+    ...(a.d === common ? [] : [`${a.n}/${a.d} = ${x}/${common}`]),
+    ...(b.d === common ? [] : [`${b.n}/${b.d} = ${y}/${common}`]),
+  ];
+  return [
+    ...(renamed.length > 0 ? [renamed.join(' and ')] : []),
+    `${x}/${common} ${sign} ${y}/${common} = ${formatMixed(result)}`,
+  ];
+}
+
+const howMuchMore = templateOf<Pair>({
+  id: 'how-much-more',
+  free: (rng) => {
+    for (;;) {
+      const [a, b] = unlikePair(rng);
+      const gap = subtract(a, b);
+      if (gap.n !== 0) return gap.n > 0 ? [a, b] : [b, a];
+    }
+  },
+  draft: ([more, less], { rng }) => {
+    const [one, other] = twoNames(rng);
+    const gap = subtract(more, less);
+    const say = formatMixed;
+    return {
+      text: `${one} runs ${say(more)} km and ${other} ${say(less)} km. How many km further does ${one} run?`,
+      answer: fractionAnswer(gap),
+      expression: `(${more.n}/${more.d}) - (${less.n}/${less.d})`,
+      features: {
+        story: true,
+        unlike: more.d !== less.d,
+        extraSteps: Math.max(more.d, less.d) % Math.min(more.d, less.d) === 0 ? 0.5 : 1,
+      },
+      strategy: commonSteps(more, less, '−', gap),
+      slips: slipsOf([
+        ['difference.adds', add(more, less)],
+        ['fractions.not-renamed', rational(Math.abs(more.n - less.n), Math.max(more.d, less.d))],
+      ]),
+    };
+  },
+});
+
+const partOfPart = templateOf<Pair>({
+  id: 'part-of-part',
+  free: (rng) => [
+    rng.pick([rational(1, 2), rational(1, 3), rational(2, 3), rational(3, 4)]),
+    rng.pick([rational(1, 2), rational(3, 4), rational(2, 5), rational(5, 6)]),
+  ],
+  draft: ([part, whole], { rng }) => {
+    const [who] = twoNames(rng);
+    const say = formatMixed;
+    const eaten = multiply(part, whole);
+    return {
+      text: `There is ${say(whole)} of a pie left. ${who} eats ${say(part)} of that. What part of the whole pie is that?`,
+      answer: fractionAnswer(eaten),
+      expression: `(${part.n}/${part.d}) * (${whole.n}/${whole.d})`,
+      features: { story: true, extraSteps: 1 },
+      strategy: [
+        `${say(part)} of ${say(whole)}: ${part.n} × ${whole.n} = ${part.n * whole.n} on top, ${part.d} × ${whole.d} = ${part.d * whole.d} below`,
+        `${part.n * whole.n}/${part.d * whole.d} = ${say(eaten)}`,
+      ],
+      slips: slipsOf([
+        ['fractions.add-tops-bottoms', rational(part.n + whole.n, part.d + whole.d)],
+        ['fractions.part-left', subtract(whole, eaten)],
+      ]),
+    };
+  },
+});
+
+const severalTimes = templateOf<readonly [each: Rational, times: number]>({
+  id: 'several-times',
+  free: (rng) => [
+    rng.pick([
+      rational(1, 2),
+      rational(3, 4),
+      rational(2, 3),
+      rational(3, 2),
+      rational(5, 4),
+      rational(5, 3),
+    ]),
+    rng.int(3, 6),
+  ],
+  draft: ([each, times], { rng }) => {
+    const [who] = twoNames(rng);
+    const total = multiply(each, rational(times));
+    const say = formatMixed;
+    return {
+      text: `${who} swims ${say(each)} km a day. How many km is that in ${times} days?`,
+      answer: fractionAnswer(total),
+      expression: `${times} * (${each.n}/${each.d})`,
+      features: { story: true, extraSteps: each.n > each.d ? 1 : 0.5 },
+      strategy:
+        each.n > each.d
+          ? [
+              `${times} × 1 = ${times} and ${times} × ${each.n - each.d}/${each.d} = ${say(rational(times * (each.n - each.d), each.d))}`,
+              `Together ${say(total)}`,
+            ]
+          : [`${times} × ${each.n} = ${times * each.n}, so ${times * each.n}/${each.d} = ${say(total)}`],
+      slips: slipsOf([
+        ['fractions.multiplies-both', rational(times * each.n, times * each.d)],
+        [
+          'fractions.whole-ignored',
+          each.n > each.d ? rational(times * (each.n - each.d), each.d) : rational(times),
+        ],
+      ]),
+    };
+  },
+});
+
+const shareOut = templateOf<readonly [bottom: number, people: number]>({
+  id: 'share-out',
+  free: (rng) => [rng.int(2, 5), rng.int(2, 5)],
+  draft: ([bottom, people]) => ({
+    text: `${people} friends share 1/${bottom} kg of nuts equally. What part of a kilogram does each get?`,
+    answer: fractionAnswer(rational(1, bottom * people)),
+    expression: `(1/${bottom}) / ${people}`,
+    features: { story: true, extraSteps: 0.5, size: (bottom * people) / 20 },
+    strategy: [
+      `Cut each of the ${bottom} parts of a kilogram into ${people}: ${bottom} × ${people} = ${bottom * people} parts`,
+      `Each gets 1/${bottom * people}`,
+    ],
+    slips: slipsOf([
+      ['fractions.divides-as-times', rational(people, bottom)],
+      ['fractions.divides-wrong-way', rational(1, bottom + people)],
+    ]),
+  }),
+});
+
+const howManyFills = templateOf<readonly [amount: number, bottom: number]>({
+  id: 'how-many-fills',
+  free: (rng) => [rng.int(2, 6), rng.int(2, 5)],
+  draft: ([amount, bottom], { locale }) => ({
+    text: `How many cups of 1/${bottom} L can be filled from ${amount} L of juice?`,
+    answer: fractionAnswer(divide(rational(amount), rational(1, bottom))),
+    expression: `${amount} / (1/${bottom})`,
+    features: { story: true, size: (amount * bottom) / 20, extraSteps: locale.id === 'en-US' ? 0.1 : 0 },
+    strategy: [`1 L fills ${bottom} cups`, `${amount} × ${bottom} = ${amount * bottom}`],
+    slips: slipsOf([
+      ['fractions.divides-as-times', rational(amount, bottom)],
+      ['times.neighbour', rational(amount * bottom + bottom)],
+    ]),
+  }),
+});
+
+export const FRACTION_STORY_SKILLS: readonly Skill[] = [
+  {
+    id: 'frac.story.sums',
+    title: 'Add and subtract fractions in stories',
+    year: 6,
+    fluentYear: 6,
+    strand: 'fractions',
+    prerequisites: ['frac.add.related', 'frac.subtract.related'],
+    codes: { ac9: ['AC9M6N05'], england: ['NC-Y6-fractions-3'], ccss: ['5.NF.A.2'] },
+    templates: [together, howMuchMore],
+  },
+  {
+    id: 'frac.story.products',
+    title: 'Multiply and divide fractions in stories',
+    year: 6,
+    fluentYear: 6,
+    strand: 'fractions',
+    prerequisites: ['frac.times-fraction', 'frac.divide-by-whole'],
+    codes: {
+      ac9: ['AC9M6N07'],
+      england: ['NC-Y6-fractions-4', 'NC-Y6-fractions-5'],
+      ccss: ['5.NF.B.6', '5.NF.B.7', '5.NF.B.7c'],
+    },
+    templates: [partOfPart, severalTimes, shareOut, howManyFills],
+  },
+];

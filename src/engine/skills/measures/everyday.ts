@@ -1,0 +1,285 @@
+// Measures in everyday words: half full, blocks long, what a tool measures, stories of lengths, old units beside metric ones.
+import { rational } from '../../numbers/rational.js';
+import { unitAnswer, wholeAnswer } from '../../questions/answer.js';
+import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import { operand, quantity } from '../measuring/quantity.js';
+import { offered } from '../offered.js';
+import type { Skill } from '../skill.js';
+import { twoNames } from '../story.js';
+import { onWhole, templateOf } from '../template-of.js';
+
+const TOOLS = [
+  ['how long a table is', 'a tape', ['kitchen scales', 'a clock']],
+  ['how heavy an apple is', 'kitchen scales', ['a ruler', 'a thermometer']],
+  ['how warm a room is', 'a thermometer', ['a tape', 'kitchen scales']],
+  ['how long a song lasts', 'a clock', ['a ruler', 'a measuring jug']],
+  ['how much water a pot holds', 'a measuring jug', ['a clock', 'a thermometer']],
+  ['how wide a door is', 'a tape', ['a measuring jug', 'a clock']],
+] as const;
+
+const whichTool = templateOf<(typeof TOOLS)[number]>({
+  id: 'tool',
+  free: (rng) => rng.pick(TOOLS),
+  draft: ([what, tool, others], { rng }) => {
+    const [a, b, c] = rng.shuffle([tool, ...others]);
+    return offered({
+      text: `What shows ${what}: ${a}, ${b} or ${c}?`,
+      right: tool,
+      accepts: [tool.replace(/^a /, '')],
+      wrong: others.map((other) => ['meas.unit-size', other] as const),
+      features: { size: what.includes('how long a song') ? 0.5 : 0 },
+      strategy: [`${tool.replace(/^./, (letter) => letter.toUpperCase())} can show ${what}`],
+    });
+  },
+});
+
+const FULL = [
+  ['half', 2],
+  ['a quarter', 4],
+] as const;
+
+const partFull = templateOf<readonly [part: (typeof FULL)[number], whole: number, asksWhole: boolean]>({
+  id: 'part-full',
+  free: (rng) => {
+    const part = rng.pick(FULL);
+    return [part, part[1] * rng.int(1, 5), rng.chance(0.3)];
+  },
+  on: onWhole(2, 40, (n, rng) => (n % 2 === 0 ? [n % 4 === 0 ? rng.pick(FULL) : FULL[0], n, false] : null)),
+  draft: ([[words, d], whole, asksWhole], { locale }) => {
+    const part = whole / d;
+    return {
+      text: asksWhole
+        ? `A jug is ${words} full with ${part} ${part === 1 ? 'cup' : 'cups'}. How many cups does it hold?`
+        : `A jug holds ${whole} cups and is ${words} full. How many cups are in it?`,
+      answer: wholeAnswer(asksWhole ? whole : part, locale),
+      expression: asksWhole ? `${d} * ${part}` : `${whole} / ${d}`,
+      features: { story: true, size: whole / 20, extraSteps: d === 4 ? 0.5 : 0, unknownInside: asksWhole },
+      strategy: [asksWhole ? `${d} × ${part} = ${whole}` : `${whole} ÷ ${d} = ${part}`],
+      slips: wholeSlips(
+        [
+          ['meas.halves-not-quarters', d === 4 ? (asksWhole ? 2 * part : whole / 2) : null],
+          ['part.rest-given', asksWhole ? part : whole - part],
+          ['fact.one-out', asksWhole ? whole + 1 : part + 1],
+        ],
+        locale,
+      ),
+      usesNumber: `fills part of a jug of ${whole} cups`,
+    };
+  },
+});
+
+const THINGS = [
+  ['a book', 'a pen'],
+  ['a desk', 'a ruler'],
+  ['a scarf', 'a belt'],
+  ['a stick', 'a leaf'],
+] as const;
+
+const inBlocks = templateOf<readonly [things: (typeof THINGS)[number], long: number, short: number]>({
+  id: 'blocks',
+  free: (rng) => {
+    const short = rng.int(2, 9);
+    return [rng.pick(THINGS), short + rng.int(2, 8), short];
+  },
+  on: onWhole(5, 60, (n, rng) => [rng.pick(THINGS), n, rng.int(2, n - 2)]),
+  draft: ([[a, b], long, short], { locale }) => ({
+    text: `${a.replace('a', 'A')} is ${long} blocks long and ${b} ${short}. How many blocks longer is ${a.replace('a ', 'the ')}?`,
+    answer: wholeAnswer(long - short, locale),
+    expression: `${long} - ${short}`,
+    features: { story: true, size: long / 20, carries: long % 10 < short % 10 ? 1 : 0 },
+    strategy: [`${short} + ${long - short} = ${long}`],
+    slips: wholeSlips(
+      [
+        ['difference.adds', long + short],
+        ['count.off-by-one', long - short + 1],
+        ['data.larger-given', long],
+      ],
+      locale,
+    ),
+    figure: { kind: 'bar-model', whole: String(long), parts: [String(short), '?'] },
+    usesNumber: `compares a length of ${long} blocks with another`,
+  }),
+});
+
+const lengthStory = templateOf<readonly [a: number, b: number, cut: boolean]>({
+  id: 'length-story',
+  free: (rng) => {
+    const a = rng.int(25, 70);
+    return [a, rng.int(8, 28), rng.chance(0.5)];
+  },
+  on: onWhole(20, 100, (n, rng) => {
+    const cut = n > 70 || rng.chance(0.5);
+    return [n, rng.int(5, cut ? n - 10 : 100 - n), cut];
+  }),
+  draft: ([a, b, cut], { rng, locale }) => {
+    const total = cut ? a - b : a + b;
+    const [one, other] = twoNames(rng);
+    return {
+      text: cut
+        ? `${one} cuts ${b} cm off a ribbon of ${a} cm. How many cm are left?`
+        : `${one}’s ribbon is ${a} cm. ${other}’s is ${b} cm longer. How many cm is that?`,
+      answer: unitAnswer(total, 'cm', locale),
+      expression: `${a} ${cut ? '-' : '+'} ${b}`,
+      features: {
+        story: true,
+        carries: cut ? (a % 10 < b % 10 ? 1 : 0) : (a % 10) + (b % 10) > 9 ? 1 : 0,
+      },
+      strategy:
+        b >= 10 && b % 10 > 0
+          ? [
+              `${a} ${cut ? '−' : '+'} ${b - (b % 10)} = ${cut ? a - b + (b % 10) : a + b - (b % 10)}`,
+              `${cut ? a - b + (b % 10) : a + b - (b % 10)} ${cut ? '−' : '+'} ${b % 10} = ${total}`,
+            ]
+          : [`${a} ${cut ? '−' : '+'} ${b} = ${total}`],
+      slips: [
+        ...(cut || a > b
+          ? [
+              {
+                misconception: 'operation.swapped' as const,
+                answer: unitAnswer(cut ? a + b : a - b, 'cm', locale),
+              },
+            ]
+          : []),
+        { misconception: 'carry.dropped', answer: unitAnswer(cut ? total + 10 : total - 10, 'cm', locale) },
+      ],
+      figure: cut
+        ? { kind: 'bar-model', whole: `${a} cm`, parts: [`${b} cm`, '?'] }
+        : { kind: 'bar-model', whole: '?', parts: [`${a} cm`, `${b} cm`] },
+      usesNumber: `${cut ? 'cuts' : 'lengthens'} a ribbon of ${a} cm`,
+    };
+  },
+});
+
+interface Rough {
+  readonly many: string;
+  readonly metric: string;
+  /** Half a metric unit: one of the old ones is half as many units as this. */
+  readonly half: number;
+  readonly wrongHalf: number;
+}
+
+/** Rough equivalents that primary classes use. Common practice. Halves keep everything whole: 5 halves are 2.5. */
+const ROUGH: readonly Rough[] = [
+  { many: 'inches', metric: 'cm', half: 5, wrongHalf: 2 },
+  { many: 'feet', metric: 'cm', half: 60, wrongHalf: 5 },
+  { many: 'pints', metric: 'L', half: 1, wrongHalf: 4 },
+  { many: 'pounds', metric: 'g', half: 900, wrongHalf: 2000 },
+];
+
+const roughly = templateOf<readonly [pair: Rough, count: number]>({
+  id: 'rough',
+  free: (rng) => [rng.pick(ROUGH), 2 * rng.int(1, 5)],
+  on: onWhole(2, 40, (n, rng) => [rng.pick(ROUGH), n]),
+  draft: ([{ many, metric, half, wrongHalf }, count], { locale }) => {
+    const one = { inches: '1 inch', feet: '1 foot', pints: '1 pint', pounds: '1 pound' }[many] ?? '';
+    const each = rational(half, 2);
+    const shown = (value: number) => quantity(rational(value, 2), locale).text;
+    return {
+      text: `${one} is about ${shown(half)} ${metric}. About how many ${metric} are ${count} ${many}?`,
+      answer: unitAnswer(rational(half * count, 2), metric, locale),
+      expression: `${operand(each)} * ${count}`,
+      features: { size: Math.min(2, count / 8), unlike: half % 2 === 1, extraSteps: 0.5 },
+      strategy: [`${count} × ${shown(half)} = ${shown(half * count)}`],
+      slips: [
+        {
+          misconception: 'measure.rough-wrong-unit',
+          answer: unitAnswer(rational(wrongHalf * count, 2), metric, locale),
+        },
+        { misconception: 'ratio.adds', answer: unitAnswer(rational(half + 2 * count, 2), metric, locale) },
+      ],
+      usesNumber: `turns ${count} ${many} into ${metric}`,
+    };
+  },
+});
+
+const miles = templateOf<readonly [groups: number, toKm: boolean]>({
+  id: 'miles',
+  free: (rng) => [rng.int(2, 12), rng.chance(0.6)],
+  on: onWhole(5, 800, (n) => (n % 5 === 0 ? [n / 5, true] : n % 8 === 0 ? [n / 8, false] : null)),
+  draft: ([groups, toKm], { locale }) => {
+    const [from, to] = toKm ? [5, 8] : [8, 5];
+    const [a, b] = toKm ? ['miles', 'km'] : ['km', 'miles'];
+    return {
+      text: `5 miles are about 8 km. About how many ${b} are ${from * groups} ${a}?`,
+      answer: unitAnswer(to * groups, b, locale),
+      expression: `${from * groups} / ${from} * ${to}`,
+      features: { extraSteps: 1, size: Math.min(2, groups / 10) },
+      strategy: [`${from * groups} ÷ ${from} = ${groups}`, `${groups} × ${to} = ${to * groups}`],
+      slips: [
+        {
+          misconception: 'ratio.adds',
+          answer: unitAnswer(Math.abs(from * groups + to - from), b, locale),
+        },
+        { misconception: 'ratio.one-group', answer: unitAnswer(groups, b, locale) },
+      ],
+      usesNumber: `turns ${from * groups} ${a} into ${b}`,
+    };
+  },
+});
+
+export const EVERYDAY_SKILLS: readonly Skill[] = [
+  {
+    id: 'meas.tool',
+    title: 'Know what to measure with',
+    year: 0,
+    fluentYear: 1,
+    strand: 'measures',
+    prerequisites: ['place.compare.20'],
+    codes: {
+      ac9: ['AC9MFM01', 'AC9M1M01'],
+      england: ['NC-Y1-measure-1a', 'NC-Y1-measure-1b'],
+      ccss: ['K.MD.A.1'],
+    },
+    templates: [whichTool],
+  },
+  {
+    id: 'meas.full',
+    title: 'Half full and a quarter full',
+    year: 1,
+    fluentYear: 2,
+    strand: 'measures',
+    prerequisites: ['div.half.small', 'meas.tool'],
+    codes: { ac9: ['AC9M2M02'], england: ['NC-Y1-measure-1c'], ccss: [] },
+    templates: [partFull],
+  },
+  {
+    id: 'meas.blocks',
+    title: 'Compare lengths in blocks',
+    year: 1,
+    fluentYear: 2,
+    strand: 'measures',
+    prerequisites: ['meas.compare', 'sub.within10'],
+    codes: { ac9: ['AC9M1M02', 'AC9M2M01'], england: ['NC-Y1-measure-1a'], ccss: ['1.MD.A.2', '2.MD.A.4'] },
+    templates: [inBlocks],
+  },
+  {
+    id: 'meas.length-story',
+    title: 'Lengths in stories',
+    year: 2,
+    fluentYear: 3,
+    strand: 'measures',
+    prerequisites: ['meas.blocks', 'add.2d2d', 'sub.2d2d'],
+    codes: { ac9: ['AC9M2N04'], england: ['NC-Y2-addsub-1a', 'NC-Y3-measure-1'], ccss: ['2.MD.B.5'] },
+    templates: [lengthStory],
+  },
+  {
+    id: 'meas.rough',
+    title: 'Inches, feet, pints and pounds beside metric units',
+    year: 5,
+    fluentYear: 6,
+    strand: 'measures',
+    prerequisites: ['meas.units', 'dec.double'],
+    codes: { ac9: [], england: ['NC-Y5-measure-2'], ccss: [] },
+    templates: [roughly],
+  },
+  {
+    id: 'meas.miles',
+    title: 'Miles and kilometres',
+    year: 6,
+    fluentYear: 6,
+    strand: 'measures',
+    prerequisites: ['meas.rough', 'div.by10', 'mult.table.8'],
+    codes: { ac9: [], england: ['NC-Y6-measure-3'], ccss: [] },
+    templates: [miles],
+  },
+];

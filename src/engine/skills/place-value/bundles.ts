@@ -1,0 +1,323 @@
+// Bundles of ten, teens, which group has more, and numbers on a line with marked steps.
+import { formatWhole } from '../../numbers/format.js';
+import { rational, toNumber } from '../../numbers/rational.js';
+import { decimalAnswer, wholeAnswer } from '../../questions/answer.js';
+import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import { operand, shown } from '../measuring/quantity.js';
+import { offered } from '../offered.js';
+import type { Skill } from '../skill.js';
+import { onWhole, templateOf } from '../template-of.js';
+
+const moreDots = templateOf<readonly [left: number, right: number, ask: 'more' | 'fewer']>({
+  id: 'more-dots',
+  free: (rng) => {
+    const left = rng.int(2, 10);
+    const others = [left - 2, left - 1, left + 1, left + 2].filter((n) => n > 0 && n <= 10);
+    return [left, rng.pick(others), rng.pick(['more', 'more', 'fewer'] as const)];
+  },
+  draft: ([left, right, ask]) => {
+    const isLeft = left > right === (ask === 'more');
+    return offered({
+      text: `Which group has ${ask}, left (${left}) or right (${right})?`,
+      right: isLeft ? 'left' : 'right',
+      wrong: [['compare.reversed', isLeft ? 'right' : 'left']],
+      features: {
+        drawn: true,
+        size: Math.max(left, right) > 6 ? 0.6 : 0,
+        adjust: ask === 'fewer' ? 0.3 : -0.2,
+      },
+      strategy: [`${Math.max(left, right)} is more than ${Math.min(left, right)}`],
+      figure: { kind: 'dots', groups: [left, right], layout: 'row' },
+    });
+  },
+});
+
+const teenParts = templateOf<readonly [n: number, ask: 'ones' | 'whole' | 'ten']>({
+  id: 'teen',
+  free: (rng) => [rng.int(11, 19), rng.pick(['ones', 'whole', 'ten'] as const)],
+  on: onWhole(11, 19, (n, rng) => [n, rng.pick(['ones', 'ten'] as const)]),
+  draft: ([n, ask], { locale }) => {
+    const ones = n - 10;
+    return {
+      text: ask === 'ones' ? `${n} = 10 + ?` : ask === 'ten' ? `${n} = ? + ${ones}` : `10 + ${ones}`,
+      answer: wholeAnswer(ask === 'ones' ? ones : ask === 'ten' ? 10 : n, locale),
+      expression: ask === 'ones' ? `${n} - 10` : ask === 'ten' ? `${n} - ${ones}` : `10 + ${ones}`,
+      features: { drawn: true, unknownInside: ask !== 'whole', adjust: -0.3 },
+      strategy: [`One full frame is 10, and ${ones} more make ${n}`],
+      slips: wholeSlips(
+        ask === 'ones'
+          ? [
+              ['missing.adds-all', n + 10],
+              ['fact.one-out', ones + 1],
+            ]
+          : ask === 'ten'
+            ? [
+                ['place.only-the-digit', 1],
+                ['missing.adds-all', n + ones],
+              ]
+            : [
+                ['place.written-as-heard', Number(`10${ones}`)],
+                ['place.only-the-digit', 1 + ones],
+              ],
+        locale,
+      ),
+      figure: { kind: 'ten-frame', filled: n },
+      usesNumber: `takes ${n} apart into ten and ones`,
+    };
+  },
+});
+
+interface Bundle {
+  readonly count: number;
+  readonly unit: 10 | 100;
+  readonly ask: 'count' | 'worth';
+}
+
+const NAMES: Readonly<Record<10 | 100, readonly [one: string, many: string]>> = {
+  10: ['ten', 'tens'],
+  100: ['hundred', 'hundreds'],
+};
+
+function bundles(id: string, unit: 10 | 100) {
+  return templateOf<Bundle>({
+    id,
+    free: (rng) => ({
+      count: rng.int(2, unit === 10 ? 9 : 9),
+      unit,
+      ask: rng.pick(['count', 'worth'] as const),
+    }),
+    on: onWhole(unit, unit * 9, (n) => (n % unit === 0 ? { count: n / unit, unit, ask: 'count' } : null)),
+    draft: ({ count, ask }, { locale }) => {
+      const value = count * unit;
+      const [one, many] = NAMES[unit];
+      return {
+        text:
+          ask === 'count'
+            ? `How many ${many} make ${value}?`
+            : `What number is ${count} ${count === 1 ? one : many}?`,
+        answer: wholeAnswer(ask === 'count' ? count : value, locale),
+        expression: ask === 'count' ? `${value} / ${unit}` : `${count} * ${unit}`,
+        features: { drawn: true, size: count / 9, adjust: -0.2 },
+        strategy: [`${count} × ${unit} = ${value}`],
+        slips: wholeSlips(
+          ask === 'count'
+            ? [
+                ['place.value-for-count', value],
+                ['times.neighbour', count + 1],
+              ]
+            : [
+                ['place.face-value', count],
+                ['times.zero-count', value * 10],
+                ['place.written-as-heard', count + unit],
+              ],
+          locale,
+        ),
+        figure:
+          unit === 10
+            ? { kind: 'base-ten', hundreds: 0, tens: count, ones: 0 }
+            : { kind: 'base-ten', hundreds: count, tens: 0, ones: 0 },
+        usesNumber: `counts the ${many} in ${value}`,
+      };
+    },
+  });
+}
+
+const bundleSize = templateOf<readonly [unit: 10 | 100]>({
+  id: 'bundle-size',
+  free: (rng) => [rng.pick([10, 100] as const)],
+  draft: ([unit], { locale }) => ({
+    text: unit === 10 ? 'How many ones make one ten?' : 'How many tens make one hundred?',
+    answer: wholeAnswer(10, locale),
+    expression: `${unit} / ${unit / 10}`,
+    features: { rule: true, size: unit === 100 ? 0.6 : 0 },
+    strategy: [unit === 10 ? '10 × 1 = 10' : '10 × 10 = 100'],
+    slips: wholeSlips(
+      [
+        ['place.value-for-count', 100],
+        ['place.face-value', 1],
+      ],
+      locale,
+    ),
+  }),
+});
+
+interface Line {
+  readonly from: number;
+  readonly to: number;
+  readonly steps: number;
+  readonly at: number;
+}
+
+function lineText({ from, to, steps, at }: Line, say: (n: number) => string): string {
+  return `From ${say(from)} to ${say(to)} there are ${steps} equal steps. What is at step ${at}?`;
+}
+
+function onLine(id: string, spans: readonly (readonly [from: number, to: number, steps: number])[]) {
+  return templateOf<Line>({
+    id,
+    free: (rng) => {
+      const [from, to, steps] = rng.pick(spans);
+      return { from, to, steps, at: rng.int(1, steps - 1) };
+    },
+    draft: (line, { locale }) => {
+      const step = rational(Math.round((line.to - line.from) * 1000), 1000 * line.steps);
+      const start = rational(Math.round(line.from * 1000), 1000);
+      const value = rational(start.n * step.d + line.at * step.n * start.d, start.d * step.d);
+      const say = (n: number) => shown(rational(Math.round(n * 1000), 1000), locale);
+      const slip = (n: number) => rational(Math.round(n * 1000), 1000);
+      return {
+        text: lineText(line, say),
+        answer: decimalAnswer(value, locale),
+        expression: `${operand(start)} + ${line.at} * ${operand(step)}`,
+        features: { drawn: true, extraSteps: line.from === 0 ? 0.5 : 1, size: line.steps === 10 ? 0 : 0.4 },
+        strategy: [
+          `One step is ${say(line.to - line.from)} ÷ ${line.steps} = ${shown(step, locale)}`,
+          line.from === 0
+            ? `${line.at} × ${shown(step, locale)} = ${shown(value, locale)}`
+            : `${say(line.from)} + ${line.at} × ${shown(step, locale)} = ${shown(value, locale)}`,
+        ],
+        slips: [
+          { misconception: 'meas.scale-by-ones', answer: decimalAnswer(slip(line.from + line.at), locale) },
+          {
+            misconception: 'count.off-by-one',
+            answer: decimalAnswer(slip(toNumber(value) + toNumber(step)), locale),
+          },
+        ],
+        figure: {
+          kind: 'number-line',
+          from: line.from,
+          to: line.to,
+          step: toNumber(step),
+          labels: [line.from, line.to],
+          mark: toNumber(value),
+        },
+      };
+    },
+  });
+}
+
+const SMALL_SPANS = [
+  [0, 20, 10],
+  [0, 50, 5],
+  [0, 50, 10],
+  [0, 100, 10],
+  [0, 100, 5],
+  [0, 100, 4],
+  [20, 30, 10],
+  [50, 100, 10],
+] as const;
+
+const LARGE_SPANS = [
+  [0, 1000, 10],
+  [0, 1000, 5],
+  [0, 10_000, 10],
+  [0, 100_000, 10],
+  [0, 1_000_000, 10],
+  [0, 1_000_000, 5],
+  [4000, 5000, 10],
+  [2_000_000, 3_000_000, 10],
+  [0, 1, 10],
+  [3, 4, 10],
+  [6.2, 6.3, 10],
+  [0, 2, 10],
+] as const;
+
+const halfOfHundred = templateOf<readonly [whole: number, parts: number, many: number]>({
+  id: 'part-of-hundred',
+  free: (rng) => {
+    const parts = rng.pick([2, 4, 5, 10]);
+    return [rng.pick([100, 100, 1000]), parts, rng.int(1, parts - 1)];
+  },
+  draft: ([whole, parts, many], { locale }) => {
+    const step = whole / parts;
+    const say = (n: number) => formatWhole(n, locale);
+    return {
+      text: `${say(whole)} is cut into ${parts} equal parts. How much are ${many} of them?`.replace(
+        'are 1 of',
+        'is 1 of',
+      ),
+      answer: wholeAnswer(step * many, locale),
+      expression: `${whole} / ${parts} * ${many}`,
+      features: { extraSteps: many > 1 ? 0.6 : 0, size: parts === 4 ? 0.5 : 0 },
+      strategy: [
+        `${say(whole)} ÷ ${parts} = ${say(step)}`,
+        ...(many > 1 ? [`${many} × ${say(step)} = ${say(step * many)}`] : []),
+      ],
+      slips: wholeSlips(
+        [
+          ['fractions.one-part-only', step],
+          ['meas.scale-by-ones', parts * many],
+          ['times.neighbour', step * (many + 1)],
+        ],
+        locale,
+      ),
+    };
+  },
+});
+
+export const BUNDLE_SKILLS: readonly Skill[] = [
+  {
+    id: 'place.more-dots',
+    title: 'See which group has more',
+    year: 0,
+    fluentYear: 0,
+    strand: 'place-value',
+    prerequisites: ['place.glance'],
+    codes: { ac9: ['AC9MFN03'], england: ['NC-Y1-place-4'], ccss: ['K.CC.C.6', 'K.CC.C.7'] },
+    templates: [moreDots],
+  },
+  {
+    id: 'place.teens',
+    title: 'See a teen number as ten and some ones',
+    year: 0,
+    fluentYear: 1,
+    strand: 'place-value',
+    prerequisites: ['place.next.20'],
+    codes: { ac9: ['AC9M1N02'], england: ['NC-Y1-place-4'], ccss: ['K.NBT.A.1', '1.NBT.B.2b'] },
+    templates: [teenParts],
+  },
+  {
+    id: 'place.bundles',
+    title: 'Bundles of ten',
+    year: 1,
+    fluentYear: 1,
+    strand: 'place-value',
+    prerequisites: ['place.teens'],
+    codes: { ac9: ['AC9M1N02'], england: ['NC-Y2-place-2'], ccss: ['1.NBT.B.2', '1.NBT.B.2a', '1.NBT.B.2c'] },
+    templates: [bundles('tens', 10), bundleSize],
+  },
+  {
+    id: 'place.bundles.hundred',
+    title: 'Bundles of a hundred',
+    year: 2,
+    fluentYear: 2,
+    strand: 'place-value',
+    prerequisites: ['place.bundles', 'place.tens-ones'],
+    codes: {
+      ac9: ['AC9M2N01'],
+      england: ['NC-Y3-place-2', '3NPV-1'],
+      ccss: ['2.NBT.A.1', '2.NBT.A.1a', '2.NBT.A.1b'],
+    },
+    templates: [bundles('hundreds', 100), bundleSize],
+  },
+  {
+    id: 'place.line',
+    title: 'Find numbers on a line to 100',
+    year: 2,
+    fluentYear: 3,
+    strand: 'place-value',
+    prerequisites: ['place.bundles', 'alg.skip'],
+    codes: { ac9: ['AC9M2N01'], england: ['NC-Y2-place-3', '2NPV-2', '3NPV-4'], ccss: ['2.MD.B.6'] },
+    templates: [onLine('step', SMALL_SPANS), halfOfHundred],
+  },
+  {
+    id: 'place.line.large',
+    title: 'Find large numbers and decimals on a line',
+    year: 5,
+    fluentYear: 6,
+    strand: 'place-value',
+    prerequisites: ['place.line', 'place.million', 'dec.parts'],
+    codes: { ac9: ['AC9M5N01'], england: ['6NPV-3', '5NPV-4', '6NPV-4'], ccss: [] },
+    templates: [onLine('step', LARGE_SPANS)],
+  },
+];
