@@ -1,6 +1,7 @@
 // Every endpoint once: the server registers these, the web client calls them, and both take their types from here.
 import { z } from 'zod';
 import { AppState, Child, ClassDetail, NewChild, NewClass, RosterInput, RosterReading } from './class.js';
+import { KitOrder } from './kits.js';
 import { MakeView } from './make.js';
 import { AbsentChange, BoardDay, MarkBatch, MarkingView, MarksSaved, SlipPlace } from './marking.js';
 import { PracticeOrder, PrintOrder, PrintPreview } from './print.js';
@@ -87,6 +88,7 @@ export const ENDPOINTS = {
     body: null,
     answer: UnderstandingView,
   },
+  previewKit: { method: 'POST', path: '/api/kits/preview', body: KitOrder, answer: PrintPreview },
   make: { method: 'GET', path: '/api/classes/:classId/make', body: null, answer: MakeView },
   evidence: {
     method: 'GET',
@@ -145,6 +147,7 @@ export type AnswerOf<N extends EndpointName> = z.output<(typeof ENDPOINTS)[N]['a
 /** Paths that carry files instead of JSON. POST a {@link PrintOrder} to `print`, a {@link PracticeOrder} to `practice`, for a PDF. */
 export const FILE_PATHS = {
   print: '/api/print',
+  kits: '/api/kits',
   practice: '/api/print/practice',
   rotaPaper: '/api/classes/:classId/rota/:kind/paper',
   backup: '/api/backup',

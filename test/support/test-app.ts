@@ -65,7 +65,12 @@ export async function openTestApp(): Promise<TestApp> {
   const clock = () => ({ today, now: `${today}T01:02:03.000Z` });
   const services: Services = {
     store,
-    printing: { print: (order) => press.print(order), preview: (order) => press.preview(order) },
+    printing: {
+      print: (order) => press.print(order),
+      preview: (order) => press.preview(order),
+      printKit: (order) => press.printKit(order),
+      previewKit: (order) => press.previewKit(order),
+    },
     backups: {
       take: (passphrase) =>
         exportBackup(store, { createdAt: clock().now, ...(passphrase === null ? {} : { passphrase }) }),

@@ -80,6 +80,12 @@ describe('endpoints that read', () => {
       swapRung: { questionId: 'no' },
       previewPrint: { sheetIds: ['no'], document: 'key', paper: 'A4' },
       previewPractice: practiceOrder('no', ['add.within10']),
+      previewKit: {
+        classId: 'no',
+        sets: [{ number: 1, activity: chain.ok && chain.value }],
+        document: 'cards',
+        paper: 'A4',
+      },
       saveMarks: { entries: [mark] },
       changeAbsent: { childId: 'x', absent: true },
       undoMarks: {},

@@ -9,6 +9,7 @@ import { answerProblem, problem } from './problems.js';
 import { onlyFromHere } from './local-only.js';
 import { HANDLERS } from './handlers.js';
 import { printPractice } from './routes/practice.js';
+import { printKit } from './routes/kits.js';
 import { printPdf } from './routes/print.js';
 import { rotaPaper } from './routes/rota-paper.js';
 import { downloadBackup, restoreBackup } from './routes/backup.js';
@@ -39,6 +40,7 @@ export function createApp(services: Services, limits: Limits = DEFAULT_LIMITS): 
     context.req.path === FILE_PATHS.restore ? next() : tooLarge(limits.requestBytes)(context, next),
   );
   for (const name of Object.keys(ENDPOINTS) as EndpointName[]) register(app, name, services);
+  app.post(FILE_PATHS.kits, (context) => printKit(context, services));
   app.post(FILE_PATHS.print, (context) => printPdf(context, services));
   app.post(FILE_PATHS.practice, (context) => printPractice(context, services));
   app.get(FILE_PATHS.rotaPaper, (context) => rotaPaper(context, services));

@@ -31,6 +31,7 @@ import { readSettings, saveSettings } from './desk/settings.js';
 import { evidenceView, understandingView } from './desk/understanding.js';
 import { readRoster } from './roster/read-roster.js';
 import { previewPractice } from './routes/practice.js';
+import { previewKit } from './routes/kits.js';
 import { previewPrint } from './routes/print.js';
 import type { Services } from './services.js';
 
@@ -103,6 +104,7 @@ export const HANDLERS: { readonly [N in EndpointName]: Handler<N> } = {
     return slip.ok ? { ok: true, value: { sheetId: slip.value.sheetId, childId: slip.value.childId } } : slip;
   },
   understanding: (services, params) => understandingView(services, param(params, 'classId')),
+  previewKit: (services, _, body) => previewKit(services, body),
   make: (services, params) => makeView(services, param(params, 'classId')),
   evidence: (services, params) => evidenceView(services, param(params, 'childId'), param(params, 'skillId')),
   library: (services, params) => library(services, param(params, 'classId')),

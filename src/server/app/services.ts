@@ -1,4 +1,5 @@
 // The server's links to the outside, handed in by whoever starts it.
+import type { KitRequest } from '#print/kit-request.js';
 import type { PreviewedBoard, PrintedBoard, PrintRequest, Result as PrintResult } from '#print/request.js';
 import type { Result as StoreResult } from '#store/result.js';
 import type { Store } from '#store/store.js';
@@ -7,6 +8,8 @@ import type { Store } from '#store/store.js';
 export interface Printing {
   print(request: PrintRequest): Promise<PrintResult<PrintedBoard>>;
   preview(request: PrintRequest): Promise<PrintResult<PreviewedBoard>>;
+  printKit(request: KitRequest): Promise<PrintResult<PrintedBoard>>;
+  previewKit(request: KitRequest): Promise<PrintResult<PreviewedBoard>>;
 }
 
 /** One file that holds a school, and back; compression and encryption belong to the runtime. */

@@ -51,6 +51,8 @@ export async function openServices(variables: NodeJS.ProcessEnv, options: OpenOp
         printing: {
           print: (request) => printer.printBoard(request),
           preview: (request) => printer.previewBoard(request),
+          printKit: (request) => printer.printKit(request),
+          previewKit: (request) => printer.previewKit(request),
         },
         backups: {
           take: (passphrase) =>
