@@ -34,6 +34,10 @@ export function boardDaysQuery(classId: string) {
   });
 }
 
+export function libraryQuery(classId: string) {
+  return queryOptions({ queryKey: ['library', classId], queryFn: () => call('library', { classId }, null) });
+}
+
 export function makeQuery(classId: string) {
   return queryOptions({ queryKey: ['make', classId], queryFn: () => call('make', { classId }, null) });
 }
@@ -43,10 +47,6 @@ export function evidenceQuery(childId: string, skillId: string) {
     queryKey: ['evidence', childId, skillId],
     queryFn: () => call('evidence', { childId, skillId }, null),
   });
-}
-
-export function libraryQuery(classId: string) {
-  return queryOptions({ queryKey: ['library', classId], queryFn: () => call('library', { classId }, null) });
 }
 
 export function rotaQuery(classId: string, kind: SetKind) {

@@ -1,5 +1,5 @@
 // Which school years a class has.
-import { SCHOOL_YEARS } from '#engine/curriculum/years.js';
+import { SCHOOL_YEARS, yearShort } from '#engine/curriculum/years.js';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { useWords } from '../app/use-words.js';
 import styles from './choice-row.module.css';
@@ -7,9 +7,11 @@ import styles from './choice-row.module.css';
 interface Props {
   readonly years: readonly number[];
   readonly onChange: (years: number[]) => void;
+  /** One letter or digit a year, for narrow places. */
+  readonly isShort?: boolean;
 }
 
-export function YearPicker({ years, onChange }: Props) {
+export function YearPicker({ years, onChange, isShort = false }: Props) {
   const words = useWords();
   return (
     <ToggleButtonGroup
@@ -21,8 +23,13 @@ export function YearPicker({ years, onChange }: Props) {
       onSelectionChange={(keys) => onChange([...keys].map(Number).sort((a, b) => a - b))}
     >
       {SCHOOL_YEARS.map((year) => (
-        <ToggleButton key={year} id={String(year)} className={styles.choice ?? ''}>
-          {words.year(year)}
+        <ToggleButton
+          key={year}
+          id={String(year)}
+          className={styles.choice ?? ''}
+          {...(isShort ? { 'aria-label': words.year(year) } : {})}
+        >
+          {isShort ? yearShort(year, words.locale) : words.year(year)}
         </ToggleButton>
       ))}
     </ToggleButtonGroup>

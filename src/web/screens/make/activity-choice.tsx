@@ -23,7 +23,7 @@ export function ActivityChoice({ chosen, onChoose }: Props) {
         if (found) onChoose(found);
       }}
     >
-      {OFFERED.map((activity) => (
+      {ACTIVITIES.map((activity) => (
         <ToggleButton key={activity} id={activity} className={styles.activity ?? ''}>
           <svg viewBox="0 0 48 32" aria-hidden="true">
             {GLYPHS[activity]}
@@ -34,9 +34,6 @@ export function ActivityChoice({ chosen, onChoose }: Props) {
     </ToggleButtonGroup>
   );
 }
-
-/** Activities whose pieces can be drawn here. */
-const OFFERED: readonly ActivityId[] = ['chain'];
 
 const LINE = { fill: 'none', stroke: 'currentColor', strokeWidth: 2, strokeLinejoin: 'round' } as const;
 

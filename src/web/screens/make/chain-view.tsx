@@ -4,21 +4,31 @@ import { FigureView } from '../../parts/figure-view.js';
 import { MathText } from '../../parts/math-text.js';
 import styles from './pieces.module.css';
 
+/** Questions longer than this are set in smaller letters, as on paper. */
+const LONG = 44;
+
 export function ChainView({ chain }: { readonly chain: Chain }) {
   return (
     <ol className={styles.strips} aria-label="Strips in the right order">
       {chain.cards.map(({ label, answer, question }) => (
-        <li key={label} className={styles.strip}>
+        <li
+          key={label}
+          className={`${styles.strip} ${answer ? styles.leads : ''} ${question ? styles.follows : ''}`}
+        >
           <span className={answer ? styles.answer : styles.end}>
             {answer ? <MathText text={answer.text} /> : 'Start'}
           </span>
-          <span className={question ? styles.asked : styles.end}>
+          <span
+            className={
+              question ? `${styles.asked} ${question.text.length > LONG ? styles.long : ''}` : styles.end
+            }
+          >
             {question ? (
               <>
-                {question.figure && <FigureView figure={question.figure} scale={2} />}
                 <span>
                   <MathText text={question.text} />
                 </span>
+                {question.figure && <FigureView figure={question.figure} scale={1.7} />}
               </>
             ) : (
               'Finish'

@@ -9,7 +9,7 @@ export interface SkillGroup {
 }
 
 /**
- * The skills that have every typed word in their title or strand, each as the beginning of a word, grouped by strand in
+ * The skills that have every typed word in their title, strand or id, each as the beginning of a word, grouped by strand in
  * the map's order. `near` keeps skills of these years and the two before; null keeps all.
  */
 export function findSkills(
@@ -20,9 +20,9 @@ export function findSkills(
   const wanted = wordsOf(typed);
   const low = near ? Math.min(...near) - 2 : 0;
   const high = near ? Math.max(...near) : 6;
-  const found = skills.filter(({ title, strand, year }) => {
+  const found = skills.filter(({ id, title, strand, year }) => {
     if (near && (year < low || year > high)) return false;
-    const words = wordsOf(`${title} ${strandTitle(strand)}`);
+    const words = wordsOf(`${title} ${strandTitle(strand)} ${id}`);
     return wanted.every((part) => words.some((word) => word.startsWith(part)));
   });
   return STRANDS.map(({ id, title }) => ({

@@ -30,10 +30,16 @@ export function MakeScreen() {
     );
   }
   if (!room.data || !view.data) return <p className={styles.waiting}>Looking up what your class is due…</p>;
-  return <Room key={classId} classYears={room.data.years} view={view.data} />;
+  return <Room key={classId} classId={classId} classYears={room.data.years} view={view.data} />;
 }
 
-function Room({ classYears, view }: { readonly classYears: readonly number[]; readonly view: MakeView }) {
+interface RoomProps {
+  readonly classId: string;
+  readonly classYears: readonly number[];
+  readonly view: MakeView;
+}
+
+function Room({ classId, classYears, view }: RoomProps) {
   const change = useSearch({ from: '/class/$classId/make' });
   const navigate = useNavigate({ from: '/class/$classId/make' });
   const { locale } = useWords();
@@ -63,6 +69,7 @@ function Room({ classYears, view }: { readonly classYears: readonly number[]; re
       ) : (
         // “Make another” is a step of its own, so that the browser’s Back brings the one before.
         <Preview
+          classId={classId}
           wish={wish}
           maker={maker}
           skills={view.skills}

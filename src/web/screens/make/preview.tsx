@@ -1,39 +1,61 @@
 // What was made: its proof in a sentence, its pieces, its questions.
+import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { SkillChoice } from '#api/make.js';
+import type { LibrarySet } from '#api/sets.js';
 import { Button } from '../../parts/button.js';
 import { ChoiceRow } from '../../parts/choice-row.js';
 import { Notice } from '../../parts/notice.js';
+import { solveAddress } from '../../solve/solve-address.js';
 import { ChainView } from './chain-view.js';
+import { KeepDialog } from './keep-dialog.js';
 import styles from './make.module.css';
+import { PaperView } from './paper-view.js';
+import { PictureView } from './picture-view.js';
 import { QuestionList } from './question-list.js';
 import type { Maker } from './use-maker.js';
 import type { Wish } from './wish.js';
-import { proofWords, titleOf } from './words.js';
-import type { Activity } from './worker/messages.js';
+import { numbersInWords } from './set-numbers.js';
+import { ACTIVITY_WORDS, proofWords, titleOf } from './words.js';
+import type { Activity, MadeSet } from './worker/messages.js';
 
 interface Props {
+  readonly classId: string;
   readonly wish: Wish;
   readonly maker: Maker;
   readonly skills: readonly SkillChoice[];
   readonly onAnother: () => void;
 }
 
+interface Kept {
+  readonly of: readonly MadeSet[];
+  readonly numbers: readonly number[];
+  readonly shelf: readonly LibrarySet[];
+}
+
 const VIEWS = [
   { id: 'pieces', label: 'Pieces' },
   { id: 'questions', label: 'Questions and answers' },
+  { id: 'paper', label: 'Paper' },
 ] as const;
 type View = (typeof VIEWS)[number]['id'];
 
-export function Preview({ wish, maker, skills, onAnother }: Props) {
+export function Preview({ classId, wish, maker, skills, onAnother }: Props) {
   const [view, setView] = useState<View>('pieces');
   const [wanted, setWanted] = useState(0);
+  const [isKeeping, setIsKeeping] = useState(false);
+  const [kept, setKept] = useState<Kept | null>(null);
   const { sets, refusal, isWorking, isOld, swapRefusal } = maker;
   const at = Math.min(wanted, Math.max(0, sets.length - 1));
-  const activity = sets[at]?.activity;
+  const set = sets[at];
+  const activity = set?.activity;
+  const [first, ...others] = sets.map((one) => one.activity);
+  const isWhole = !isWorking && refusal === null && first !== undefined;
+  // Kept is what was kept: a swap or another seed makes something new.
+  const isKept = kept !== null && kept.of === sets;
   return (
     <section className={styles.preview} aria-label="Preview">
-      <div className={styles.bar}>
+      <div className={`${styles.bar} ${view === 'paper' ? '' : styles.stays}`}>
         <ChoiceRow
           label="Show"
           choices={VIEWS}
@@ -43,6 +65,9 @@ export function Preview({ wish, maker, skills, onAnother }: Props) {
         <div className={styles.barButtons}>
           {maker.takeBack && <Button onPress={maker.takeBack}>Take the swap back</Button>}
           <Button onPress={onAnother}>Make another</Button>
+          <Button onPress={() => setIsKeeping(true)} isDisabled={!isWhole || isKept}>
+            {isKept ? 'Kept' : wish.count === 1 ? 'Keep as a set' : 'Keep as sets'}
+          </Button>
         </div>
       </div>
       {refusal && (
@@ -55,26 +80,65 @@ export function Preview({ wish, maker, skills, onAnother }: Props) {
           {swapRefusal.hint}
         </Notice>
       )}
-      {activity && (
+      {isKept && (
+        <Notice>
+          Kept as {numbersInWords(kept.numbers)} of the {ACTIVITY_WORDS[wish.activity].plural}
+          {kept.shelf[0] && `, in box ${kept.shelf[0].box}`}.
+        </Notice>
+      )}
+      {set && activity && (
         <div className={styles.made} aria-busy={isOld}>
-          <Told activity={activity} />
-          {wish.count > 1 && <Pager at={at} made={sets.length} count={wish.count} onTurn={setWanted} />}
-          {view === 'pieces' && <Pieces activity={activity} />}
+          <div className={styles.head}>
+            <Told activity={activity} isShort={view === 'paper'} />
+            {/* On the screen a set is made from its wish again, which knows nothing of swaps. */}
+            {!maker.takeBack && !isOld && (
+              <Link className={styles.try} {...solveAddress(classId, wish, activity.seed)}>
+                Try it on the screen
+              </Link>
+            )}
+          </div>
+          {wish.count > 1 && view !== 'paper' && (
+            <Pager at={at} made={sets.length} count={wish.count} onTurn={setWanted} />
+          )}
+          {view === 'pieces' && <Pieces {...set} />}
           {view === 'questions' && (
             <QuestionList activity={activity} skills={skills} onSwap={(place) => maker.swap(at, place)} />
           )}
+          {view === 'paper' &&
+            (isWhole ? (
+              <PaperView
+                classId={classId}
+                activities={[first, ...others]}
+                version={maker.version}
+                keptNumbers={isKept ? kept.numbers : null}
+              />
+            ) : (
+              isWorking && (
+                <p className={styles.waiting}>
+                  {sets.length} of {wish.count} made…
+                </p>
+              )
+            ))}
           <p className={styles.seed}>
             Seed {wish.seed}: the same choices with this number make the same{' '}
             {wish.count > 1 ? 'sets' : 'set'} again.
           </p>
         </div>
       )}
+      {isKeeping && isWhole && (
+        <KeepDialog
+          classId={classId}
+          activities={[first, ...others]}
+          onKept={(shelf) => setKept({ of: sets, numbers: shelf.map(({ number }) => number), shelf })}
+          onClose={() => setIsKeeping(false)}
+        />
+      )}
       {!activity && isWorking && <p className={styles.waiting}>Making it…</p>}
     </section>
   );
 }
 
-function Told({ activity }: { readonly activity: Activity }) {
+function Told({ activity, isShort }: { readonly activity: Activity; readonly isShort: boolean }) {
   const { promise, tried } = proofWords(activity);
   return (
     <div className={styles.told} role="status">
@@ -86,7 +150,7 @@ function Told({ activity }: { readonly activity: Activity }) {
         </svg>
         <strong>{promise}</strong>
       </p>
-      <p className={styles.tried}>{tried}</p>
+      {!isShort && <p className={styles.tried}>{tried}</p>}
     </div>
   );
 }
@@ -115,11 +179,6 @@ function Pager({ at, made, count, onTurn }: PagerProps) {
   );
 }
 
-function Pieces({ activity }: { readonly activity: Activity }) {
-  switch (activity.kind) {
-    case 'chain':
-      return <ChainView chain={activity} />;
-    case 'trail':
-      return null;
-  }
+function Pieces({ activity, pictures }: MadeSet) {
+  return activity.kind === 'chain' ? <ChainView chain={activity} /> : <PictureView pictures={pictures} />;
 }

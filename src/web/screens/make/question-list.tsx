@@ -37,13 +37,12 @@ export function QuestionList({ activity, skills, onSwap }: Props) {
           <tr key={place}>
             <th scope="row">{where}</th>
             <td>
-              <MathText text={question.text} />
-              {question.figure && (
-                <>
-                  {' '}
-                  <FigureView figure={question.figure} scale={1.8} />
-                </>
-              )}
+              <span className={styles.asks}>
+                <span>
+                  <MathText text={question.text} />
+                </span>
+                {question.figure && <FigureView figure={question.figure} scale={1.8} />}
+              </span>
             </td>
             <td className={styles.key}>
               <MathText text={answer.text} />

@@ -21,7 +21,8 @@ export function questionRows(activity: Activity): readonly QuestionRow[] {
     case 'trail':
       return activity.cells.map(({ question }, place) => ({
         place,
-        where: `${'ABCDEF'[place % activity.columns] ?? ''}${Math.floor(place / activity.columns) + 1}`,
+        // As the mat names its places: rows lettered from the top, columns numbered from the left.
+        where: `${'ABCDEF'[Math.floor(place / activity.columns)] ?? ''}${(place % activity.columns) + 1}`,
         question,
         answer: question.answer,
       }));

@@ -31,10 +31,11 @@ export function SkillPicker({ skills, years, chosen, onChange, onClose }: Props)
   const words = useWords();
   const [typed, setTyped] = useState('');
   const [reach, setReach] = useState<'near' | 'all'>('near');
-  const groups = useMemo(
-    () => findSkills(skills, typed, reach === 'near' ? years : null),
-    [skills, typed, reach, years],
-  );
+  const near = useMemo(() => findSkills(skills, typed, years), [skills, typed, years]);
+  const all = useMemo(() => findSkills(skills, typed, null), [skills, typed]);
+  // A word that no skill in reach has is looked for in all years.
+  const isWider = reach === 'near' && near.length === 0 && all.length > 0;
+  const groups = reach === 'near' && !isWider ? near : all;
   const found = groups.reduce((sum, group) => sum + group.skills.length, 0);
   return (
     <DialogFrame title="Choose skills" onClose={onClose}>
@@ -92,6 +93,7 @@ export function SkillPicker({ skills, years, chosen, onChange, onClose }: Props)
       <div className={styles.foot}>
         <p role="status">
           {chosen.length === 0 ? `${found} to choose from` : `${chosen.length} chosen`}
+          {isWider && ', all from other years'}
           {chosen.length >= MOST_SKILLS && ', which is as many as one set takes'}
         </p>
         {chosen.length > 0 && (

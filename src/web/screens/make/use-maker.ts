@@ -12,6 +12,8 @@ interface Bench {
   readonly refusal: Refusal | null;
   readonly hasEnded: boolean;
   readonly swapRefusal: Refusal | null;
+  /** The turns of the swaps that stand. */
+  readonly swaps: readonly number[];
   /** The sets as they were before each swap, the latest last. */
   readonly earlier: readonly (readonly MadeSet[])[];
 }
@@ -22,11 +24,14 @@ const EMPTY: Bench = {
   refusal: null,
   hasEnded: false,
   swapRefusal: null,
+  swaps: [],
   earlier: [],
 };
 
 export interface Maker extends Pick<Bench, 'sets' | 'refusal' | 'swapRefusal'> {
   readonly isWorking: boolean;
+  /** Names what is in `sets`: it changes whenever they do. */
+  readonly version: string;
   /** Whether the sets belong to the wish before: they stay until the first new one is there. */
   readonly isOld: boolean;
   /** Asks for another question in a set; what comes of it appears in `sets`, or in `swapRefusal`. */
@@ -78,15 +83,17 @@ export function useMaker(order: MakeOrder | null): Maker {
   function swap(at: number, place: number): void {
     const set = sets[at];
     if (!order || !set || isWorking) return;
+    const mine = ++turn.current;
     workshop.current?.swap(
       order,
-      { set, at, place, turn: ++turn.current },
+      { set, at, place, turn: mine },
       {
         onMade: (_, made) =>
           setBench((before) => ({
             ...before,
             sets: before.sets.map((one, index) => (index === at ? made : one)),
             swapRefusal: null,
+            swaps: [...before.swaps, mine],
             earlier: [...before.earlier, before.sets],
           })),
         onRefused: (_, reason) => setBench((before) => ({ ...before, swapRefusal: reason })),
@@ -96,15 +103,24 @@ export function useMaker(order: MakeOrder | null): Maker {
   }
 
   const last = earlier.at(-1);
+  const version = `${bench.key}/${bench.swaps.join()}`;
   return {
     sets,
     refusal: isOld ? null : refusal,
     swapRefusal,
     isWorking,
+    version,
     isOld,
     swap,
     takeBack: last
-      ? () => setBench({ ...bench, sets: last, swapRefusal: null, earlier: earlier.slice(0, -1) })
+      ? () =>
+          setBench({
+            ...bench,
+            sets: last,
+            swapRefusal: null,
+            swaps: bench.swaps.slice(0, -1),
+            earlier: earlier.slice(0, -1),
+          })
       : null,
   };
 }

@@ -4,11 +4,12 @@ import type { ThemeId } from '#engine/activities/trail/trail.js';
 import type { ActivityId, Source } from './wish.js';
 import type { Activity } from './worker/messages.js';
 
-export const ACTIVITY_WORDS: Readonly<Record<ActivityId, { readonly name: string; readonly about: string }>> =
-  {
-    chain: { name: 'Chain', about: 'Loose strips: each answer leads to the next question.' },
-    trail: { name: 'Trail', about: 'A mat of questions; the answer tiles draw one path.' },
-  };
+export const ACTIVITY_WORDS: Readonly<
+  Record<ActivityId, { readonly name: string; readonly plural: string; readonly about: string }>
+> = {
+  chain: { name: 'Chain', plural: 'chains', about: 'Loose strips: each answer leads to the next question.' },
+  trail: { name: 'Trail', plural: 'trails', about: 'A mat of questions; the answer tiles draw one path.' },
+};
 
 export const SOURCE_WORDS: Readonly<Record<Source, string>> = {
   due: 'What is due',

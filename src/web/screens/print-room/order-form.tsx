@@ -1,6 +1,6 @@
 // The options of a print, only those that the chosen document has.
-import { Checkbox } from 'react-aria-components';
 import type { DocumentName } from '#api/print.js';
+import { Check } from '../../parts/check.js';
 import { ChoiceRow } from '../../parts/choice-row.js';
 import type { BoardsChoice } from './documents.js';
 import styles from './print-room.module.css';
@@ -105,30 +105,5 @@ function Row({ label, children }: { readonly label: string; readonly children: R
       </span>
       {children}
     </div>
-  );
-}
-
-interface CheckProps {
-  readonly isSelected: boolean;
-  readonly onChange: (isSelected: boolean) => void;
-  readonly children: React.ReactNode;
-}
-
-function Check({ isSelected, onChange, children }: CheckProps) {
-  return (
-    <Checkbox className={styles.check ?? ''} isSelected={isSelected} onChange={onChange}>
-      <span className={styles.box} aria-hidden="true">
-        <svg viewBox="0 0 16 16">
-          <path
-            d="M3 8.5 6.5 12 13 4"
-            fill="none"
-            stroke="currentColor"
-            strokeWidth="2.4"
-            strokeLinecap="round"
-          />
-        </svg>
-      </span>
-      {children}
-    </Checkbox>
   );
 }

@@ -6,6 +6,7 @@ import { composeTrail, type TrailRequest } from '#engine/activities/trail/compos
 import type { SupplyRequest } from '#engine/activities/supply.js';
 import { hashText } from '#engine/random/rng.js';
 import type { MadeSet, MakeOrder, Refusal } from './messages.js';
+import { picturesOf } from './pictures-of.js';
 
 export type Made =
   | { readonly ok: true; readonly value: MadeSet }
@@ -63,5 +64,5 @@ function drawn(
     | { readonly ok: false; readonly error: Refusal },
 ): Made {
   if (!result.ok) return { ok: false, error: { message: result.error.message, hint: result.error.hint } };
-  return { ok: true, value: { activity: result.value } };
+  return { ok: true, value: { activity: result.value, pictures: picturesOf(result.value) } };
 }

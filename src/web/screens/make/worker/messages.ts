@@ -6,9 +6,17 @@ import type { Wish } from '../wish.js';
 
 export type Activity = Chain | Trail;
 
+/** A drawing of pieces, with what it shows. */
+export interface Picture {
+  readonly caption: string;
+  readonly svg: string;
+}
+
 /** One numbered set. */
 export interface MadeSet {
   readonly activity: Activity;
+  /** Its pieces as they look, where they are drawn; none where the page lays them out itself. */
+  readonly pictures: readonly Picture[];
 }
 
 /** A wish with all that the composers need. */
