@@ -106,6 +106,18 @@ describe('print', () => {
     expect(refusal(wrong, { input: chains })).toMatch(/cards, labels, pupil, key, kit/);
   });
 
+  it('prints trails as numbered sets: board and tiles, labels, keys, sheets to cut, or all of it', () => {
+    const trails = printed(['make', 'trail', '--years', '3-4', '--count', '2', '--json']);
+    const tiles = print(trails, 'tiles', '--document', 'tiles', '--first-set', '11', '--label', 'Blue box');
+    expect(infoOf(tiles).pages).toBe(8);
+    for (const words of ['Trail 11', 'Trail 12', 'Blue box']) expect(textOf(tiles)).toContain(words);
+    const kit = textOf(print(trails, 'trail-kit'));
+    for (const words of ['16 tiles', 'arrowhead up', 'Cut out the tiles', 'the boards laid'])
+      expect(kit).toContain(words);
+    const wrong = ['print', '-', '--document', 'cards', '--out', join(folder, 'x.pdf')];
+    expect(refusal(wrong, { input: trails })).toMatch(/tiles, labels, pupil, key, kit/);
+  });
+
   it('leaves no half-written file behind', () => {
     expect(readdirSync(folder).filter((name) => !name.endsWith('.pdf'))).toEqual([]);
   });

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { Chain } from '#api/chain.js';
 import { describeIssues } from '#api/problem.js';
 import { PAPERS } from '#api/settings.js';
+import { Trail } from '#api/trail.js';
 import { KIT_DOCUMENTS, type KitRequest } from '#print/kit-request.js';
 import { UsageFailure } from '../failure.js';
 import { readWhole, readWord } from '../options.js';
@@ -21,7 +22,7 @@ export interface KitPrintOptions {
 }
 
 /** The activities printed as kits, each with the form of its JSON. */
-const KINDS = { chain: Chain } as const;
+const KINDS = { chain: Chain, trail: Trail } as const;
 type Kind = keyof typeof KINDS;
 
 /** The kind of activity in the file when it is printed as a kit: one, or several as `items`. */
@@ -50,6 +51,7 @@ export function kitRequestOf(
   }
   const { items } = parsed.data;
   const first = readWhole('--first-set', options.firstSet, 1, 900);
+  // Kind and activities were read by one form.
   return {
     activity: kind,
     document:
@@ -69,7 +71,7 @@ export function kitRequestOf(
       ...(options.lowInk ? { lowInk: true } : {}),
       ...(options.largePrint ? { largePrint: true } : {}),
     },
-  };
+  } as KitRequest;
 }
 
 function namesIn(text: string): string[] {

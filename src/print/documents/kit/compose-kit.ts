@@ -1,5 +1,4 @@
 // A kit request -> the page data of all its parts, or a plain refusal.
-import type { Chain } from '#engine/activities/chain/chain.js';
 import type { Coverage } from '../../fonts/coverage.js';
 import {
   CUTTINGS,
@@ -15,6 +14,7 @@ import { type Composed, inPieces } from '../pieces.js';
 import { type ActivityKit, type KitComposer, setsInWords } from './activity-kit.js';
 import { chainKit } from './chain-kit.js';
 import { labelParts } from './set-labels.js';
+import { trailKit } from './trail-kit.js';
 
 const MOST_SETS = 100;
 const HIGHEST_NUMBER = 999;
@@ -25,14 +25,8 @@ const MOST_COPIES = 200;
 export function composeKit(request: KitRequest, covers: Coverage): Result<Composed> {
   const refusal = checkRequest(request);
   if (refusal) return refusal;
-  if (request.activity !== 'chain') {
-    return refuse(
-      'print.activity',
-      `This version cannot print a ${request.activity}.`,
-      'Print a chain, or update Afterbell.',
-    );
-  }
-  return compose<Chain>(request, chainKit, covers);
+  if (request.activity === 'trail') return compose(request, trailKit, covers);
+  return compose(request, chainKit, covers);
 }
 
 type RequestFor<T> = Omit<KitRequest, 'sets'> & { readonly sets: readonly KitSet<T>[] };
