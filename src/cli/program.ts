@@ -1,5 +1,6 @@
 // Every verb with its options and help; what a verb does stands in verbs/.
 import { Command } from 'commander';
+import { addSetVerbs } from './set-verbs.js';
 
 const seed = [
   '--seed <number>',
@@ -146,6 +147,7 @@ export function createProgram(): Command {
     .action(async (options) => (await import('./verbs/grade.js')).grade(options));
 
   addDataVerbs(program);
+  addSetVerbs(program);
   return program;
 }
 

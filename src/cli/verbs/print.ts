@@ -157,7 +157,7 @@ function slipsFor(boards: readonly Board[], copies: number): SlipRequest[] {
 }
 
 /** The file appears whole or not at all. */
-function writeWhole(path: string, bytes: Uint8Array): void {
+export function writeWhole(path: string, bytes: Uint8Array): void {
   const draft = `${path}.${process.pid}.part`;
   try {
     writeFileSync(draft, bytes);

@@ -43,6 +43,12 @@ export async function classDetail(services: Services, classId: string): Promise<
   };
 }
 
+/** The children of a class as screens show them, in list order. */
+export async function listChildren(services: Services, classId: string): Promise<Result<Child[]>> {
+  const children = await services.store.children.list(classId);
+  return children.ok ? { ok: true, value: toScreen(children.value) } : children;
+}
+
 /** Stored children as screens show them. */
 export function toScreen(children: readonly StoredChild[]): Child[] {
   const names = shownNames(children);
