@@ -52,4 +52,10 @@ const GLYPHS: Readonly<Record<ActivityId, ReactNode>> = {
       <path d="M16 2v6q0 4 4 4h9q4 0 4 4v3q0 4-4 4h-9q-4 0-4 4v3" strokeWidth="3.4" />
     </g>
   ),
+  jigsaw: (
+    <g {...LINE}>
+      <path d="M5 3h38v26H5z" strokeWidth="1.4" />
+      <path d="M5 12h13V3M18 12v9h13v-9h12M18 21H5M31 21v8" strokeWidth="2.6" />
+    </g>
+  ),
 };

@@ -29,6 +29,11 @@ const LOOSE: Readonly<Record<ActivityId, KitChoice>> = {
     label: 'Mat and tiles',
     about: 'The mat, and the tiles on card with the set’s number on the back.',
   },
+  jigsaw: {
+    id: 'pieces',
+    label: 'Mat and pieces',
+    about: 'The mat, and the pieces on card with the set’s number on the back.',
+  },
 };
 
 /** The documents of an activity, everything first. */

@@ -11,6 +11,7 @@ import { ChainView } from './chain-view.js';
 import { KeepDialog } from './keep-dialog.js';
 import styles from './make.module.css';
 import { PaperView } from './paper-view.js';
+import pieceStyles from './pieces.module.css';
 import { PictureView } from './picture-view.js';
 import { QuestionList } from './question-list.js';
 import type { Maker } from './use-maker.js';
@@ -58,7 +59,10 @@ export function Preview({ classId, wish, maker, skills, onAnother }: Props) {
       <div className={`${styles.bar} ${view === 'paper' ? '' : styles.stays}`}>
         <ChoiceRow
           label="Show"
-          choices={VIEWS}
+          choices={VIEWS.map(({ id, label }) => ({
+            id,
+            label: id === 'questions' && wish.activity === 'jigsaw' ? 'A way to solve it' : label,
+          }))}
           chosen={view}
           onChoose={(id) => setView(VIEWS.find((one) => one.id === id)?.id ?? 'pieces')}
         />
@@ -101,9 +105,12 @@ export function Preview({ classId, wish, maker, skills, onAnother }: Props) {
             <Pager at={at} made={sets.length} count={wish.count} onTurn={setWanted} />
           )}
           {view === 'pieces' && <Pieces {...set} />}
-          {view === 'questions' && (
-            <QuestionList activity={activity} skills={skills} onSwap={(place) => maker.swap(at, place)} />
-          )}
+          {view === 'questions' &&
+            (set.steps.length > 0 ? (
+              <Steps steps={set.steps} />
+            ) : (
+              <QuestionList activity={activity} skills={skills} onSwap={(place) => maker.swap(at, place)} />
+            ))}
           {view === 'paper' &&
             (isWhole ? (
               <PaperView
@@ -181,4 +188,14 @@ function Pager({ at, made, count, onTurn }: PagerProps) {
 
 function Pieces({ activity, pictures }: MadeSet) {
   return activity.kind === 'chain' ? <ChainView chain={activity} /> : <PictureView pictures={pictures} />;
+}
+
+function Steps({ steps }: { readonly steps: readonly string[] }) {
+  return (
+    <ol className={pieceStyles.steps}>
+      {steps.map((step) => (
+        <li key={step}>{step}</li>
+      ))}
+    </ol>
+  );
 }

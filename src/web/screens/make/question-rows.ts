@@ -11,7 +11,7 @@ export interface QuestionRow {
   readonly answer: Answer;
 }
 
-/** Rows in the order in which the pieces lie when all is right. */
+/** Rows in the order in which the pieces lie when all is right; none for a jigsaw, whose rows are no questions. */
 export function questionRows(activity: Activity): readonly QuestionRow[] {
   switch (activity.kind) {
     case 'chain':
@@ -26,6 +26,8 @@ export function questionRows(activity: Activity): readonly QuestionRow[] {
         question,
         answer: question.answer,
       }));
+    case 'jigsaw':
+      return [];
   }
 }
 

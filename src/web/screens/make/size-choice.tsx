@@ -1,9 +1,10 @@
 // How large, and what else belongs to one activity alone.
+import { ROW_KINDS } from '#engine/activities/jigsaw/jigsaw.js';
 import { SUPPLY_ORDERS } from '#engine/activities/pitch.js';
 import styles from './choices.module.css';
 import { THEME_CHOICES, type Wish, type WishChange } from './wish.js';
 import { Count, Words } from './wish-parts.js';
-import { ORDER_WORDS, THEME_WORDS } from './words.js';
+import { ORDER_WORDS, ROW_KIND_WORDS, THEME_WORDS } from './words.js';
 
 interface Props {
   readonly wish: Wish;
@@ -48,6 +49,31 @@ export function SizeChoice({ wish, onChange }: Props) {
               ))}
             </select>
           </label>
+        </>
+      );
+    case 'jigsaw':
+      return (
+        <>
+          <label className={styles.row}>
+            <span className={styles.label}>Rows hold</span>
+            <select
+              value={wish.rowKind}
+              onChange={({ target }) => {
+                const rowKind = ROW_KINDS.find((one) => one === target.value);
+                if (rowKind) onChange({ rowKind });
+              }}
+            >
+              {ROW_KINDS.map((kind) => (
+                <option key={kind} value={kind}>
+                  {ROW_KIND_WORDS[kind]}
+                </option>
+              ))}
+            </select>
+          </label>
+          <div className={styles.counts}>
+            <Count name="rows" label="Rows" {...{ wish, onChange }} />
+            <Count name="columns" label="Columns" {...{ wish, onChange }} />
+          </div>
         </>
       );
   }

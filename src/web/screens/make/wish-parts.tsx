@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import { ChoiceRow } from '../../parts/choice-row.js';
 import styles from './choices.module.css';
 import { CountField } from './count-field.js';
-import { RANGES, type Wish, type WishChange } from './wish.js';
+import { RANGES, SIDE_RANGES, type Wish, type WishChange } from './wish.js';
 
 export function Row({ label, children }: { readonly label: string; readonly children: ReactNode }) {
   return (
@@ -17,7 +17,7 @@ export function Row({ label, children }: { readonly label: string; readonly chil
 }
 
 interface CountProps {
-  readonly name: keyof typeof RANGES;
+  readonly name: 'cards' | 'rows' | 'columns' | 'count';
   readonly label: string;
   readonly wish: Wish;
   readonly onChange: (change: WishChange) => void;
@@ -28,7 +28,7 @@ export function Count({ name, label, wish, onChange }: CountProps) {
     <CountField
       label={label}
       value={wish[name]}
-      range={RANGES[name]}
+      range={name === 'rows' || name === 'columns' ? SIDE_RANGES[wish.activity][name] : RANGES[name]}
       onChange={(value) => onChange({ [name]: value })}
     />
   );

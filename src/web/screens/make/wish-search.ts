@@ -1,4 +1,5 @@
 // The wish in the address. Whatever there is wrong with an address, the rest of it counts.
+import { JIGSAW_LEVELS, ROW_KINDS } from '#engine/activities/jigsaw/jigsaw.js';
 import { PITCHES, SUPPLY_ORDERS } from '#engine/activities/pitch.js';
 import { z } from 'zod';
 import {
@@ -24,9 +25,12 @@ const WishSearch = z.object({
   pitch: one(PITCHES),
   cards: whole(RANGES.cards),
   order: one(SUPPLY_ORDERS),
-  rows: whole(RANGES.rows),
-  columns: whole(RANGES.columns),
+  // Narrowed to what the activity allows when the wish is put together.
+  rows: whole([1, 20]),
+  columns: whole([1, 20]),
   theme: one(THEME_CHOICES),
+  level: one(JIGSAW_LEVELS),
+  rowKind: one(ROW_KINDS),
   count: whole(RANGES.count),
   seed: whole([1, LARGEST_SEED]),
 });

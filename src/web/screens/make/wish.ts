@@ -1,9 +1,11 @@
 // What a teacher wishes for in the Make room, as one plain value: it stands in the address, so that a page opened again
 // shows the same sets.
+import type { JigsawLevel, RowKind } from '#engine/activities/jigsaw/jigsaw.js';
+import { LEAST_COLUMNS, LEAST_ROWS, MOST_COLUMNS, MOST_ROWS } from '#engine/activities/jigsaw/jigsaw.js';
 import type { Pitch, SupplyOrder } from '#engine/activities/pitch.js';
-import { THEMES, type ThemeId } from '#engine/activities/trail/trail.js';
+import { THEMES, type ThemeId, TRAIL_SIZE } from '#engine/activities/trail/trail.js';
 
-export const ACTIVITIES = ['chain', 'trail'] as const;
+export const ACTIVITIES = ['chain', 'trail', 'jigsaw'] as const;
 export type ActivityId = (typeof ACTIVITIES)[number];
 
 /** What the questions are about: what the class is due to meet again, a mix for its years, or chosen skills. */
@@ -22,10 +24,14 @@ export interface Wish {
   /** Chains. */
   readonly cards: number;
   readonly order: SupplyOrder;
-  /** Trails. */
+  /** Trails and jigsaws. */
   readonly rows: number;
   readonly columns: number;
+  /** Trails. */
   readonly theme: ThemeId | 'any';
+  /** Jigsaws. */
+  readonly level: JigsawLevel;
+  readonly rowKind: RowKind;
   /** How many numbered sets. */
   readonly count: number;
   /** Names the sets: the same wish with the same seed makes the same sets. */
@@ -35,13 +41,22 @@ export interface Wish {
 /** A wish as far as it differs from the usual one. */
 export type WishChange = { readonly [K in keyof Wish]?: Wish[K] | undefined };
 
+export type Range = readonly [least: number, most: number];
+
 /** Least and most of everything that can be counted. */
 export const RANGES = {
   cards: [6, 16],
-  rows: [3, 6],
-  columns: [3, 6],
   count: [1, 10],
-} as const satisfies Partial<Record<keyof Wish, readonly [number, number]>>;
+} as const satisfies Partial<Record<keyof Wish, Range>>;
+
+const TRAIL_SIDE: Range = [TRAIL_SIZE.least, TRAIL_SIZE.most];
+
+/** The same for rows and columns, which differ between activities; a chain has neither. */
+export const SIDE_RANGES: Readonly<Record<ActivityId, { readonly rows: Range; readonly columns: Range }>> = {
+  chain: { rows: TRAIL_SIDE, columns: TRAIL_SIDE },
+  trail: { rows: TRAIL_SIDE, columns: TRAIL_SIDE },
+  jigsaw: { rows: [LEAST_ROWS, MOST_ROWS], columns: [LEAST_COLUMNS, MOST_COLUMNS] },
+};
 
 export const MOST_SKILLS = 24;
 export const LARGEST_SEED = 999_999;
@@ -51,7 +66,7 @@ export function wishOf(
   change: WishChange,
   usual: { readonly years: readonly number[]; readonly seed: number },
 ): Wish {
-  const size = USUAL_SIZES[change.activity ?? 'chain'];
+  const activity = change.activity ?? 'chain';
   const base: Wish = {
     activity: 'chain',
     source: 'due',
@@ -60,15 +75,24 @@ export function wishOf(
     cards: 10,
     order: 'graded',
     theme: 'any',
+    level: 'easy',
+    rowKind: 'mixed',
     count: 1,
-    ...size,
+    ...USUAL_SIZES[activity],
     ...usual,
   };
   const given = Object.entries(change).filter(([, value]) => value !== undefined);
-  return { ...base, ...Object.fromEntries(given) };
+  const wish: Wish = { ...base, ...Object.fromEntries(given) };
+  const { rows, columns } = SIDE_RANGES[activity];
+  return { ...wish, rows: within(wish.rows, rows), columns: within(wish.columns, columns) };
+}
+
+function within(value: number, [least, most]: Range): number {
+  return Math.min(most, Math.max(least, value));
 }
 
 const USUAL_SIZES: Readonly<Record<ActivityId, Pick<Wish, 'rows' | 'columns'>>> = {
   chain: { rows: 4, columns: 4 },
   trail: { rows: 4, columns: 4 },
+  jigsaw: { rows: 5, columns: 7 },
 };

@@ -1,4 +1,5 @@
 // The Make room's words for activities and proofs.
+import type { JigsawLevel, RowKind } from '#engine/activities/jigsaw/jigsaw.js';
 import type { Pitch, SupplyOrder } from '#engine/activities/pitch.js';
 import type { ThemeId } from '#engine/activities/trail/trail.js';
 import type { ActivityId, Source } from './wish.js';
@@ -9,6 +10,11 @@ export const ACTIVITY_WORDS: Readonly<
 > = {
   chain: { name: 'Chain', plural: 'chains', about: 'Loose strips: each answer leads to the next question.' },
   trail: { name: 'Trail', plural: 'trails', about: 'A mat of questions; the answer tiles draw one path.' },
+  jigsaw: {
+    name: 'Jigsaw',
+    plural: 'jigsaws',
+    about: 'Interlocking pieces; all is right when every row is true.',
+  },
 };
 
 export const SOURCE_WORDS: Readonly<Record<Source, string>> = {
@@ -37,6 +43,21 @@ export const THEME_WORDS: Readonly<Record<ThemeId | 'any', string>> = {
   reef: 'Reef',
 };
 
+export const LEVEL_WORDS: Readonly<Record<JigsawLevel, { readonly name: string; readonly about: string }>> = {
+  easy: { name: 'Easy', about: 'Every step can be worked out; some cells are printed on the mat.' },
+  middle: { name: 'Middle', about: 'Now and then a piece has to be tried.' },
+  hard: { name: 'Hard', about: 'Several pieces have to be tried.' },
+};
+
+export const ROW_KIND_WORDS: Readonly<Record<RowKind, string>> = {
+  mixed: 'A mix of sentences',
+  sentences: 'Number sentences',
+  equivalents: 'Same value, other form',
+  families: 'Fact families',
+  steps: 'Equal steps',
+  repeats: 'Repeating patterns',
+};
+
 /** "A chain of 10 strips", "A trail of 4 rows and 4 columns". */
 export function titleOf(activity: Activity): string {
   switch (activity.kind) {
@@ -44,6 +65,8 @@ export function titleOf(activity: Activity): string {
       return `A chain of ${activity.cards.length} strips`;
     case 'trail':
       return `A trail of ${activity.rows} rows and ${activity.columns} columns`;
+    case 'jigsaw':
+      return `A jigsaw of ${activity.pieces.length} pieces`;
   }
 }
 
@@ -65,5 +88,16 @@ export function proofWords(activity: Activity): { readonly promise: string; read
         promise: 'Only the right tiles draw an unbroken path.',
         tried: `Of all ways to lay the tiles, exactly one fits; each of the ${activity.proof.swaps} swaps of two tiles breaks the picture.`,
       };
+    case 'jigsaw': {
+      const { outlineFits, wrongTries } = activity.proof;
+      const tries =
+        wrongTries === 0
+          ? 'Nothing has to be guessed.'
+          : `A careful child lays about ${wrongTries} ${wrongTries === 1 ? 'piece' : 'pieces'} wrongly on the way.`;
+      return {
+        promise: 'Only one way to lay the pieces makes every row true.',
+        tried: `By their shapes alone they fit in ${outlineFits.toLocaleString('en-AU')} ways or more, so it is the maths that decides. ${tries}`,
+      };
+    }
   }
 }

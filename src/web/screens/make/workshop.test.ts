@@ -4,7 +4,7 @@ import type { FromMaker, MadeSet, MakeOrder, ToMaker } from './worker/messages.j
 import { type Listener, type MakerThread, Workshop } from './workshop.js';
 
 const order: MakeOrder = { wish: wishOf({}, { years: [4], seed: 1 }), locale: 'en-AU', due: [] };
-const set = (name: string) => ({ activity: name, pictures: [] }) as unknown as MadeSet;
+const set = (name: string) => ({ activity: name, pictures: [], steps: [] }) as unknown as MadeSet;
 
 class FakeThread implements MakerThread {
   readonly heard: ToMaker[] = [];

@@ -2,6 +2,8 @@
 import type { ChainRequest } from '#engine/activities/chain/chain-request.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
 import { replaceQuestion } from '#engine/activities/chain/replace-question.js';
+import { composeJigsaw, type JigsawRequest } from '#engine/activities/jigsaw/compose.js';
+import { explainJigsaw } from '#engine/activities/jigsaw/explain.js';
 import { composeTrail, type TrailRequest } from '#engine/activities/trail/compose.js';
 import type { SupplyRequest } from '#engine/activities/supply.js';
 import { hashText } from '#engine/random/rng.js';
@@ -19,6 +21,8 @@ export function makeOne(order: MakeOrder, at: number): Made {
       return drawn(composeChain(chainRequest(order, at)));
     case 'trail':
       return drawn(composeTrail(trailRequest(order, at)));
+    case 'jigsaw':
+      return drawn(composeJigsaw(jigsawRequest(order, at)));
   }
 }
 
@@ -58,11 +62,18 @@ function trailRequest(order: MakeOrder, at: number): TrailRequest {
   return { ...supplyOf(order, at), rows, columns, ...(theme === 'any' ? {} : { theme }) };
 }
 
+function jigsawRequest({ wish, locale }: MakeOrder, at: number): JigsawRequest {
+  const { years, rows, columns, level, rowKind, seed } = wish;
+  return { years, rows, columns, level, rowKind, locale, seed: seedOfSet(seed, at) };
+}
+
 function drawn(
   result:
     | { readonly ok: true; readonly value: MadeSet['activity'] }
     | { readonly ok: false; readonly error: Refusal },
 ): Made {
   if (!result.ok) return { ok: false, error: { message: result.error.message, hint: result.error.hint } };
-  return { ok: true, value: { activity: result.value, pictures: picturesOf(result.value) } };
+  const activity = result.value;
+  const steps = activity.kind === 'jigsaw' ? explainJigsaw(activity).map(({ text }) => text) : [];
+  return { ok: true, value: { activity, pictures: picturesOf(activity), steps } };
 }

@@ -9,7 +9,7 @@ const orderOf = (count: number): MakeOrder => ({
   locale: 'en-AU',
   due: [],
 });
-const set = (name: string) => ({ activity: name, pictures: [] }) as unknown as MadeSet;
+const set = (name: string) => ({ activity: name, pictures: [], steps: [] }) as unknown as MadeSet;
 const make = (id: number, count: number): ToMaker => ({ id, task: 'make', order: orderOf(count) });
 
 function maker(

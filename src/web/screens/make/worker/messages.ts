@@ -1,15 +1,16 @@
 // What the page and its maker say to each other. The maker works in a thread of its own, so everything here is plain data.
 import type { Chain } from '#engine/activities/chain/chain.js';
+import type { Jigsaw } from '#engine/activities/jigsaw/jigsaw.js';
 import type { Trail } from '#engine/activities/trail/trail.js';
 import type { LocaleId } from '#engine/numbers/locale.js';
 import type { Wish } from '../wish.js';
 
-export type Activity = Chain | Trail;
+export type Activity = Chain | Trail | Jigsaw;
 
-/** A drawing of pieces, with what it shows. */
+/** Drawings with what they show: one picture, or the loose pieces, each for itself. */
 export interface Picture {
   readonly caption: string;
-  readonly svg: string;
+  readonly drawings: readonly { readonly svg: string; readonly widthMm: number }[];
 }
 
 /** One numbered set. */
@@ -17,6 +18,8 @@ export interface MadeSet {
   readonly activity: Activity;
   /** Its pieces as they look, where they are drawn; none where the page lays them out itself. */
   readonly pictures: readonly Picture[];
+  /** How it can be worked out, step by step; none where each question stands for itself. */
+  readonly steps: readonly string[];
 }
 
 /** A wish with all that the composers need. */
