@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { AppState } from '#api/class.js';
 import type { Chain } from '#engine/activities/chain/chain.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
+import { composeTrail } from '#engine/activities/trail/compose.js';
 import { expectAccessible, launchBrowser, openPage, tabTo, type Watched } from './browser.js';
 import { startServer, type TestServer } from './server.js';
 import { dragFingers, pointOn } from './touch.js';
@@ -48,6 +49,29 @@ const surroundings = (page: Page) =>
     for (const part of main.querySelectorAll('[role="status"], [data-table]')) part.remove();
     return main.innerHTML.replace(/ (disabled|data-disabled|data-focused|data-focus-visible)="[^"]*"/g, '');
   });
+
+/** Picks a loose piece of a mat with the arrow keys and lays the box around it at a place. */
+async function layPiece(
+  page: Page,
+  loose: Locator,
+  piece: number,
+  [row, column]: readonly [number, number],
+): Promise<void> {
+  await tabTo(page, loose.locator('[tabindex="0"]'));
+  await page.keyboard.press('Home');
+  for (let steps = 0; steps < 40; steps++) {
+    if (await pieceOf(loose, piece).evaluate((element) => element === document.activeElement)) break;
+    await page.keyboard.press('ArrowRight');
+  }
+  await page.keyboard.press('Enter');
+  for (let steps = 0; steps < 10; steps++) {
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('ArrowLeft');
+  }
+  for (let steps = 0; steps < row; steps++) await page.keyboard.press('ArrowDown');
+  for (let steps = 0; steps < column; steps++) await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Enter');
+}
 
 function chainFor(seed: number): Chain {
   const made = composeChain({ years: [4, 5], seed, cards: 8, locale: 'en-AU' });
@@ -166,6 +190,87 @@ describe('a chain on the screen', () => {
     await page.reload();
     await laid.waitFor();
     expect(await piecesIn(laid)).toHaveLength(6);
+    await page.context().close();
+  });
+});
+
+describe('a trail on the screen', () => {
+  const made = composeTrail({
+    years: [4, 5],
+    pitch: 'middle',
+    rows: 3,
+    columns: 4,
+    seed: 5,
+    locale: 'en-AU',
+  });
+  if (!made.ok) throw new Error(made.error.message);
+  const trail = made.value;
+  const address = 'activity=trail&source=mix&rows=3&columns=4&seed=5';
+  const regions = (page: Page) => ({
+    grid: page.getByRole('grid', { name: 'The mat' }),
+    loose: page.getByRole('list', { name: 'Loose pieces' }),
+  });
+  const cellAt = (page: Page, cell: number) =>
+    page.locator(`[data-cell="${Math.floor(cell / trail.columns)},${cell % trail.columns}"]`);
+  const coveredCells = (page: Page) => page.locator('[data-covered="true"]').count();
+
+  it('is laid by keyboard alone, and the path it draws is the only sign', async () => {
+    const { page, faults, strays } = await open(address, 1366, 768);
+    const { grid, loose } = regions(page);
+    await grid.waitFor();
+    await expectAccessible(page);
+    // Two tiles changed about first: the page says what touches what, and nothing about right or wrong.
+    await layPiece(page, loose, 0, [0, 1]);
+    const before = await surroundings(page);
+    await layPiece(page, loose, 1, [0, 0]);
+    expect(await surroundings(page)).toBe(before);
+    expect(await statusOf(page).textContent()).toMatch(/On A1\. Above: .+ on the rim .+ To the right: /);
+    expect(await page.getByText(/wrong|correct|well done|mistake|score/i).count()).toBe(0);
+    // A tile laid on another takes its place, and the other goes back beside the mat.
+    await tabTo(page, grid.locator('[tabindex="0"]'), 'Shift+Tab');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('ArrowLeft');
+    await page.keyboard.press('Enter');
+    expect(await cellAt(page, 0).getAttribute('aria-label')).toContain(
+      `Tile ${trail.tiles[0]?.answer.text} lies here`,
+    );
+    for (let tile = 2; tile < trail.tiles.length; tile++)
+      await layPiece(page, loose, tile, [Math.floor(tile / trail.columns), tile % trail.columns]);
+    expect(await coveredCells(page)).toBe(trail.tiles.length);
+    expect(await piecesIn(loose)).toEqual([]);
+    for (const [tile, { answer }] of trail.tiles.entries())
+      expect(await cellAt(page, tile).getAttribute('aria-label')).toContain(`Tile ${answer.text} lies here`);
+    await expectAccessible(page);
+    expect([faults, strays]).toEqual([[], []]);
+    await page.context().close();
+  });
+
+  it('is laid with fingers on a tablet, by dragging and by pressing', async () => {
+    const { page } = await open(address, 1180, 820, true);
+    const { grid, loose } = regions(page);
+    await grid.waitFor();
+    const box = await cellAt(page, 0).boundingBox();
+    expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(44);
+    await dragFingers(page, [
+      { from: await pointOn(pieceOf(loose, 0)), to: await pointOn(cellAt(page, 0)) },
+      { from: await pointOn(pieceOf(loose, 5)), to: await pointOn(cellAt(page, 5)) },
+    ]);
+    expect(await coveredCells(page)).toBe(2);
+    await pieceOf(loose, 6).tap();
+    await cellAt(page, 6).tap();
+    expect(await coveredCells(page)).toBe(3);
+    // Pressing a bare cell reads its question out large.
+    await cellAt(page, 7).tap();
+    expect(await page.getByRole('status').nth(1).textContent()).toContain(
+      trail.cells[7]?.question.text.slice(0, 4),
+    );
+    // From the mat back to the loose ones.
+    await dragFingers(page, [
+      { from: await pointOn(cellAt(page, 0)), to: await pointOn(pieceOf(loose, 1), 0.5, 0.5) },
+    ]);
+    expect(await coveredCells(page)).toBe(2);
+    expect(await piecesIn(loose)).toContain(0);
     await page.context().close();
   });
 });

@@ -4,7 +4,7 @@ import { type CSSProperties, type KeyboardEvent, useRef, useState } from 'react'
 import type { Chain } from '#engine/activities/chain/chain.js';
 import { MathText } from '../parts/math-text.js';
 import { CarriedStrips } from './carried-strips.js';
-import { questionHints } from './chain-hints.js';
+import { questionHints } from './question-hints.js';
 import styles from './chain-table.module.css';
 import { laidWords, looseWords, placeWords } from './chain-words.js';
 import { FittedFigure } from './fitted-figure.js';
@@ -34,6 +34,7 @@ interface Props {
   readonly onLeave: () => void;
 }
 
+const FIRST_HINT = { text: 'Which strip says Start? Lay it first.' };
 const HOW =
   'Arrow keys go from strip to strip, Tab from the chain to the loose strips. Enter picks a strip up, arrow keys then move ' +
   'it along the chain, Enter lays it, Escape puts it back. Delete takes a strip out of the chain.';
@@ -48,15 +49,13 @@ export function ChainTable({ chain, title, name, onOther, onLeave }: Props) {
   const [focused, setFocused] = useState<number | null>(null);
   const ground = useRef<HTMLDivElement>(null);
   const fit = useStripFit(ground, cards.length);
-  const focusOn = useFocusOn(ground);
+  const focus = useFocusOn(ground);
+  const focusOn = (piece: number) => focus(`[data-piece="${piece}"]`);
 
   const lastLaid = line.laid.at(-1);
   const closer = focused !== null && line.laid.includes(focused) ? focused : lastLaid;
   const question = cards[closer ?? -1]?.question ?? null;
-  const hints = useHints(
-    question ? questionHints(question) : ['Which strip says Start? Lay it first.'],
-    closer,
-  );
+  const hints = useHints(question ? questionHints(question).map((text) => ({ text })) : [FIRST_HINT], closer);
 
   const others = (piece: number) => line.laid.filter((one) => one !== piece);
   const lay = (piece: number, at: number) => {
@@ -167,7 +166,9 @@ export function ChainTable({ chain, title, name, onOther, onLeave }: Props) {
       title={title}
       how={HOW}
       said={said}
+      locale={locale}
       hint={hints.shown}
+      hintWidth="max(15rem, 25%)"
       canStepBack={table.canStepBack}
       onStepBack={() => {
         setHeld(null);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Chain, ChainCard } from '#engine/activities/chain/chain.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
-import { questionHints } from './chain-hints.js';
+import { questionHints } from './question-hints.js';
 import { laidWords, looseWords, placeWords } from './chain-words.js';
 
 function chainOf(seed: number): Chain {

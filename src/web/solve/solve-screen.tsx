@@ -7,6 +7,7 @@ import { ACTIVITY_WORDS } from '../screens/make/words.js';
 import { ChainTable } from './chain-table.js';
 import { solveAddress } from './solve-address.js';
 import styles from './solve-screen.module.css';
+import { TrailTable } from './trail-table.js';
 import { useActivity } from './use-activity.js';
 
 export function SolveScreen() {
@@ -34,7 +35,7 @@ export function SolveScreen() {
     case 'chain':
       return <ChainTable key={name} chain={activity} {...table} />;
     case 'trail':
-      return null;
+      return <TrailTable key={name} trail={activity} {...table} />;
   }
 }
 

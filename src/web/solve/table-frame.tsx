@@ -1,9 +1,18 @@
 // The frame around the pieces of any activity: the full screen, the strip with its few keys, the hint, and the quiet voice
 // that tells a screen reader what lies where.
-import type { ReactNode } from 'react';
+import type { CSSProperties, ReactNode } from 'react';
 import { Button } from '../parts/button.js';
+import type { FigureSpec } from '#engine/figures/figure.js';
+import type { LocaleId } from '#engine/numbers/locale.js';
 import { MathText } from '../parts/math-text.js';
+import { FittedFigure } from './fitted-figure.js';
 import styles from './table-frame.module.css';
+
+export interface Hint {
+  readonly text: string;
+  /** A picture that belongs to the text. */
+  readonly figure?: FigureSpec | null;
+}
 
 interface Props {
   readonly title: string;
@@ -11,7 +20,10 @@ interface Props {
   readonly how: string;
   /** The last thing that happened, for a screen reader. */
   readonly said: string;
-  readonly hint: string | null;
+  readonly locale: LocaleId;
+  readonly hint: Hint | null;
+  /** The widest a hint may be, as a length of the styles. */
+  readonly hintWidth?: string;
   readonly canStepBack: boolean;
   readonly onStepBack: () => void;
   readonly onStartAgain: () => void;
@@ -25,7 +37,7 @@ interface Props {
 }
 
 export function TableFrame(props: Props) {
-  const { title, how, said, hint, canStepBack, children } = props;
+  const { title, how, said, locale, hint, canStepBack, children } = props;
   return (
     <main className={styles.screen}>
       <h1 className="unseen">{title}</h1>
@@ -35,15 +47,21 @@ export function TableFrame(props: Props) {
       <p className="unseen" role="status">
         {said}
       </p>
-      {children}
-      <div className={styles.hint} role="status" data-shown={hint !== null}>
+      <div className={styles.table}>{children}</div>
+      <div
+        className={styles.hint}
+        role="status"
+        data-shown={hint !== null}
+        style={props.hintWidth ? ({ '--hint-w': props.hintWidth } as CSSProperties) : undefined}
+      >
         {hint !== null && (
           <>
+            {hint.figure && <FittedFigure figure={hint.figure} locale={locale} className={styles.figure} />}
             <p>
-              <MathText text={hint} />
+              <MathText text={hint.text} />
             </p>
             <Button weight="quiet" onPress={props.onHideHint}>
-              Put the hint away
+              Put away
             </Button>
           </>
         )}

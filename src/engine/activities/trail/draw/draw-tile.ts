@@ -80,8 +80,11 @@ const SIDE_WORDS = ['Top', 'Right side', 'Bottom', 'Left side'] as const;
 
 /** What the tile shows, edge by edge, so that a listener can fit tiles as a looker does. */
 function tileInWords({ answer, edges }: TrailTile): string {
-  const shown = SIDES.map(
-    (_, side) => `${SIDE_WORDS[side]}: ${EDGE_WORDS[edges[side] as EdgeCode][side % 2]}.`,
-  );
+  const shown = SIDES.map((_, side) => `${SIDE_WORDS[side]}: ${edgeInWords(edges[side] as EdgeCode, side)}.`);
   return `${answer.text}. ${shown.join(' ')}`;
+}
+
+/** What crosses an edge, as it is seen: "path on the left", "nothing"; `side` counts as the edges of a tile do. */
+export function edgeInWords(code: EdgeCode, side: number): string {
+  return EDGE_WORDS[code][side % 2 === 0 ? 0 : 1];
 }

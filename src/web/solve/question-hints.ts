@@ -1,4 +1,4 @@
-// Hints for a chain, one at a time and only when asked for: first a question back, then a way to begin, and never the answer.
+// Hints about a question, one at a time and only when asked for: first a question back, then a way to begin, never the answer.
 import type { Question } from '#engine/questions/question.js';
 
 /** What can be said about the question of a strip, first hint first. */
