@@ -2,8 +2,10 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { AppState } from '#api/class.js';
+import type { Library } from '#api/sets.js';
 import type { Chain } from '#engine/activities/chain/chain.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
+import type { Jigsaw } from '#engine/activities/jigsaw/jigsaw.js';
 import { composeTrail } from '#engine/activities/trail/compose.js';
 import { expectAccessible, launchBrowser, openPage, tabTo, type Watched } from './browser.js';
 import { startServer, type TestServer } from './server.js';
@@ -47,7 +49,7 @@ const surroundings = (page: Page) =>
   page.evaluate(() => {
     const main = document.querySelector('main')?.cloneNode(true) as HTMLElement;
     for (const part of main.querySelectorAll('[role="status"], [data-table]')) part.remove();
-    return main.innerHTML.replace(/ (disabled|data-disabled|data-focused|data-focus-visible)="[^"]*"/g, '');
+    return main.innerHTML.replace(/ (disabled|tabindex|data-[a-z-]+)="[^"]*"/g, '');
   });
 
 /** Picks a loose piece of a mat with the arrow keys and lays the box around it at a place. */
@@ -271,6 +273,108 @@ describe('a trail on the screen', () => {
     ]);
     expect(await coveredCells(page)).toBe(2);
     expect(await piecesIn(loose)).toContain(0);
+    await page.context().close();
+  });
+});
+
+describe('a jigsaw on the screen', () => {
+  let jigsaw: Jigsaw;
+  let address: string;
+
+  beforeAll(async () => {
+    const asked = await fetch(`${server.address}/api/classes/${classId}/sets`, {
+      method: 'POST',
+      body: JSON.stringify({
+        kind: 'jigsaw',
+        band: 'middle',
+        count: 1,
+        rows: 4,
+        columns: 5,
+        level: 'easy',
+        seed: 7,
+      }),
+      headers: { 'Content-Type': 'application/json' },
+    });
+    const { sets } = (await asked.json()) as Library;
+    const kept = await fetch(`${server.address}/api/sets/${sets[0]?.id}`);
+    jigsaw = ((await kept.json()) as { content: Jigsaw }).content;
+    address = `set=${sets[0]?.id}`;
+  });
+  const regions = (page: Page) => ({
+    grid: page.getByRole('grid', { name: 'The mat' }),
+    loose: page.getByRole('list', { name: 'Loose pieces' }),
+  });
+  const boxOf = (piece: number): readonly [number, number] => {
+    const cells = jigsaw.pieces[piece]?.cells ?? [];
+    return [Math.min(...cells.map(([row]) => row)), Math.min(...cells.map(([, column]) => column))];
+  };
+  const coveredCells = (page: Page) => page.locator('[data-covered="true"]').count();
+
+  it('is put together by keyboard alone; pieces lie flat or not at all, and nothing says right or wrong', async () => {
+    const { page, faults, strays } = await open(address, 1366, 768);
+    const { grid, loose } = regions(page);
+    await grid.waitFor();
+    await expectAccessible(page);
+    const [first, second] = [0, 1];
+    // A piece laid where it does not belong lies there like any other.
+    const before = await surroundings(page);
+    const [row, column] = boxOf(first);
+    await layPiece(page, loose, first, [row === 0 ? 1 : row - 1, column]);
+    expect(await coveredCells(page)).toBe(jigsaw.pieces[first]?.cells.length);
+    expect(await statusOf(page).textContent()).toMatch(/Laid\. Piece A from row \d, column \d\. Row \d: /);
+    expect(await surroundings(page)).toBe(before);
+    expect(await page.getByText(/wrong|correct|well done|mistake|score/i).count()).toBe(0);
+    await tabTo(page, page.getByRole('button', { name: 'Undo' }));
+    await page.keyboard.press('Enter');
+    expect(await coveredCells(page)).toBe(0);
+    // Another piece cannot lie on one that lies already: it stays in hand and can be put back.
+    await layPiece(page, loose, first, boxOf(first));
+    await layPiece(page, loose, second, boxOf(first));
+    expect(await statusOf(page).textContent()).toContain('It does not lie flat there');
+    await page.keyboard.press('Escape');
+    expect(await coveredCells(page)).toBe(jigsaw.pieces[first]?.cells.length);
+    for (let piece = 1; piece < jigsaw.pieces.length; piece++)
+      await layPiece(page, loose, piece, boxOf(piece));
+    expect(await coveredCells(page)).toBe(jigsaw.rows * jigsaw.columns);
+    expect(await piecesIn(loose)).toEqual([]);
+    await expectAccessible(page);
+    expect([faults, strays]).toEqual([[], []]);
+    await page.context().close();
+  });
+
+  it('asks before it tells: a hint is first a question, then one step', async () => {
+    const { page } = await open(address, 1366, 768);
+    await regions(page).grid.waitFor();
+    const note = page.getByRole('status').nth(1).locator('p');
+    await tabTo(page, page.getByRole('button', { name: 'A hint' }));
+    await page.keyboard.press('Enter');
+    expect(await note.textContent()).toMatch(/\?$/);
+    await page.keyboard.press('Enter');
+    expect(await note.textContent()).toMatch(/piece [A-Z]/);
+    await page.context().close();
+  });
+
+  it('is put together with fingers on a tablet', async () => {
+    const { page } = await open(address, 820, 1180, true);
+    const { grid, loose } = regions(page);
+    await grid.waitFor();
+    const cell = page.locator('[data-cell="0,0"]');
+    const side = (await cell.boundingBox())?.width ?? 0;
+    expect(side).toBeGreaterThanOrEqual(44);
+    const origin = await pointOn(cell, 0, 0);
+    for (let piece = 0; piece < jigsaw.pieces.length; piece++) {
+      const box = await pieceOf(loose, piece).boundingBox();
+      const [row, column] = boxOf(piece);
+      // Taken hold of a little off its corner, let go a little off its place.
+      await dragFingers(page, [
+        {
+          from: { x: (box?.x ?? 0) + 20, y: (box?.y ?? 0) + 20 },
+          to: { x: origin.x + column * side + 26, y: origin.y + row * side + 12 },
+        },
+      ]);
+      expect(await piecesIn(loose)).not.toContain(piece);
+    }
+    expect(await coveredCells(page)).toBe(jigsaw.rows * jigsaw.columns);
     await page.context().close();
   });
 });

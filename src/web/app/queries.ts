@@ -42,6 +42,10 @@ export function makeQuery(classId: string) {
   return queryOptions({ queryKey: ['make', classId], queryFn: () => call('make', { classId }, null) });
 }
 
+export function setQuery(setId: string) {
+  return queryOptions({ queryKey: ['set', setId], queryFn: () => call('set', { setId }, null) });
+}
+
 export function evidenceQuery(childId: string, skillId: string) {
   return queryOptions({
     queryKey: ['evidence', childId, skillId],

@@ -55,7 +55,13 @@ export function ChainTable({ chain, title, name, onOther, onLeave }: Props) {
   const lastLaid = line.laid.at(-1);
   const closer = focused !== null && line.laid.includes(focused) ? focused : lastLaid;
   const question = cards[closer ?? -1]?.question ?? null;
-  const hints = useHints(question ? questionHints(question).map((text) => ({ text })) : [FIRST_HINT], closer);
+  const hints = useHints(
+    () => ({
+      about: String(closer),
+      hints: question ? questionHints(question).map((text) => ({ text })) : [FIRST_HINT],
+    }),
+    closer,
+  );
 
   const others = (piece: number) => line.laid.filter((one) => one !== piece);
   const lay = (piece: number, at: number) => {

@@ -47,11 +47,16 @@ export function LoosePieces({ pieces, moves, fit, away, onPress, onTake }: Props
         const spot = fit.spots[at];
         if (mat.places[piece] || held?.piece === piece || !drawn || !spot) return null;
         return (
-          <li key={piece} style={{ left: `${spot.x}px`, top: `${spot.y}px` }}>
+          <li
+            key={piece}
+            className={away.has(piece) ? styles.away : undefined}
+            style={{ left: `${spot.x}px`, top: `${spot.y}px` }}
+          >
+            <DrawnView drawn={drawn} cellPx={fit.cellPx} />
             <button
               type="button"
               data-piece={piece}
-              className={`${styles.loose} ${away.has(piece) ? styles.away : ''}`}
+              className={styles.loose}
               style={boxStyle(pieces.shape, piece, fit.cellPx)}
               aria-label={drawn.words}
               aria-describedby="how-to-move"
@@ -60,9 +65,7 @@ export function LoosePieces({ pieces, moves, fit, away, onPress, onTake }: Props
               onClick={(event) => onPress(event, piece)}
               onPointerDown={(event) => onTake(event, piece)}
               onKeyDown={(event) => onKey(event, piece)}
-            >
-              <DrawnView drawn={drawn} cellPx={fit.cellPx} />
-            </button>
+            />
           </li>
         );
       })}

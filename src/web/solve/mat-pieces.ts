@@ -1,7 +1,7 @@
 // What a table with a mat is told about its activity: how the pieces look, how they lie, and what is said about them.
 import type { LocaleId } from '#engine/numbers/locale.js';
 import type { Mat, MatShape, Place } from './mat.js';
-import type { Hint } from './table-frame.js';
+import type { Told } from './use-hints.js';
 
 /** A drawing and its size in cells. */
 export interface Drawn {
@@ -26,11 +26,8 @@ export interface MatPieces {
   readonly placeWords: (piece: number, place: Place) => string;
   /** What one sees once a piece lies: what it touches, in neutral words. */
   readonly laidWords: (mat: Mat, piece: number) => string;
-  /** Hints about a cell, or about the whole where none was pressed; `about` tells one such question from another. */
-  readonly hints: (
-    mat: Mat,
-    cell: Place | null,
-  ) => { readonly about: string; readonly hints: readonly Hint[] };
+  /** Hints about a cell, or about the whole where none was pressed. */
+  readonly hints: (mat: Mat, cell: Place | null) => Told;
   /** Whether pressing a bare cell reads its question out large. */
   readonly hasQuestions: boolean;
 }

@@ -38,13 +38,12 @@ export function MatTable({ pieces, title, name, onOther, onLeave }: Props) {
   const { mat, held, cell } = moves;
   const fit = useMatFit(place, pieces, mat.homes);
   const [asked, setAsked] = useState<Place | null>(null);
-  const { about, hints: told } = pieces.hints(mat, asked);
-  const hints = useHints(told, about);
+  const hints = useHints(() => pieces.hints(mat, asked), mat);
 
   const pressCell = (at: Place) => {
     if (moves.pressCell(at) || !pieces.hasQuestions) return;
     setAsked(at);
-    hints.begin(pieces.hints(mat, at).about);
+    hints.begin(pieces.hints(mat, at));
   };
   const dragging = useDrag<Place | 'tray'>({
     locate: ({ piece, x, y, grip }) => {
@@ -143,19 +142,20 @@ export function MatTable({ pieces, title, name, onOther, onLeave }: Props) {
                     : [],
                 )}
                 {held && inHand && (
-                  <button
-                    type="button"
-                    data-hand=""
-                    className={styles.hand}
-                    style={{ ...spotStyle(held.at, fit.cellPx), ...boxStyle(shape, held.piece, fit.cellPx) }}
-                    aria-label={`In hand: ${inHand.words} ${pieces.placeWords(held.piece, held.at)}`}
-                    aria-describedby="how-to-move"
-                    onClick={(event) => dragging.isEcho(event) || moves.lay(held.piece, held.at)}
-                    onPointerDown={(event) => dragging.take(event, held.piece)}
-                    onKeyDown={onHandKey}
-                  >
+                  <div className={styles.hand} style={spotStyle(held.at, fit.cellPx)}>
                     <DrawnView drawn={inHand} cellPx={fit.cellPx} />
-                  </button>
+                    <button
+                      type="button"
+                      data-hand=""
+                      className={styles.loose}
+                      style={boxStyle(shape, held.piece, fit.cellPx)}
+                      aria-label={`In hand: ${inHand.words} ${pieces.placeWords(held.piece, held.at)}`}
+                      aria-describedby="how-to-move"
+                      onClick={(event) => dragging.isEcho(event) || moves.lay(held.piece, held.at)}
+                      onPointerDown={(event) => dragging.take(event, held.piece)}
+                      onKeyDown={onHandKey}
+                    />
+                  </div>
                 )}
               </div>
             </div>

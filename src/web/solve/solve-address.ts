@@ -1,8 +1,10 @@
 // Addresses at which pieces lie ready to be solved on the screen.
 import type { WishChange } from '../screens/make/wish.js';
 
-/** A wish of the Make room for a single set. */
-export type SolveSearch = Omit<WishChange, 'count'>;
+/** A wish of the Make room for a single set; or the id of a kept set, with which nothing else counts. */
+export interface SolveSearch extends Omit<WishChange, 'count'> {
+  readonly set?: string | undefined;
+}
 
 /**
  * Where the set of a wish can be solved, in the form that links and `navigate` take. `seed` is the set's own, which tells

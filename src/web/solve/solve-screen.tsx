@@ -3,8 +3,8 @@ import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import { useWords } from '../app/use-words.js';
 import { Button } from '../parts/button.js';
-import { ACTIVITY_WORDS } from '../screens/make/words.js';
 import { ChainTable } from './chain-table.js';
+import { JigsawTable } from './jigsaw-table.js';
 import { solveAddress } from './solve-address.js';
 import styles from './solve-screen.module.css';
 import { TrailTable } from './trail-table.js';
@@ -16,28 +16,35 @@ export function SolveScreen() {
   const found = useActivity(classId, search);
   const words = useWords();
   const navigate = useNavigate();
-  const leave = () => void navigate({ to: '/class/$classId/make', params: { classId }, search });
-  const other = () =>
-    void navigate({ ...solveAddress(classId, search, (search.seed ?? 1) + 1), replace: true });
+  const { set: keptSet, ...wish } = search;
+  const leave = () => void navigate({ to: '/class/$classId/make', params: { classId }, search: wish });
+  const other =
+    keptSet === undefined
+      ? () => void navigate({ ...solveAddress(classId, wish, (wish.seed ?? 1) + 1), replace: true })
+      : null;
 
   if (!found) return <main className={styles.waiting} aria-busy="true" aria-label="Making the pieces" />;
   if (!found.ok) {
     return (
       <Stopped {...found.refusal} onLeave={leave}>
-        <Button onPress={other}>Try other pieces</Button>
+        {other && <Button onPress={other}>Try other pieces</Button>}
       </Stopped>
     );
   }
-  const { activity, name } = found;
-  const title = `${ACTIVITY_WORDS[activity.kind].name} for ${words.years(activity.years)}, number ${activity.seed}`;
+  const { activity, name, number } = found;
+  const title = `${NAMES[activity.kind]} for ${words.years(activity.years)}, ${number}`;
   const table = { title, name, onOther: other, onLeave: leave };
   switch (activity.kind) {
     case 'chain':
       return <ChainTable key={name} chain={activity} {...table} />;
     case 'trail':
       return <TrailTable key={name} trail={activity} {...table} />;
+    case 'jigsaw':
+      return <JigsawTable key={name} jigsaw={activity} {...table} />;
   }
 }
+
+const NAMES = { chain: 'Chain', trail: 'Trail', jigsaw: 'Jigsaw' } as const;
 
 interface StoppedProps {
   readonly message: string;

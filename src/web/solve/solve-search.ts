@@ -1,4 +1,4 @@
-// What to solve, as it stands in the address: a wish of the Make room, which names its pieces by their seed.
+// What to solve, as it stands in the address: a wish of the Make room, which names its pieces by their seed, or a kept set.
 import { z } from 'zod';
 import { readWishSearch } from '../screens/make/wish-search.js';
 import type { SolveSearch } from './solve-address.js';
@@ -11,6 +11,7 @@ const Own = z.object({
     .max(2 ** 31 - 1)
     .optional()
     .catch(undefined),
+  set: z.string().max(60).optional().catch(undefined),
 });
 
 /** What an address says; whatever is wrong with it, the rest counts. */

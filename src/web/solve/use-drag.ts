@@ -111,8 +111,9 @@ export function useDrag<P>({ locate, onDrop, onPress }: Handlers<P>): Dragging<P
       const drag = { pointer, piece, x, y, grip: held, over: null };
       pressed.current.set(pointer, { drag, fromX: x, fromY: y, isMoving: false });
     },
-    isEcho: ({ nativeEvent }) =>
-      Boolean((nativeEvent as Partial<PointerEvent>).pointerType) ||
-      performance.now() - letGoMs.current < CLICK_MS,
+    isEcho: ({ nativeEvent }) => {
+      const { pointerType } = nativeEvent as Partial<PointerEvent>;
+      return pointerType === undefined ? performance.now() - letGoMs.current < CLICK_MS : pointerType !== '';
+    },
   };
 }
