@@ -20,6 +20,7 @@ import {
 } from './sets.js';
 import { Settings } from './settings.js';
 import { Alternative, LockChange, NumberChange, Reshuffle, Sheet, Swap, TodayView } from './today.js';
+import { LadderChange, LevelChange, OutcomeBatch, TimedDay, TimedView } from './timed-room.js';
 import { EvidenceView, UnderstandingView } from './understanding.js';
 
 const nothing = z.object({});
@@ -136,6 +137,38 @@ export const ENDPOINTS = {
   },
   changeAway: { method: 'PUT', path: '/api/classes/:classId/away', body: AwayChange, answer: nothing },
   changeBand: { method: 'PUT', path: '/api/children/:childId/band', body: BandChange, answer: nothing },
+  timed: { method: 'GET', path: '/api/classes/:classId/timed/:date', body: null, answer: TimedView },
+  handOutTimed: {
+    method: 'POST',
+    path: '/api/classes/:classId/timed',
+    body: TimedDay,
+    answer: TimedView,
+  },
+  recordTimed: {
+    method: 'PUT',
+    path: '/api/classes/:classId/timed/outcomes',
+    body: OutcomeBatch,
+    answer: TimedView,
+  },
+  undoTimed: {
+    method: 'POST',
+    path: '/api/classes/:classId/timed/sheets/:sheetId/undo',
+    body: TimedDay,
+    answer: TimedView,
+  },
+  moveLevel: {
+    method: 'PUT',
+    path: '/api/classes/:classId/timed/children/:childId/level',
+    body: LevelChange,
+    answer: TimedView,
+  },
+  undoLevel: {
+    method: 'POST',
+    path: '/api/classes/:classId/timed/children/:childId/undo',
+    body: TimedDay,
+    answer: TimedView,
+  },
+  changeLadder: { method: 'PUT', path: '/api/classes/:classId/ladder', body: LadderChange, answer: nothing },
 } as const;
 
 export type EndpointName = keyof typeof ENDPOINTS;
@@ -149,6 +182,7 @@ export const FILE_PATHS = {
   print: '/api/print',
   kits: '/api/kits',
   practice: '/api/print/practice',
+  timed: '/api/print/timed',
   rotaPaper: '/api/classes/:classId/rota/:kind/paper',
   backup: '/api/backup',
   restore: '/api/restore',

@@ -4,12 +4,14 @@ import type { KitRequest } from './kit-request.js';
 import { runJob } from './run-job.js';
 import type { Press } from './press.js';
 import type { PreviewedBoard, PrintedBoard, PrintRequest, Result } from './request.js';
+import type { TimedPrintRequest } from './timed-request.js';
 
 export type PrinterJob =
   | { readonly task: 'print'; readonly request: PrintRequest }
   | { readonly task: 'preview'; readonly request: PrintRequest }
   | { readonly task: 'printKit'; readonly request: KitRequest }
-  | { readonly task: 'previewKit'; readonly request: KitRequest };
+  | { readonly task: 'previewKit'; readonly request: KitRequest }
+  | { readonly task: 'printTimed'; readonly request: TimedPrintRequest };
 
 interface Waiting {
   readonly job: PrinterJob;
@@ -51,6 +53,11 @@ export class Printer {
   /** The same pages as SVG strings. */
   previewKit(request: KitRequest): Promise<Result<PreviewedBoard>> {
     return this.#enqueue({ task: 'previewKit', request }) as Promise<Result<PreviewedBoard>>;
+  }
+
+  /** The finished PDF of timed practice. */
+  printTimed(request: TimedPrintRequest): Promise<Result<PrintedBoard>> {
+    return this.#enqueue({ task: 'printTimed', request }) as Promise<Result<PrintedBoard>>;
   }
 
   /** Ends the thread; jobs still waiting are rejected. */

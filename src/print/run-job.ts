@@ -7,5 +7,6 @@ import type { PreviewedBoard, PrintedBoard, Result } from './request.js';
 export function runJob(press: Press, job: PrinterJob): Promise<Result<PrintedBoard | PreviewedBoard>> {
   if (job.task === 'print') return press.print(job.request);
   if (job.task === 'preview') return press.preview(job.request);
+  if (job.task === 'printTimed') return press.printTimed(job.request);
   return job.task === 'printKit' ? press.printKit(job.request) : press.previewKit(job.request);
 }

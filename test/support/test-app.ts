@@ -70,6 +70,7 @@ export async function openTestApp(): Promise<TestApp> {
       preview: (order) => press.preview(order),
       printKit: (order) => press.printKit(order),
       previewKit: (order) => press.previewKit(order),
+      printTimed: (order) => press.printTimed(order),
     },
     backups: {
       take: (passphrase) =>

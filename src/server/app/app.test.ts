@@ -70,6 +70,7 @@ describe('endpoints that read', () => {
     };
     const chain = composeChain({ years: [3, 4], seed: 1, locale: 'en-AU' });
     const mark = { childId: 'x', rung: 1, state: 'right', typed: '' };
+    const outcome = { attempted: 1, wrong: [], written: {}, redoWrong: [], minutes: null };
     const bodies: Partial<Record<EndpointName, unknown>> = {
       changeClass: { name: 'A', years: [4] },
       addChildren: { children: [{ givenName: 'A', familyName: '', alias: '', year: 4 }] },
@@ -101,6 +102,12 @@ describe('endpoints that read', () => {
       undoRota: {},
       changeAway: { childId: 'x', absent: true },
       changeBand: { band: 'upper' },
+      handOutTimed: { date: TODAY },
+      recordTimed: { date: TODAY, entries: [{ sheetId: 'no', outcome }] },
+      undoTimed: { date: TODAY },
+      moveLevel: { date: TODAY, levelId: 'add-5' },
+      undoLevel: { date: TODAY },
+      changeLadder: { ladder: null },
     };
     const names = Object.keys(ENDPOINTS) as EndpointName[];
     for (const name of names.filter(

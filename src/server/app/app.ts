@@ -11,6 +11,7 @@ import { HANDLERS } from './handlers.js';
 import { printPractice } from './routes/practice.js';
 import { printKit } from './routes/kits.js';
 import { printPdf } from './routes/print.js';
+import { printTimedDay } from './routes/timed.js';
 import { rotaPaper } from './routes/rota-paper.js';
 import { downloadBackup, restoreBackup } from './routes/backup.js';
 
@@ -42,6 +43,7 @@ export function createApp(services: Services, limits: Limits = DEFAULT_LIMITS): 
   for (const name of Object.keys(ENDPOINTS) as EndpointName[]) register(app, name, services);
   app.post(FILE_PATHS.kits, (context) => printKit(context, services));
   app.post(FILE_PATHS.print, (context) => printPdf(context, services));
+  app.post(FILE_PATHS.timed, (context) => printTimedDay(context, services));
   app.post(FILE_PATHS.practice, (context) => printPractice(context, services));
   app.get(FILE_PATHS.rotaPaper, (context) => rotaPaper(context, services));
   app.post(FILE_PATHS.backup, (context) => downloadBackup(context, services));

@@ -28,6 +28,8 @@ import {
 } from './desk/rota.js';
 import { keepSets, library, makeSets, markSets, noteSet, removeSet, setWithContent } from './desk/sets.js';
 import { readSettings, saveSettings } from './desk/settings.js';
+import { changeLadder } from './desk/timed/ladder.js';
+import { handOutTimed, moveChild, recordTimed, timedView, undoMove, undoTimed } from './desk/timed/room.js';
 import { evidenceView, understandingView } from './desk/understanding.js';
 import { readRoster } from './roster/read-roster.js';
 import { previewPractice } from './routes/practice.js';
@@ -46,6 +48,7 @@ type Handler<N extends EndpointName> = (
 ) => Promise<Result<AnswerOf<N>>>;
 
 const param = (params: Params, name: string): string => params[name] ?? '';
+const classOf = (params: Params) => param(params, 'classId');
 const rotaOf = (params: Params) => ({ classId: param(params, 'classId'), kind: param(params, 'kind') });
 
 export const HANDLERS: { readonly [N in EndpointName]: Handler<N> } = {
@@ -123,4 +126,18 @@ export const HANDLERS: { readonly [N in EndpointName]: Handler<N> } = {
   undoRota: (services, params) => undoRota(services, rotaOf(params)),
   changeAway: (services, params, body) => changeAway(services, param(params, 'classId'), body),
   changeBand: (services, params, body) => changeBand(services, param(params, 'childId'), body.band),
+  timed: (services, params) => timedView(services, { classId: classOf(params), date: param(params, 'date') }),
+  handOutTimed: (services, params, { date }) => handOutTimed(services, { classId: classOf(params), date }),
+  recordTimed: (services, params, { date, entries }) =>
+    recordTimed(services, { classId: classOf(params), date }, entries),
+  undoTimed: (services, params, { date }) =>
+    undoTimed(services, { classId: classOf(params), date }, param(params, 'sheetId')),
+  moveLevel: (services, params, { date, levelId }) =>
+    moveChild(services, { classId: classOf(params), date }, param(params, 'childId'), levelId),
+  undoLevel: (services, params, { date }) =>
+    undoMove(services, { classId: classOf(params), date }, param(params, 'childId')),
+  async changeLadder(services, params, { ladder }) {
+    const changed = await changeLadder(services, classOf(params), ladder);
+    return changed.ok ? { ok: true, value: {} } : changed;
+  },
 };

@@ -6,7 +6,7 @@ const STATUS_BY_CODE: readonly (readonly [RegExp, 403 | 404 | 409 | 413 | 500 | 
   [/^(internal|disk\.failed)$/, 500],
   [/^(not\.found|child\.missing|skill\.unknown|request\.path)$/, 404],
   [
-    /^(conflict|rota(tion)?\.[\w-]+|board\.marked|board\.swap|nothing\.to-(undo|redo)|backup\.would-overwrite)$/,
+    /^(conflict|rota(tion)?\.[\w-]+|timed\.no(body|-sheets)|board\.marked|board\.swap|nothing\.to-(undo|redo)|backup\.would-overwrite)$/,
     409,
   ],
   [/^request\.size$/, 413],

@@ -1,6 +1,7 @@
 // The server's links to the outside, handed in by whoever starts it.
 import type { KitRequest } from '#print/kit-request.js';
 import type { PreviewedBoard, PrintedBoard, PrintRequest, Result as PrintResult } from '#print/request.js';
+import type { TimedPrintRequest } from '#print/timed-request.js';
 import type { Result as StoreResult } from '#store/result.js';
 import type { Store } from '#store/store.js';
 
@@ -10,6 +11,7 @@ export interface Printing {
   preview(request: PrintRequest): Promise<PrintResult<PreviewedBoard>>;
   printKit(request: KitRequest): Promise<PrintResult<PrintedBoard>>;
   previewKit(request: KitRequest): Promise<PrintResult<PreviewedBoard>>;
+  printTimed(request: TimedPrintRequest): Promise<PrintResult<PrintedBoard>>;
 }
 
 /** One file that holds a school, and back; compression and encryption belong to the runtime. */

@@ -53,6 +53,7 @@ export async function openServices(variables: NodeJS.ProcessEnv, options: OpenOp
           preview: (request) => printer.previewBoard(request),
           printKit: (request) => printer.printKit(request),
           previewKit: (request) => printer.previewKit(request),
+          printTimed: (request) => printer.printTimed(request),
         },
         backups: {
           take: (passphrase) =>
