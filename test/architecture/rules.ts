@@ -23,7 +23,7 @@ const PACKAGES: Partial<Record<Layer, RegExp>> = {
 };
 
 /** From server/app only these parts of store and print: types that know no runtime. */
-const RUNTIME_FREE = /^#(store\/(store|records|result|snapshot)|print\/(request|kit-request))\.js$/;
+const RUNTIME_FREE = /^#(store\/(store|records|result|snapshot)|print\/(kit-|timed-)?request)\.js$/;
 
 /** Words that a layer must not use outside comments and strings, and why. */
 const FORBIDDEN_WORDS: Partial<Record<Layer, readonly (readonly [RegExp, string])[]>> = {
