@@ -25,6 +25,7 @@ describe('textPieces', () => {
       [{ whole: '1', n: '3', d: '4' }, { t: `${NBSP}+${NBSP}` }, { whole: '', n: '5', d: '8' }],
     ],
     ['47 + \u25a1 = 100', [{ t: `47${NBSP}+${NBSP}` }, { gap: true }, { t: `${NBSP}=${NBSP}100` }]],
+    ['2/8 = ?/4', [{ whole: '', n: '2', d: '8' }, { t: `${NBSP}=${NBSP}` }, { whole: '', n: '?', d: '4' }]],
     ['___ tens', [{ gap: true }, { t: ' tens' }]],
     ['18 cm', [{ t: `18${NBSP}cm` }]],
     ['12 500', [{ t: `12${NBSP}500` }]],

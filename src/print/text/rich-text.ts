@@ -7,7 +7,7 @@ export type TextPiece =
   | { readonly gap: true };
 
 const NBSP = '\u00a0';
-const FRACTION = /(?<![\d./,\p{L}])(?:(\d{1,3})[ \u00a0])?(\d{1,4})\/(\d{1,4})(?![\d/]|\.\d)/gu;
+const FRACTION = /(?<![\d./,\p{L}])(?:(\d{1,3})[ \u00a0])?(\d{1,4}|\?)\/(\d{1,4}|\?)(?![\d/]|\.\d)/gu;
 const GAP = /_{2,}|[\u25a1\u25a2\u2610]/gu;
 /** A space between a number and its unit. */
 const UNIT = /(?<=\d) (?=(?:mm|cm|m|km|g|kg|mL|ml|L|l|h|min|s|am|pm|tens|ones)\b)/gu;

@@ -11,6 +11,7 @@ const ROOMS = [
   { to: '/class/$classId/sets', label: 'Sets' },
   { to: '/class/$classId/marking', label: 'Marking' },
   { to: '/class/$classId/understanding', label: 'Understanding' },
+  { to: '/class/$classId/skills', label: 'Skills' },
   { to: '/class/$classId/children', label: 'Children' },
 ] as const;
 

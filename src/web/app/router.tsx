@@ -15,6 +15,7 @@ import { readWishSearch } from '../screens/make/wish-search.js';
 import { MarkingScreen } from '../screens/marking/marking-screen.js';
 import { PrintScreen } from '../screens/print-room/print-screen.js';
 import { SettingsScreen } from '../screens/settings/settings-screen.js';
+import { SkillsSearch } from '../screens/skills/skills-search.js';
 import { StartScreen } from '../screens/start/start-screen.js';
 import { TodayScreen } from '../screens/today/today-screen.js';
 import { UnderstandingScreen } from '../screens/understanding/understanding-screen.js';
@@ -98,6 +99,13 @@ const understanding = createRoute({
   validateSearch: z.object({ child: z.string().optional(), skill: z.string().optional() }),
   component: UnderstandingScreen,
 });
+const skills = createRoute({
+  getParentRoute: () => inClass,
+  path: '/skills',
+  validateSearch: SkillsSearch,
+  // The whole skill map comes with it; the other screens need not wait for that.
+  component: lazyRouteComponent(() => import('../screens/skills/skills-screen.js'), 'SkillsScreen'),
+});
 const children = createRoute({ getParentRoute: () => inClass, path: '/children', component: ChildrenScreen });
 
 const tree = root.addChildren([
@@ -106,7 +114,7 @@ const tree = root.addChildren([
   settings,
   display,
   solve,
-  inClass.addChildren([today, make, print, sets, marking, understanding, children]),
+  inClass.addChildren([today, make, print, sets, marking, understanding, skills, children]),
 ]);
 
 export function makeRouter(queries: QueryClient) {

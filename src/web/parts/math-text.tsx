@@ -2,16 +2,16 @@
 import { Fragment } from 'react';
 import styles from './math-text.module.css';
 
-/** "1 3/4" and "3/4" are set as stacked fractions; a screen reader hears the plain text. */
+/** "1 3/4", "3/4" and "?/4" are set as stacked fractions; a screen reader hears the plain text. */
 export function MathText({ text }: { readonly text: string }) {
-  const parts = text.split(/(\d+\/\d+)/);
+  const parts = text.split(/((?:\d+|\?)\/(?:\d+|\?))/);
   if (parts.length === 1) return <>{text}</>;
   return (
     <>
       <span className="unseen">{text}</span>
       <span aria-hidden="true">
         {parts.map((part, index) => {
-          const [top, bottom] = /^\d+\/\d+$/.test(part) ? part.split('/') : [];
+          const [top, bottom] = /^(?:\d+|\?)\/(?:\d+|\?)$/.test(part) ? part.split('/') : [];
           // The same text always splits the same way, so the place is a stable key.
           const key = `${index}:${part}`;
           if (top === undefined || bottom === undefined) return <Fragment key={key}>{part}</Fragment>;
