@@ -11,6 +11,7 @@ interface Props {
   readonly sets: readonly LibrarySet[];
   readonly onTick: (ticks: Ticks) => void;
   readonly onOpen: (setId: string) => void;
+  readonly onPrint: () => void;
 }
 
 const MOVES: Readonly<Record<string, readonly [rows: number, columns: number]>> = {
@@ -20,7 +21,7 @@ const MOVES: Readonly<Record<string, readonly [rows: number, columns: number]>> 
   ArrowRight: [0, 1],
 };
 
-export function BoxTable({ sets, onTick, onOpen }: Props) {
+export function BoxTable({ sets, onTick, onOpen, onPrint }: Props) {
   const table = useRef<HTMLTableElement>(null);
   const [place, setPlace] = useState<readonly [row: number, column: number]>([0, 1]);
   const first = sets[0];
@@ -52,6 +53,11 @@ export function BoxTable({ sets, onTick, onOpen }: Props) {
             {first.number === last.number ? `set ${first.number}` : `sets ${first.number} to ${last.number}`}
           </span>
         </h3>
+        {first.kind !== 'jigsaw' && (
+          <Button weight="quiet" aria-label={`Print ${title}, ${first.band}`} onPress={onPrint}>
+            Print {title}
+          </Button>
+        )}
       </div>
       <table ref={table} className={styles.grid} aria-label={`${title}, ${first.band}`}>
         <thead>

@@ -2,13 +2,13 @@
 import { useMutation } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
-import { Checkbox } from 'react-aria-components';
 import { type LibrarySet, SetBand } from '#api/sets.js';
 import { BANDS, type Band, yearsOfBand } from '#engine/curriculum/bands.js';
 import type { SetKind } from '#engine/planning/set-shelf.js';
 import { call, sentencesOf } from '../../app/client.js';
 import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
+import { Check } from '../../parts/check.js';
 import { Notice } from '../../parts/notice.js';
 import styles from './library.module.css';
 import { bandTitle, countOf } from './set-words.js';
@@ -53,20 +53,9 @@ export function MakeForm({ classId, kind, onMade }: Props) {
         </select>
       </label>
       {kind !== 'jigsaw' && (
-        <Checkbox className={styles.check ?? ''} isSelected={dueFirst} onChange={setDueFirst}>
-          {({ isSelected }) => (
-            <>
-              <span className={styles.tickBox}>
-                {isSelected && (
-                  <svg viewBox="0 0 20 20" aria-hidden="true">
-                    <path d="M4 11l4 4 8-10" />
-                  </svg>
-                )}
-              </span>
-              What is due for review comes first
-            </>
-          )}
-        </Checkbox>
+        <Check isSelected={dueFirst} onChange={setDueFirst}>
+          What is due for review comes first
+        </Check>
       )}
       <Button weight="main" onPress={() => make.mutate()} isDisabled={make.isPending}>
         {make.isPending ? 'Making…' : `Make ${countOf(kind, count)}`}

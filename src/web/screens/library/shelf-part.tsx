@@ -9,6 +9,7 @@ import { libraryQuery } from '../../app/queries.js';
 import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
 import { Notice } from '../../parts/notice.js';
+import { BoxPrint } from './box-print.js';
 import { BoxTable } from './box-table.js';
 import styles from './library.module.css';
 import { MakeForm } from './make-form.js';
@@ -32,6 +33,7 @@ export function ShelfPart({ classId, kind, sets }: Props) {
   const queries = useQueryClient();
   const [last, setLast] = useState<Ticks | null>(null);
   const [open, setOpen] = useState<string | null>(null);
+  const [printing, setPrinting] = useState<readonly string[] | null>(null);
   const refresh = () =>
     Promise.all([
       queries.invalidateQueries({ queryKey: libraryQuery(classId).queryKey }),
@@ -45,6 +47,16 @@ export function ShelfPart({ classId, kind, sets }: Props) {
       await refresh();
     },
   });
+  const onPaper = sets.filter(({ id }) => printing?.includes(id));
+  if (onPaper.length > 0)
+    return (
+      <BoxPrint
+        classId={classId}
+        sets={onPaper}
+        onTick={(ticks) => tick.mutate({ ticks, isUndo: false })}
+        onClose={() => setPrinting(null)}
+      />
+    );
   const openSet = sets.find(({ id }) => id === open);
   const bands = BANDS.filter((band) => sets.some((set) => set.band === band));
   return (
@@ -93,6 +105,7 @@ export function ShelfPart({ classId, kind, sets }: Props) {
               sets={box}
               onTick={(ticks) => tick.mutate({ ticks, isUndo: false })}
               onOpen={setOpen}
+              onPrint={() => setPrinting(box.map(({ id }) => id))}
             />
           ))}
         </section>
