@@ -62,9 +62,9 @@ async function startProgram(folder) {
   return { child, address: `http://127.0.0.1:${port}` };
 }
 
-async function ask(address, path, body) {
+async function ask(address, path, body, method = body ? 'POST' : 'GET') {
   const answer = await fetch(`${address}${path}`, {
-    method: body ? 'POST' : 'GET',
+    method,
     headers: { 'content-type': 'application/json', origin: address },
     ...(body ? { body: JSON.stringify(body) } : {}),
   });
@@ -116,6 +116,18 @@ function screens(classId) {
         await page.waitForLoadState('networkidle');
       },
     },
+    { name: 'sets-rota', path: `${inClass('sets')}?kind=chain&view=rota`, size: LAPTOP },
+    { name: 'sets-rota-tablet', path: `${inClass('sets')}?kind=chain&view=rota`, size: TABLET },
+    {
+      name: 'sets-shelf',
+      path: `${inClass('sets')}?kind=chain&view=shelf`,
+      size: LAPTOP,
+      before: async (page) => {
+        const heading = page.getByRole('heading', { name: 'Box 2' }).first();
+        await heading.evaluate((element) => element.scrollIntoView({ block: 'start' }));
+        await page.mouse.wheel(0, -24);
+      },
+    },
     { name: 'children', path: inClass('children'), size: LAPTOP },
     { name: 'settings', path: '/settings', size: LAPTOP },
     {
@@ -146,6 +158,26 @@ async function markingAtWork(page) {
   const wrong = grid.locator('[data-state="wrong"]').first();
   if ((await wrong.count()) > 0) await wrong.click();
   await page.waitForTimeout(300);
+}
+
+/** A shelf at work: a full box of each band in hand, a second one halfway, two children away. */
+async function fillShelf(address, classId) {
+  const path = `/api/classes/${classId}`;
+  const make = async (band, count, seed) =>
+    (await (await ask(address, `${path}/sets`, { kind: 'chain', band, count, seed })).json()).sets;
+  const tick = (sets, step) =>
+    ask(address, `${path}/sets/steps`, { setIds: sets.map(({ id }) => id), step, done: true }, 'PUT');
+  const { children } = await (await ask(address, path)).json();
+  const boxes = [await make('middle', 10, 1), await make('upper', 10, 1), await make('upper', 5, 11)].flat();
+  const second = await make('middle', 10, 11);
+  for (const step of ['printed', 'cut', 'laminated', 'boxed']) await tick(boxes, step);
+  await tick(second, 'printed');
+  await tick(second.slice(0, 7), 'cut');
+  await tick(second.slice(0, 5), 'laminated');
+  await tick(second.slice(0, 4), 'boxed');
+  await ask(address, `${path}/away`, { childId: children[4].id, absent: true }, 'PUT');
+  await ask(address, `${path}/rota/chain/hand-out`, {});
+  await ask(address, `${path}/away`, { childId: children[9].id, absent: true }, 'PUT');
 }
 
 async function takeScreens(browser, address, classId, isWanted) {
@@ -179,6 +211,7 @@ const PRINTED = [
   { name: 'page-slips', order: { document: 'slips', paper: 'A4', perPage: 6, names: true }, pages: [1] },
   { name: 'page-key', order: { document: 'key', paper: 'A4' }, pages: [1] },
   { name: 'page-relief', order: { document: 'relief', paper: 'A4' }, pages: [1] },
+  { name: 'page-rota', order: { document: 'rota', paper: 'A4' }, pages: [1] },
 ];
 
 async function takePages(folder, address, sheets, isWanted) {
@@ -188,7 +221,10 @@ async function takePages(folder, address, sheets, isWanted) {
   for (const { name, order, pages } of PRINTED) {
     if (!isWanted(name)) continue;
     const sheetIds = order.document === 'sheet' ? [front, back] : [front];
-    const answer = await ask(address, '/api/print', { ...order, sheetIds });
+    const answer =
+      order.document === 'rota'
+        ? await ask(address, `/api/classes/${sheets[0].classId}/rota/chain/paper`)
+        : await ask(address, '/api/print', { ...order, sheetIds });
     const pdf = join(folder, `${name}.pdf`);
     writeFileSync(pdf, Buffer.from(await answer.arrayBuffer()));
     for (const page of pages) {
@@ -246,6 +282,7 @@ try {
   const { sheets } = await (
     await ask(address, `/api/classes/${id}/number`, { date: TODAY, number: NUMBER })
   ).json();
+  await fillShelf(address, id);
   await takeScreens(browser, address, id, isWanted);
   await takePages(folder, address, sheets, isWanted);
 } finally {
@@ -255,5 +292,7 @@ try {
   await ended;
   rmSync(folder, { recursive: true, force: true });
 }
-const total = readdirSync(IMAGES).reduce((sum, file) => sum + readFileSync(join(IMAGES, file)).length, 0);
+const total = readdirSync(IMAGES)
+  .filter((name) => name.endsWith('.png'))
+  .reduce((sum, file) => sum + readFileSync(join(IMAGES, file)).length, 0);
 console.log(`docs/images: ${(total / 1e6).toFixed(2)} MB`);

@@ -12,6 +12,7 @@ import {
   NoteChange,
   RotaTap,
   RotaView,
+  SetFinished,
   SetGiven,
   SetOrder,
   SetsToKeep,
@@ -114,7 +115,7 @@ export const ENDPOINTS = {
   finishSet: {
     method: 'POST',
     path: '/api/classes/:classId/rota/:kind/finished',
-    body: RotaTap,
+    body: SetFinished,
     answer: RotaView,
   },
   giveSet: {

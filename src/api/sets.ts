@@ -104,6 +104,8 @@ export const RotaView = z.object({
 export type RotaView = z.infer<typeof RotaView>;
 
 export const RotaTap = z.object({ childId: z.string() });
+/** `setId`, when given, is the set that the page showed: a tap on what has changed meanwhile does nothing. */
+export const SetFinished = RotaTap.extend({ setId: z.string().optional() });
 export const SetGiven = RotaTap.extend({ setId: z.string() });
 export const AwayChange = RotaTap.extend({ absent: z.boolean() });
 export const BandChange = z.object({ band: SetBand.nullable() });

@@ -214,6 +214,9 @@ describe('the rota', () => {
     expect(held(later, 'Ana')).toMatchObject({ band: 'middle' });
     expect(new Set([ana?.id, bo?.id, held(later, 'Ana')?.id]).size).toBe(3);
     expect(held(later, 'Bo')).toEqual(bo);
+    // Another page still shows the set that is done.
+    const stale = { childId: rota.child('Ana'), setId: ana?.id };
+    expect(await rota.refused('finishSet', stale)).toBe('conflict');
     expect(later.children[0]?.had).toEqual([ana?.id]);
     // The only lower set is done: nothing else for Cy, who is told why.
     const none = await rota.finish('Cy');

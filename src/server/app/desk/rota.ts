@@ -7,6 +7,7 @@ import { assignDay, assignNext } from '#engine/planning/rotation.js';
 import {
   finishesOf,
   isInUse,
+  loanOf,
   REVIEW_GAP_DAYS,
   type RotationChild,
   type RotationState,
@@ -68,11 +69,15 @@ export async function handOut(services: Services, place: RotaPlace): Promise<Res
       );
 }
 
-/** The child's set is done; it gets the next one where there is one. */
+/**
+ * The child's set is done; it gets the next one where there is one. With `setId`, refused when the child has another set
+ * by now: somebody else was quicker.
+ */
 export async function finishSet(
   services: Services,
   place: RotaPlace,
   childId: string,
+  setId?: string,
 ): Promise<Result<RotaView>> {
   const rota = await readRota(services, place);
   if (!rota.ok) return rota;
@@ -81,6 +86,9 @@ export async function finishSet(
   if (child.value.isAbsent)
     return refuse('rotation.away', 'This child is away today and keeps its set.', 'Take “away” back first.');
   const { state } = rota.value;
+  const held = loanOf(state, childId);
+  if (setId !== undefined && held && held.setId !== setId)
+    return refuse('conflict', 'This child has another set by now.', 'Look at the rota again.');
   const loans = state.loans.map((loan) =>
     loan.childId === childId && loan.to === null ? { ...loan, to: state.date, isFinished: true } : loan,
   );

@@ -1,7 +1,7 @@
 // The rota of today: a row for each child, one tap when a set is finished, and the last tap taken back.
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { LibrarySet, RotaChild, RotaView } from '#api/sets.js';
 import { rotaPaperPath } from '#api/endpoints.js';
 import type { SetKind } from '#engine/planning/set-shelf.js';
@@ -31,12 +31,16 @@ export interface RotaActs {
   readonly setBand: (child: RotaChild, band: RotaChild['band'] | null) => void;
 }
 
+/** A second tap on a child so soon is a finger that trembled, not another set that was finished. */
+const TWICE_MS = 700;
+
 export function RotaPart({ classId, kind, sets, onShelf }: Props) {
   const words = useWords();
   const queries = useQueryClient();
   const rota = useQuery(rotaQuery(classId, kind));
   const [changing, setChanging] = useState<string | null>(null);
   const [said, setSaid] = useState('');
+  const tapped = useRef(new Map<string, number>());
   const params = { classId, kind };
 
   const act = useMutation({
@@ -53,7 +57,13 @@ export function RotaPart({ classId, kind, sets, onShelf }: Props) {
     act.mutate({ run, about: about?.id ?? null });
   const look = () => call('rota', params, null);
   const acts: RotaActs = {
-    finish: (child) => turn(child, () => call('finishSet', params, { childId: child.id })),
+    finish: (child) => {
+      const setId = child.holds?.id;
+      if (setId === undefined || performance.now() - (tapped.current.get(child.id) ?? -TWICE_MS) < TWICE_MS)
+        return;
+      tapped.current.set(child.id, performance.now());
+      turn(child, () => call('finishSet', params, { childId: child.id, setId }));
+    },
     give: (child, setId) => turn(child, () => call('giveSet', params, { childId: child.id, setId })),
     takeBack: (child) => turn(child, () => call('takeBackSet', params, { childId: child.id })),
     setAway: (child, absent) =>
