@@ -123,7 +123,7 @@ export function createProgram(): Command {
     .option('--paper <paper>', 'A4, A3 or Letter', 'A4')
     .option(
       '--document <name>',
-      'board, pupil, slips, key, relief or practice; of a chain cards, of a trail tiles, of both labels, key or pupil; the whole kit when left out',
+      'board, pupil, slips, key, relief or practice; of a chain cards, of a trail tiles, of a jigsaw pieces, of all three labels, key or pupil; the whole kit when left out',
     )
     .option('--tiled', 'a poster in parts to be joined')
     .option('--per-page <count>', 'slips to a page: 6 or 8', '6')
@@ -131,7 +131,7 @@ export function createProgram(): Command {
     .option('--date <date>', 'the day to print, such as 2026-02-03')
     .option('--low-ink', 'outlines instead of solid areas')
     .option('--large-print', 'larger letters where the page has room')
-    .option('--first-set <number>', 'the number of the first set of chains or trails; others follow', '1')
+    .option('--first-set <number>', 'the number of the first of several sets; others follow', '1')
     .option('--label <text>', 'your own words on the backs and labels of sets')
     .option('--names <names>', 'children’s names between commas, for name tags')
     .option('--no-backs', 'loose pieces without backs, for one-sided printing')

@@ -1,6 +1,7 @@
 // What a caller asks the print room for when a self-checking activity is printed: numbered sets of loose pieces with their
 // labels and keys. Plain data: it crosses a thread boundary as it is.
 import type { Chain } from '#engine/activities/chain/chain.js';
+import type { Jigsaw } from '#engine/activities/jigsaw/jigsaw.js';
 import type { Trail } from '#engine/activities/trail/trail.js';
 import type { LocaleId } from '#engine/numbers/locale.js';
 import type { PaperId } from './request.js';
@@ -54,4 +55,7 @@ interface KitRequestOf<A extends string, T> {
   readonly options: KitOptions;
 }
 
-export type KitRequest = KitRequestOf<'chain', Chain> | KitRequestOf<'trail', Trail>;
+export type KitRequest =
+  | KitRequestOf<'chain', Chain>
+  | KitRequestOf<'trail', Trail>
+  | KitRequestOf<'jigsaw', Jigsaw>;

@@ -57,7 +57,7 @@ export class Press {
       value: {
         pdf: withViewerPreferences(pdf, { isDuplex }),
         pages,
-        warnings: [...warnings(), ...remarks],
+        warnings: [...new Set([...warnings(), ...remarks])],
       },
     };
   }
@@ -79,7 +79,11 @@ export class Press {
     isCut ||= pages.length > MOST_PREVIEW_PAGES;
     return {
       ok: true,
-      value: { pages: pages.slice(0, MOST_PREVIEW_PAGES), isCut, warnings: [...warnings(), ...remarks] },
+      value: {
+        pages: pages.slice(0, MOST_PREVIEW_PAGES),
+        isCut,
+        warnings: [...new Set([...warnings(), ...remarks])],
+      },
     };
   }
 

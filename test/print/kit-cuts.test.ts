@@ -3,8 +3,17 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { paperSize } from '#print/paper.js';
 import type { PrintedBoard } from '#print/request.js';
-import { chainRequest, chainSets, cutsAcross, cutsDown, inkWithin, printKit } from './kit-tools.js';
-import { inspect, printer, type Raster, rasterOf } from './pdf-tools.js';
+import {
+  chainRequest,
+  chainSets,
+  cutsAcross,
+  cutsDown,
+  fixtureJigsaw,
+  inkWithin,
+  jigsawRequest,
+  printKit,
+} from './kit-tools.js';
+import { inspect, printer, type Raster, rasterOf, wordsOf } from './pdf-tools.js';
 
 afterAll(() => printer.close());
 
@@ -146,6 +155,60 @@ function textAt(
   const args = ['-f', String(page), '-l', String(page), ...area, 'PDF', '-'];
   return inspect(pdf, 'pdftotext', args).toString('utf8').trim();
 }
+
+describe.each(['A4', 'Letter'] as const)('pieces of a jigsaw on %s', (paper) => {
+  const jigsaw = fixtureJigsaw();
+  const set = { number: 41, activity: jigsaw };
+  const cell = 27;
+  const left = (paperSize(paper).widthMm - 7 * cell) / 2;
+  const top = 12;
+  const owner = (row: number, column: number) =>
+    jigsaw.pieces.findIndex(({ cells }) => cells.some((at) => at[0] === row && at[1] === column));
+
+  it('are cut along the edges of their cells, with 3 mm free inside', async () => {
+    const page = rasterOf((await printKit(jigsawRequest('pieces', [set], paper))).pdf, 1, 300);
+    for (let row = 0; row < 5; row++) {
+      // A level look through the upper part of the row, below the round corners and the letters, above the texts.
+      const wanted = Array.from({ length: 8 }, (_, i) => i)
+        .filter((i) => owner(row, i - 1) !== owner(row, i))
+        .map((i) => left + i * cell);
+      const level = top + row * cell + 6.2;
+      const found = cutsAcross(page, level).filter((x) => wanted.some((one) => Math.abs(one - x) < 1));
+      expectNear(found, wanted);
+      for (let column = 0; column < 7; column++) {
+        const [x, y] = [left + column * cell, top + row * cell];
+        const sides = [
+          [owner(row - 1, column), { left: x + 8, right: x + cell - 6, top: y + 0.4, bottom: y + SAFE_MM }],
+          [
+            owner(row + 1, column),
+            { left: x + 6, right: x + cell - 6, top: y + cell - SAFE_MM, bottom: y + cell - 0.4 },
+          ],
+          [owner(row, column - 1), { left: x + 0.4, right: x + SAFE_MM, top: y + 8, bottom: y + cell - 6 }],
+          [
+            owner(row, column + 1),
+            { left: x + cell - SAFE_MM, right: x + cell - 0.4, top: y + 6, bottom: y + cell - 6 },
+          ],
+        ] as const;
+        for (const [neighbour, rim] of sides)
+          if (neighbour !== owner(row, column))
+            expect(inkWithin(page, rim), `cell ${row}, ${column}`).toBeNull();
+      }
+    }
+  });
+
+  it('have the number of their set behind one of their own cells', async () => {
+    const { pdf } = await printKit(jigsawRequest('pieces', [set], paper));
+    const numbers = (wordsOf(pdf)[1]?.words ?? []).filter(({ text }) => text === '41');
+    expect(numbers).toHaveLength(jigsaw.pieces.length);
+    const owners = numbers.map(({ left: from, right: to, top: upper, bottom: lower }) => {
+      const x = paperSize(paper).widthMm - (from + to) / 2;
+      const [row, column] = [((upper + lower) / 2 - top) / cell, (x - left) / cell];
+      expect(Math.abs(column - Math.floor(column) - 0.5) * cell).toBeLessThan(TOLERANCE_MM);
+      return owner(Math.floor(row), Math.floor(column));
+    });
+    expect(new Set(owners).size).toBe(jigsaw.pieces.length);
+  });
+});
 
 it('labels and sheets to cut and paste keep text 3 mm off every cut too', async () => {
   const sets = chainSets(10, [3, 4]);

@@ -2,6 +2,8 @@
 import { readFileSync } from 'node:fs';
 import type { Chain } from '#engine/activities/chain/chain.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
+import { composeJigsaw, type JigsawRequest } from '#engine/activities/jigsaw/compose.js';
+import type { Jigsaw } from '#engine/activities/jigsaw/jigsaw.js';
 import type { KitOptions, KitRequest, KitSet } from '#print/kit-request.js';
 import type { PaperId, PrintedBoard } from '#print/request.js';
 import { printer, type Raster } from './pdf-tools.js';
@@ -36,8 +38,31 @@ export async function printKit(wanted: KitRequest): Promise<PrintedBoard> {
   return result.value;
 }
 
-export const DPI = 300;
-export const toPixels = (mm: number) => Math.round((mm / 25.4) * DPI);
+/** An invented jigsaw of 5 x 7 sums, kept for the same reason. */
+export function fixtureJigsaw(): Jigsaw {
+  return JSON.parse(readFileSync(new URL('../fixtures/jigsaw-5x7.json', import.meta.url), 'utf8')) as Jigsaw;
+}
+
+/** Jigsaws of these years, numbered from 1. */
+export function jigsawSets(count: number, wish: Omit<JigsawRequest, 'seed' | 'locale'>): KitSet<Jigsaw>[] {
+  return Array.from({ length: count }, (_, at) => {
+    const made = composeJigsaw({ ...wish, seed: at + 1, locale: 'en-AU' });
+    if (!made.ok) throw new Error(made.error.message);
+    return { number: at + 1, activity: made.value };
+  });
+}
+
+export function jigsawRequest(
+  document: KitRequest['document'],
+  sets: readonly KitSet<Jigsaw>[],
+  paper: PaperId = 'A4',
+  options: Partial<KitOptions> = {},
+): KitRequest {
+  return { activity: 'jigsaw', document, sets, paper, options: { locale: 'en-AU', ...options } };
+}
+
+const DPI = 300;
+const toPixels = (mm: number) => Math.round((mm / 25.4) * DPI);
 const toMm = (pixels: number) => (pixels / DPI) * 25.4;
 
 /** Centres of the dark stretches that a straight look across the page meets, in millimetres. */

@@ -2,24 +2,44 @@
 import { createHash } from 'node:crypto';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Chain } from '#engine/activities/chain/chain.js';
+import type { Jigsaw } from '#engine/activities/jigsaw/jigsaw.js';
 import type { KitRequest, KitSet } from '#print/kit-request.js';
-import { PAPERS } from '#print/request.js';
-import { chainRequest, chainSets, fixtureChain, printKit } from './kit-tools.js';
+import { type PaperId, PAPERS } from '#print/request.js';
+import {
+  chainRequest,
+  chainSets,
+  fixtureChain,
+  fixtureJigsaw,
+  jigsawRequest,
+  jigsawSets,
+  printKit,
+} from './kit-tools.js';
 import { inspect, printer, type Word, wordsOf } from './pdf-tools.js';
 
 afterAll(() => printer.close());
 
 const ONE: readonly KitSet<Chain>[] = [{ number: 3, label: 'Blue box', activity: fixtureChain() }];
-const DOCUMENTS = ['cards', 'labels', 'key', 'pupil', 'kit'] as const;
+const ONE_JIGSAW: readonly KitSet<Jigsaw>[] = [{ number: 3, label: 'Blue box', activity: fixtureJigsaw() }];
+
+const CASES = [
+  ...(['cards', 'labels', 'key', 'pupil', 'kit'] as const).map(
+    (document) => ['chain', document, (paper: PaperId) => chainRequest(document, ONE, paper)] as const,
+  ),
+  ...(['pieces', 'labels', 'key', 'pupil', 'kit'] as const).map(
+    (document) =>
+      ['jigsaw', document, (paper: PaperId) => jigsawRequest(document, ONE_JIGSAW, paper)] as const,
+  ),
+];
+const TWO_SIDED: ReadonlySet<string> = new Set(['cards', 'pieces', 'kit']);
 
 /** All text of a PDF without the spaces, since a fraction's parts are read apart from its words. */
 function textOf(pdf: Uint8Array): string {
   return inspect(pdf, 'pdftotext', ['-raw', 'PDF', '-']).toString('utf8').replace(/\s+/gu, '');
 }
 
-describe.each(DOCUMENTS)('a chain’s %s', (document) => {
+describe.each(CASES)('of a %s: %s', (activity, document, requestOn) => {
   it.each(PAPERS)('is sound on %s', async (paper) => {
-    const { pdf, pages, warnings } = await printKit(chainRequest(document, ONE, paper));
+    const { pdf, pages, warnings } = await printKit(requestOn(paper));
     expect(warnings).toEqual([]);
     expect(wordsOf(pdf)).toHaveLength(pages);
     const fonts = inspect(pdf, 'pdffonts', ['PDF']).toString().trim().split('\n').slice(2);
@@ -30,20 +50,20 @@ describe.each(DOCUMENTS)('a chain’s %s', (document) => {
     );
     expect(Buffer.from(pdf).includes('<pdfuaid:part>1</pdfuaid:part>')).toBe(true);
     const turns = Buffer.from(pdf).includes('/Duplex /DuplexFlipLongEdge');
-    expect(turns).toBe(document === 'cards' || document === 'kit');
+    expect(turns).toBe(TWO_SIDED.has(document));
   });
 
   // Look at the pages before accepting new bytes with `vitest run -u test/print/kit.test.ts`.
   it('has the bytes that were looked at and accepted', async () => {
-    const first = await printKit(chainRequest(document, ONE));
-    const again = await printKit(structuredClone(chainRequest(document, ONE)));
+    const first = await printKit(requestOn('A4'));
+    const again = await printKit(structuredClone(requestOn('A4')));
     expect(Buffer.from(first.pdf).equals(again.pdf)).toBe(true);
     const hash = createHash('sha256').update(first.pdf).digest('hex');
-    await expect(`${hash}\n`).toMatchFileSnapshot(`../golden/print/chain-${document}.sha256`);
+    await expect(`${hash}\n`).toMatchFileSnapshot(`../golden/print/${activity}-${document}.sha256`);
   });
 
   it('is previewed as it is printed', async () => {
-    const wanted = chainRequest(document, ONE);
+    const wanted = requestOn('A4');
     const preview = await printer.previewKit(wanted);
     if (!preview.ok) throw new Error(preview.error.message);
     expect(preview.value.pages).toHaveLength((await printKit(wanted)).pages);
@@ -123,8 +143,7 @@ it.each([
   [5, 6],
 ])('strips for years %i and %i carry their texts without a missing letter', async (...years) => {
   const sets = chainSets(4, years, 16);
-  const { pdf, warnings } = await printKit(chainRequest('cards', sets, 'A4', { backs: false }));
-  expect(warnings).toEqual([]);
+  const { pdf } = await printKit(chainRequest('cards', sets, 'A4', { backs: false }));
   const text = textOf(pdf);
   expect(text).not.toMatch(/[\ufffd\u00b7]/u);
   for (const { activity } of sets)
@@ -150,11 +169,58 @@ it('a question too long for its strip is set smaller, and the teacher is told wh
   expect(textOf(pdf)).toContain(long.replace(/\s+/gu, ''));
 });
 
+describe('jigsaws', () => {
+  it('have one sheet of pieces and one mat a set, each with its back', async () => {
+    const sets = jigsawSets(3, { years: [3, 4], rows: 4, columns: 5 });
+    const pagesOf = async (document: KitRequest['document'], options = {}) =>
+      (await printKit(jigsawRequest(document, sets, 'A4', options))).pages;
+    expect(await pagesOf('pieces')).toBe(12);
+    expect(await pagesOf('pieces', { backs: false })).toBe(6);
+    expect(await pagesOf('labels')).toBe(1);
+    expect(await pagesOf('pupil', { copies: 2 })).toBe(6);
+  });
+
+  it('print every cell on its piece, the given ones on the mat, and the way there in the key', async () => {
+    const { rows, columns, cells, given, pieces } = fixtureJigsaw();
+    const words = (pdf: Uint8Array, page: number) =>
+      wordsOf(pdf)[page - 1]?.words.map(({ text }) => text) ?? [];
+    const { pdf } = await printKit(jigsawRequest('pieces', ONE_JIGSAW));
+    const printed = words(pdf, 1);
+    const times = (list: readonly string[], word: string) => list.filter((one) => one === word).length;
+    for (const { text } of cells) {
+      const wanted = cells.filter((cell) => cell.text === text).length;
+      if (text !== '') expect(times(printed, text), text).toBeGreaterThanOrEqual(wanted);
+    }
+    const mat = words(pdf, 3).filter((word) => /^\d+$/.test(word) && word !== '3');
+    const shown = given
+      .map(([row, column]) => cells[row * columns + column]?.text)
+      .filter((text) => /^\d+$/.test(text ?? ''));
+    expect(mat.filter((word) => shown.includes(word)).length).toBeGreaterThanOrEqual(shown.length);
+    const key = textOf((await printKit(jigsawRequest('key', ONE_JIGSAW))).pdf);
+    for (let row = 1; row <= rows; row++) expect(key).toContain(`Row${row}isnowfull`);
+    expect(pieces.length).toBeGreaterThan(3);
+  });
+
+  it('tell the teacher when a sheet to cut and paste comes out small', async () => {
+    const made = jigsawSets(1, { years: [5, 6], rows: 8, columns: 10 })[0]?.activity as Jigsaw;
+    const cells = made.cells.map((cell, at) =>
+      at === 0 ? { text: '10\u00a0000', expression: '10000' } : cell,
+    );
+    const sets = [{ number: 1, activity: { ...made, cells } }];
+    const { warnings } = await printKit(jigsawRequest('pupil', sets, 'A4', { copies: 2 }));
+    expect(warnings).toEqual([
+      'Set 1: the numbers on the sheet to cut and paste are small. Print that sheet on A3.',
+    ]);
+    expect((await printKit(jigsawRequest('pupil', sets, 'A3'))).warnings).toEqual([]);
+  });
+});
+
 describe('refusals', () => {
   const activity = fixtureChain();
   it.each([
     [chainRequest('cards', []), 'print.empty'],
     [chainRequest('tiles', ONE), 'print.document'],
+    [jigsawRequest('cards', ONE_JIGSAW), 'print.document'],
     [chainRequest('poster' as 'key', ONE), 'print.document'],
     [chainRequest('key', ONE, 'A5' as 'A4'), 'print.paper'],
     [chainRequest('key', [{ number: 0, activity }]), 'print.set-number'],

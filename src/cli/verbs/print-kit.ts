@@ -1,6 +1,7 @@
 // afterbell print, for the self-checking activities: numbered sets of loose pieces with their labels and keys.
 import { z } from 'zod';
 import { Chain } from '#api/chain.js';
+import { Jigsaw } from '#api/jigsaw.js';
 import { describeIssues } from '#api/problem.js';
 import { PAPERS } from '#api/settings.js';
 import { Trail } from '#api/trail.js';
@@ -22,7 +23,7 @@ export interface KitPrintOptions {
 }
 
 /** The activities printed as kits, each with the form of its JSON. */
-const KINDS = { chain: Chain, trail: Trail } as const;
+const KINDS = { chain: Chain, jigsaw: Jigsaw, trail: Trail } as const;
 type Kind = keyof typeof KINDS;
 
 /** The kind of activity in the file when it is printed as a kit: one, or several as `items`. */

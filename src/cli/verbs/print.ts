@@ -79,7 +79,7 @@ function readInput(file: string, json: Readonly<Record<string, unknown>>): z.out
   const kind = json['kind'];
   if (typeof kind === 'string' && kind !== 'board') {
     throw new UsageFailure(
-      `${file}: this version prints boards, chains, trails, timed practice and questions, not a ${kind}.`,
+      `${file}: this version prints boards, chains, trails, jigsaws, timed practice and questions, not a ${kind}.`,
     );
   }
   const parsed = Input.safeParse(json);

@@ -14,7 +14,7 @@ const TEXT_HEIGHT = 0.74;
 const SIGN_SIZE = 0.4;
 const SIGN_RING = 0.31;
 const LINE_HEIGHT = 1.15;
-const FIGURE_SIZE = 0.88;
+export const FIGURE_SIZE = 0.88;
 
 const FINE = '#777777';
 

@@ -1,7 +1,7 @@
 // The drawings that print and screen share: a piece with its cells, and the mat on which the pieces are laid. Millimetres;
 // both are vector drawings in black, white and fine grey lines.
 import { escapeXml, INK, line, type Mark, mm, type Point, polygon, text } from '../../figures/svg.js';
-import { cellMarks, commonSizeMm, hatch, signRing } from './cell-marks.js';
+import { cellMarks, commonSizeMm, FIGURE_SIZE, hatch, signRing } from './cell-marks.js';
 import type { Jigsaw, Place } from './jigsaw.js';
 import { pieceName } from './piece-names.js';
 import { boxOfPiece, pieceOutline } from './piece-outline.js';
@@ -38,6 +38,20 @@ const GIVEN_INK = '#555555';
 /** Letters of pieces, as a share of a cell's side. */
 const NAME_SIZE = 0.15;
 
+/** How what stands in the cells is drawn. */
+export interface CellStyle {
+  /** Side of the square in the middle of each cell that texts and pictures are scaled to; the cell's own side unless given. */
+  readonly contentMm?: number;
+}
+
+/**
+ * The largest `contentMm` at which no text or picture comes closer than `clearMm` to the edge of its cell: 0.88 of the
+ * square is the most that any takes up.
+ */
+export function contentFor(cellMm: number, clearMm: number): number {
+  return Math.min(cellMm, (cellMm - 2 * clearMm) / FIGURE_SIZE);
+}
+
 /**
  * One piece as it lies: outline, cells, and its letter with a small arrow at the top of its first cell, which says which
  * way is up (6 or 9). `cellMm` is the side of a cell. Without `isNamed` the letter is left out and the arrow stays.
@@ -46,23 +60,23 @@ export function drawJigsawPiece(
   jigsaw: Source,
   piece: number,
   cellMm: number,
-  { isNamed = true }: { readonly isNamed?: boolean } = {},
+  { isNamed = true, contentMm = cellMm }: CellStyle & { readonly isNamed?: boolean } = {},
 ): PieceDrawing {
   const cells = (jigsaw.pieces[piece] as Jigsaw['pieces'][number]).cells;
   const { top, left, rows, columns } = boxOfPiece(cells);
   const outline = pieceOutline(cells, cellMm);
   const move = (place: Place): Place => [place[0] - top, place[1] - left];
-  const sizeMm = commonSizeMm(jigsaw.cells, cellMm);
+  const sizeMm = commonSizeMm(jigsaw.cells, contentMm);
   const marks = [
     ...innerLines(cells.map(move), cellMm),
     ...cells.flatMap((place) =>
       cellMarks(cellAt(jigsaw, place), middleOf(move(place), cellMm), {
-        cellMm,
+        cellMm: contentMm,
         sizeMm,
         locale: jigsaw.locale,
       }),
     ),
-    ...upMark(cells.map(move), cellMm, isNamed ? pieceName(piece) : ''),
+    ...upMark(cells.map(move), cellMm, contentMm, isNamed ? pieceName(piece) : ''),
   ];
   const texts = cells.map((place) => spokenCell(cellAt(jigsaw, place), jigsaw.locale)).join(', ');
   const alt = `Piece ${pieceName(piece)}: ${texts}.`;
@@ -77,23 +91,25 @@ export function drawJigsawPiece(
 export function drawJigsawMat(
   jigsaw: Source,
   cellMm: number,
-  { isSolved = false }: { readonly isSolved?: boolean } = {},
+  { isSolved = false, contentMm = cellMm }: CellStyle & { readonly isSolved?: boolean } = {},
 ): JigsawDrawing {
   const { rows, columns, cells, locale } = jigsaw;
-  const sizeMm = commonSizeMm(cells, cellMm);
+  const sizeMm = commonSizeMm(cells, contentMm);
   const given = new Set(jigsaw.given.map(([row, column]) => row * columns + column));
   const marks: Mark[] = gridLines(rows, columns, cellMm);
   cells.forEach((cell, at) => {
     const middle = middleOf([Math.floor(at / columns), at % columns], cellMm);
     if (isSolved || given.has(at)) {
-      marks.push(...cellMarks(cell, middle, { cellMm, sizeMm, locale, ink: isSolved ? INK : GIVEN_INK }));
-    } else if (kindOf(cell) === 'sign') marks.push(signRing(middle, cellMm));
-    else if (kindOf(cell) === 'blank') marks.push(...hatch(middle, cellMm));
+      marks.push(
+        ...cellMarks(cell, middle, { cellMm: contentMm, sizeMm, locale, ink: isSolved ? INK : GIVEN_INK }),
+      );
+    } else if (kindOf(cell) === 'sign') marks.push(signRing(middle, contentMm));
+    else if (kindOf(cell) === 'blank') marks.push(...hatch(middle, contentMm));
   });
   const lines = isSolved
     ? jigsaw.pieces.map(({ cells: places }, piece) => {
         const { top, left } = boxOfPiece(places);
-        marks.push(...upMark(places, cellMm, pieceName(piece)));
+        marks.push(...upMark(places, cellMm, contentMm, pieceName(piece)));
         return `<path d="${pieceOutline(places, cellMm)}" transform="translate(${mm(left * cellMm)} ${mm(top * cellMm)})" fill="none" stroke="${INK}" stroke-width="${OUTLINE_MM}"/>`;
       })
     : [];
@@ -161,10 +177,11 @@ function fine(from: Point, to: Point): Mark {
 }
 
 /** The small arrow that points up, with the piece's letter beside it, at the top left of the first cell. */
-function upMark(cells: readonly Place[], cellMm: number, name: string): Mark[] {
+function upMark(cells: readonly Place[], cellMm: number, contentMm: number, name: string): Mark[] {
   const [row, column] = cells.toSorted((a, b) => a[0] - b[0] || a[1] - b[1])[0] as Place;
-  const size = NAME_SIZE * cellMm;
-  const [x, y] = [column * cellMm + 0.1 * cellMm, row * cellMm + 0.14 * cellMm];
+  const size = NAME_SIZE * contentMm;
+  const rim = (cellMm - contentMm) / 2;
+  const [x, y] = [column * cellMm + rim + 0.1 * contentMm, row * cellMm + rim + 0.14 * contentMm];
   const arrow = polygon(
     [
       [x, y - 0.3 * size],

@@ -1,5 +1,4 @@
 // What an activity brings to its kit: words for its labels, and the pages that only it has.
-import type { Question } from '#engine/questions/question.js';
 import type { KitOptions, KitSet } from '../../kit-request.js';
 import type { PaperId } from '../../request.js';
 import type { NamePrinter } from '../names.js';
@@ -24,8 +23,8 @@ export interface ActivityKit<T> {
   readonly contents: (activity: T) => string;
   /** How a child works with it, in two or three short sentences; stands on the bag. */
   readonly howTo: (activity: T) => string;
-  /** The questions it asks, for the strands that its label names; empty where it asks none. */
-  readonly questions: (activity: T) => readonly Question[];
+  /** What it practises: "Multiplication, Time". */
+  readonly topics: (activity: T) => string;
   /** Loose parts with their backs, in pairs of pages; fronts alone when backs are left out. */
   readonly looseParts: (composer: KitComposer<T>) => Generator<PartData>;
   /** For an adult: all sets at a glance, then each in full. */
@@ -42,4 +41,9 @@ export function setsInWords(sets: readonly { readonly number: number }[]): strin
   const isRun = numbers.every((number, at) => number === first + at);
   if (isRun && numbers.length > 2) return `Sets ${first} to ${numbers.at(-1)}`;
   return `Sets ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
+}
+
+/** The same words as part of a sentence: "sets 1 to 10". */
+export function lowerFirst(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
 }

@@ -2,7 +2,7 @@
 import type { Chain } from '#engine/activities/chain/chain.js';
 import { textPieces } from '../../text/rich-text.js';
 import { type PartData, paperData } from '../page-data.js';
-import { type KitComposer, setsInWords } from './activity-kit.js';
+import { type KitComposer, lowerFirst, setsInWords } from './activity-kit.js';
 import { seedNote } from './notes.js';
 
 /** One part for all sets; it runs on from page to page. */
@@ -26,8 +26,4 @@ export function* chainKeyParts({ sets, paper, options }: KitComposer<Chain>): Ge
       })),
     })),
   };
-}
-
-function lowerFirst(words: string): string {
-  return words.charAt(0).toLowerCase() + words.slice(1);
 }

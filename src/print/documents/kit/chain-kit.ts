@@ -1,7 +1,7 @@
 // The chain's part in its kit.
 import type { Chain } from '#engine/activities/chain/chain.js';
 import type { ActivityKit } from './activity-kit.js';
-import { audienceOf } from './audience.js';
+import { audienceOf, strandsInWords } from './audience.js';
 import { chainCardParts } from './chain-cards.js';
 import { chainKeyParts } from './chain-key.js';
 import { chainPupilParts } from './chain-pupil.js';
@@ -14,7 +14,7 @@ export const chainKit: ActivityKit<Chain> = {
   contents: ({ cards }) => `${cards.length} strips`,
   howTo: ({ cards }) =>
     `Begin with Start. Find the strip that has the answer, and so on. Are all ${cards.length} strips used, with Finish last? Then every answer is right.`,
-  questions: ({ cards }) => cards.flatMap(({ question }) => question ?? []),
+  topics: ({ cards }) => strandsInWords(cards.flatMap(({ question }) => question ?? [])),
   looseParts: chainCardParts,
   keyParts: chainKeyParts,
   pupilParts: chainPupilParts,

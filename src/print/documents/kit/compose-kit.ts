@@ -13,6 +13,7 @@ import type { PartData } from '../page-data.js';
 import { type Composed, inPieces } from '../pieces.js';
 import { type ActivityKit, type KitComposer, setsInWords } from './activity-kit.js';
 import { chainKit } from './chain-kit.js';
+import { jigsawKit } from './jigsaw-kit.js';
 import { labelParts } from './set-labels.js';
 import { trailKit } from './trail-kit.js';
 
@@ -26,6 +27,7 @@ export function composeKit(request: KitRequest, covers: Coverage): Result<Compos
   const refusal = checkRequest(request);
   if (refusal) return refusal;
   if (request.activity === 'trail') return compose(request, trailKit, covers);
+  if (request.activity === 'jigsaw') return compose(request, jigsawKit, covers);
   return compose(request, chainKit, covers);
 }
 

@@ -4,6 +4,9 @@ import type { KitSet } from '../../kit-request.js';
 /** The usual caution about blades, laminators and small parts (common practice). */
 export const CAUTION = 'Adults laminate and cut. Small pieces are not for children under three.';
 
+/** No text comes closer to a cut. */
+export const SAFE_MM = 3;
+
 /** How to print a sheet that keeps its size, one-sided or two-sided. */
 export function printHint(hasBacks: boolean): string {
   return hasBacks ? 'Print at 100 %, both sides, turned on the long edge.' : 'Print at 100 %, one side.';

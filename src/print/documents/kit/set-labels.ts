@@ -1,8 +1,7 @@
 // Labels for the bags and the box, and name tags: what keeps sets together in a classroom.
-import { STRANDS } from '#engine/curriculum/strands.js';
 import type { KitSet } from '../../kit-request.js';
 import { listInWords, type PartData, paperData } from '../page-data.js';
-import { type ActivityKit, type KitComposer, setsInWords } from './activity-kit.js';
+import { type ActivityKit, type KitComposer, lowerFirst, setsInWords } from './activity-kit.js';
 import { type CardGrid, cardGrid, FIRST_ROW_MM, placeOf, rowsBelow } from './card-grid.js';
 import { CAUTION, printHint } from './notes.js';
 
@@ -15,7 +14,6 @@ const TAG_MM = { widthMm: 63, heightMm: 26 } as const;
 const TAG_COLUMNS = 3;
 /** Sets to a box (common practice). */
 const BOXFUL = 10;
-const MOST_TOPICS = 4;
 
 interface Block {
   readonly grid: CardGrid;
@@ -32,7 +30,7 @@ const GAP_MM = 6;
 export function* labelParts<T>(composer: KitComposer<T>, kit: ActivityKit<T>): Generator<PartData> {
   const { sets, paper, options, names } = composer;
   const bags = sets.map((set) => bagLabel(set, kit));
-  const title = `${kit.name}, ${lower(setsInWords(sets))}`;
+  const title = `${kit.name}, ${lowerFirst(setsInWords(sets))}`;
   const isFew = sets.length < FEWEST_FOR_A_BOX;
   const boxes = isFew ? [] : boxfuls(sets).map((some) => boxLabel(some, kit));
   if (!isFew) {
@@ -101,7 +99,7 @@ function bagLabel<T>(set: KitSet<T>, kit: ActivityKit<T>): object {
     audience: kit.audience(set.activity),
     label: set.label ?? '',
     contents: kit.contents(set.activity),
-    topics: topicsInWords(kit.questions(set.activity)),
+    topics: kit.topics(set.activity),
     howTo: kit.howTo(set.activity),
   };
 }
@@ -126,17 +124,4 @@ function boxfuls<T>(sets: readonly KitSet<T>[]): KitSet<T>[][] {
     boxes.set(box, [...(boxes.get(box) ?? []), set]);
   }
   return [...boxes.values()];
-}
-
-/** The strands most asked for, most first: "Multiplication, Time". */
-function topicsInWords(questions: readonly { readonly strand: string }[]): string {
-  const counts = new Map<string, number>();
-  for (const { strand } of questions) counts.set(strand, (counts.get(strand) ?? 0) + 1);
-  const most = [...counts].sort(([, a], [, b]) => b - a).slice(0, MOST_TOPICS);
-  const titles = most.flatMap(([id]) => STRANDS.find((strand) => strand.id === id)?.title ?? []);
-  return titles.join(', ');
-}
-
-function lower(words: string): string {
-  return words.charAt(0).toLowerCase() + words.slice(1);
 }

@@ -1,7 +1,7 @@
 // The trail's part in its kit.
 import type { Trail } from '#engine/activities/trail/trail.js';
 import type { ActivityKit } from './activity-kit.js';
-import { audienceOf } from './audience.js';
+import { audienceOf, strandsInWords } from './audience.js';
 import { trailKeyParts } from './trail-key.js';
 import { trailPupilParts } from './trail-pupil.js';
 import { trailTileParts } from './trail-tiles.js';
@@ -14,7 +14,7 @@ export const trailKit: ActivityKit<Trail> = {
   contents: ({ tiles }) => `1 board, ${tiles.length} tiles`,
   howTo: ({ tiles }) =>
     `Lay each answer on its question, arrowhead up. Are all ${tiles.length} tiles laid, and does one path run from the top picture to the bottom one? Then every answer is right.`,
-  questions: ({ cells }) => cells.map(({ question }) => question),
+  topics: ({ cells }) => strandsInWords(cells.map(({ question }) => question)),
   looseParts: trailTileParts,
   keyParts: trailKeyParts,
   pupilParts: trailPupilParts,
