@@ -153,11 +153,12 @@ function meetsDuration(minutes: number, text: string, locale: Locale, printed: R
   );
 }
 
-/** Words as they are compared: British spelling, no leading article, no closing stop, one way to write a remainder. */
+/** Words as they are compared: British spelling, no leading article, no closing stop, no gaps in numbers, one way to write a remainder. */
 function plainWords(text: string): string {
   return text
     .replace(/^(?:an?|the) (?=.)/, '')
     .replace(/(?<=.)[.!]$/, '')
+    .replace(/(?<=\d)[ ,](?=\d{3}(?!\d))/g, '')
     .replace(/\b(\w*)(met|lit)er(s?)\b/g, (_, prefix, stem, plural) => `${prefix}${stem}re${plural}`)
     .replace(/\bcolor/g, 'colour')
     .replace(/\bgray\b/g, 'grey')

@@ -6,16 +6,24 @@ import type { Skill } from '../skills/skill.js';
 import { finishQuestion } from './finish.js';
 import type { Question } from './question.js';
 
-/** `count` questions of a skill, templates in turn, texts unequal while the skill's space allows it. */
+/** Repeats in a row after which a skill's space is taken to be used up: ten number bonds, say, run out soon. */
+const PATIENCE = 40;
+
+/** `count` questions of a skill, templates in turn, unequal while the skill's space allows it; then it begins again. */
 export function generateQuestions(skill: Skill, count: number, seed: number, locale: Locale): Question[] {
   const rng = new Rng(seed).fork(skill.id);
   const seen = new Set<string>();
   const out: Question[] = [];
+  let repeats = 0;
   for (let i = 0; out.length < count; i++) {
     const template = skill.templates[i % skill.templates.length] ?? skill.templates[0];
     const question = finishQuestion(skill, template.id, template.ask({ rng, locale }));
-    // A small space (ten number bonds, say) runs out: after many misses a repeat is better than no question.
-    if (seen.has(question.id) && i < 20 * count + 200) continue;
+    if (seen.has(question.id) && repeats < PATIENCE) {
+      repeats++;
+      continue;
+    }
+    if (repeats >= PATIENCE) seen.clear();
+    repeats = 0;
     seen.add(question.id);
     out.push(question);
   }
