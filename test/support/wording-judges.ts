@@ -324,7 +324,7 @@ const JUDGES: Readonly<Record<string, Judge>> = {
   'time.around-today': ({ text }) => {
     const day = DAYS.find((name) => text.includes(name)) ?? '';
     const today = text.startsWith('Yesterday') ? 1 : -1;
-    const asked = / today\?$/.test(text) ? 0 : / tomorrow\?$/.test(text) ? 1 : -1;
+    const asked = text.endsWith(' today?') ? 0 : text.endsWith(' tomorrow?') ? 1 : -1;
     return [shifted(day, today + asked)];
   },
   'time.longest': ({ text }) => extremes(choicesIn(text), seconds, text.includes('longest')),
@@ -504,7 +504,7 @@ const inRoman: Judge = ({ text, answer }) => (fromRoman(answer.text) === number(
 
 /** The judge of a question's wording, or null when none knows its skill. */
 export function wordingJudge({ skill }: Question): Judge | null {
-  if (/^place\.words\./.test(skill)) return inWords;
-  if (/^place\.roman\./.test(skill)) return inRoman;
+  if (skill.startsWith('place.words.')) return inWords;
+  if (skill.startsWith('place.roman.')) return inRoman;
   return JUDGES[skill] ?? null;
 }

@@ -29,11 +29,17 @@ export function lastUnit(value: Rational, kind: DayKind): Rational {
   return kind === 'decimal' && places !== null ? rational(1, 10 ** places) : rational(1, value.d);
 }
 
-/** One template a kind, all from the same drafting function; fractions with denominators to 12, decimals to `places`. */
+/** One template a kind, all from the same drafting function; fractions with denominators to 100, decimals to `places`;
+ * whole amounts of money only where `wholeMoney` allows them. */
 export function partTemplates(
   id: string,
   make: NumericTemplate['make'],
-  { from = 0, to = 1000, places = 2 }: { from?: number; to?: number; places?: number } = {},
+  {
+    from = 0,
+    to = 1_000_000,
+    places = 3,
+    wholeMoney = false,
+  }: { from?: number; to?: number; places?: number; wholeMoney?: boolean } = {},
 ): [Template, Template, Template] {
   const template = (kind: PartKind): Template =>
     numericTemplate({
@@ -41,8 +47,9 @@ export function partTemplates(
       kinds: [kind],
       free: (rng) => freePart(kind, rng),
       suits: (value) => {
-        if (value.n < from * value.d || value.n > to * value.d || value.d === 1) return false;
-        return kind === 'fraction' ? value.d <= 12 : (decimalPlaces(value) ?? 99) <= places;
+        if (value.n < from * value.d || value.n > to * value.d) return false;
+        if (value.d === 1) return wholeMoney && kind === 'money';
+        return kind === 'fraction' ? value.d <= 100 : (decimalPlaces(value) ?? 99) <= places;
       },
       make,
     });

@@ -12,7 +12,7 @@ describe('searchLadder', () => {
     const gaps: number[] = [];
     for (let seed = 1; seed <= 12; seed++) {
       const task = sampledTask(seed);
-      const solution = highs.solve(programOf(task), { time_limit: 60, mip_rel_gap: 0.0001 });
+      const solution = highs.solve(programOf(task), { time_limit: 240, mip_rel_gap: 0.0001 });
       const found = searchLadder(task);
       expect(solution.Status).toBe('Optimal');
       const optimum = solution.ObjectiveValue + constantOf(task);
@@ -25,5 +25,5 @@ describe('searchLadder', () => {
     // Seen on 150 samples: 0.14 % on average, 6.3 % at most (two above 5 %), no gap on 141.
     expect(gaps.reduce((sum, gap) => sum + gap, 0) / gaps.length).toBeLessThan(0.01);
     expect(Math.max(...gaps)).toBeLessThan(0.05);
-  });
+  }, 300_000);
 });

@@ -39,16 +39,11 @@ const LARGE: SumSpec = {
 const toThousand = templateOf<readonly [a: number, whole: number]>({
   id: 'to-1000',
   free: (rng) => [rng.chance(0.4) ? 10 * rng.int(11, 98) : rng.int(105, 985), 1000],
-  on: onWhole(15, 99_985, (n, rng) =>
-    n % (n < 10_000 ? 1000 : 10_000) === 0
-      ? null
-      : [
-          n,
-          n < 100
-            ? rng.pick([200, 300, 500, 1000])
-            : (n < 10_000 ? 1000 : 10_000) * Math.ceil(n / (n < 10_000 ? 1000 : 10_000)),
-        ],
-  ),
+  on: onWhole(15, 999_985, (n, rng) => {
+    const unit = n >= 10_000 && n < 100_000 ? 10_000 : 1000;
+    if (n % unit === 0) return null;
+    return [n, n < 100 ? rng.pick([200, 300, 500, 1000]) : unit * Math.ceil(n / unit)];
+  }),
   draft: ([a, whole], { locale, rng }) => {
     const say = (n: number) => formatWhole(n, locale);
     const b = whole - a;
@@ -84,6 +79,8 @@ const ROUND_NAMES: readonly (readonly [unit: number, name: string])[] = [
   [10, 'ten'],
   [100, 'hundred'],
   [1000, 'thousand'],
+  [10_000, 'ten thousand'],
+  [100_000, 'hundred thousand'],
 ];
 
 /** A number to estimate with: not itself a multiple of the unit, a few units large. */
@@ -97,8 +94,10 @@ const estimate = templateOf<readonly [a: number, b: number, unit: number]>({
     const unit = rng.pick([10, 100]);
     return [unroundNumber(unit, rng), unroundNumber(unit, rng), unit];
   },
-  on: onWhole(11, 99_000, (n, rng) => {
-    const units = [10, 100, 1000].filter((unit) => n > unit && n < 100 * unit && n % unit !== 0);
+  on: onWhole(11, 999_000, (n, rng) => {
+    const units = [10, 100, 1000, 10_000, 100_000].filter(
+      (unit) => n > unit && n < 100 * unit && n % unit !== 0,
+    );
     if (units.length === 0) return null;
     const unit = rng.pick(units);
     return [n, unroundNumber(unit, rng), unit];

@@ -23,8 +23,8 @@ const wholeToPart = partTemplates(
         whole === 0
           ? [`${t(k)} and ${text} more: ${t(total)}`]
           : [
-              `Only the whole part changes: ${t(whole)} + ${t(k)} = ${t(whole + k)}`,
-              `${t(whole + k)} + ${t(partOf(value))} = ${t(total)}`,
+              `${value.d === 1 ? '' : 'Only the whole part changes: '}${t(whole)} + ${t(k)} = ${t(whole + k)}`,
+              ...(value.d === 1 ? [] : [`${t(whole + k)} + ${t(partOf(value))} = ${t(total)}`]),
             ],
       slips: [
         ['exact.point-ignored', add(value, rational(k * unit.n, unit.d))],
@@ -35,7 +35,7 @@ const wholeToPart = partTemplates(
       uses: `adds ${t(k)} to ${text}`,
     };
   },
-  { places: 3 },
+  { wholeMoney: true },
 );
 
 const makeWhole = partTemplates('make-whole', ({ value, form, text, expr, rng, t, e }) => {

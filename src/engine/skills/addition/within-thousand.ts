@@ -78,10 +78,10 @@ const THREE_DIGIT: SumSpec = {
 const ADJUSTED: SumSpec = {
   free: (rng) => [rng.int(23, 99), rng.pick([9, 19, 29, 39, 49, 99, 98])],
   from: 11,
-  to: 799,
+  to: 1_000_000,
   on: (n, rng) => [n, n < 100 ? rng.pick([9, 19, 29, 39, 49, 99, 98]) : rng.pick([19, 29, 99, 98, 99, 199])],
   plainCarries: 1,
-  size: (_a, b) => (b > 90 ? 0.5 : b > 10 ? 0.3 : 0) + (b % 10 === 8 ? 0.5 : 0),
+  size: (a, b) => (b > 90 ? 0.5 : b > 10 ? 0.3 : 0) + (b % 10 === 8 ? 0.5 : 0) + (a > 999 ? 0.6 : 0),
 };
 
 const toHundred = templateOf<readonly [a: number, whole: number]>({

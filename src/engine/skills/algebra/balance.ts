@@ -16,9 +16,13 @@ type Form = (typeof FORMS)[number];
 const missing = templateOf<readonly [known: number, other: number, form: Form]>({
   id: 'missing',
   free: (rng) => [rng.int(12, 68), rng.int(11, 79), rng.pick(FORMS)],
-  on: onWhole(4, 900, (n, rng) => [
+  on: onWhole(4, 1_000_000, (n, rng) => [
     n,
-    n < 30 ? rng.int(6, 39) : n < 100 ? rng.int(11, 79) : 5 * rng.int(5, 20),
+    n < 30
+      ? rng.int(6, 39)
+      : n < 100
+        ? rng.int(11, 79)
+        : (n < 1000 ? 5 : n < 10_000 ? 50 : n < 100_000 ? 500 : 5000) * rng.int(5, 20),
     rng.pick(FORMS),
   ]),
   draft: ([known, other, form], { locale }) => {
@@ -153,10 +157,11 @@ const largeBalance = balance(
     return [a, rng.int(15, 68), c];
   },
   12,
-  99_999,
+  1_000_000,
   (n, rng) => {
-    const unit = n < 100 ? 10 : n < 1000 ? 50 : 500;
-    const b = n < 100 ? rng.int(15, 68) : n < 1000 ? rng.int(55, 180) : 10 * rng.int(55, 180);
+    const unit = n < 100 ? 10 : n < 1000 ? 50 : n < 100_000 ? 500 : 5000;
+    const b =
+      n < 100 ? rng.int(15, 68) : n < 1000 ? rng.int(55, 180) : (n < 100_000 ? 10 : 100) * rng.int(55, 180);
     const up = unit * Math.ceil((n + 1) / unit);
     return [n, b, rng.chance(0.5) ? up : rng.chance(0.5) ? n - rng.int(2, 9) : n + rng.int(2, 9)];
   },

@@ -1,6 +1,9 @@
 // Expressions with letters: reading and writing them, tidying them up, and simple conditions.
+import { formatWhole } from '../../numbers/format.js';
+import { floor, toNumber } from '../../numbers/rational.js';
 import { choiceAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import { partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
 
@@ -144,19 +147,20 @@ const nameParts = templateOf<readonly [a: number, b: number, which: number]>({
 const smallest = templateOf<readonly [a: number, greater: boolean, including: boolean]>({
   id: 'condition',
   free: (rng) => [rng.int(3, 40), rng.chance(0.5), rng.chance(0.3)],
-  on: onWhole(2, 9999, (n, rng) => [n, rng.chance(0.5), rng.chance(0.3)]),
+  on: onWhole(2, 1_000_000, (n, rng) => [n, rng.chance(0.5), rng.chance(0.3)]),
   draft: ([a, greater, including], { locale }) => {
+    const say = (n: number) => formatWhole(n, locale);
     const sign = greater ? (including ? '≥' : '>') : including ? '≤' : '<';
     const value = including ? a : greater ? a + 1 : a - 1;
     return {
-      text: `x is a whole number and x ${sign} ${a}. What is the ${greater ? 'smallest' : 'largest'} number x can be?`,
+      text: `x is a whole number and x ${sign} ${say(a)}. What is the ${greater ? 'smallest' : 'largest'} number x can be?`,
       answer: wholeAnswer(value, locale),
       expression: including ? String(a) : `${a} ${greater ? '+' : '-'} 1`,
-      features: { adjust: including ? 0.3 : 0, fewChoices: true },
+      features: { adjust: including ? 0 : -0.3 },
       strategy: [
         including
-          ? `${sign} lets the end count, so x can be ${a} itself`
-          : `${sign} leaves ${a} out, so go to ${value}`,
+          ? `${sign} lets the end count, so x can be ${say(a)} itself`
+          : `${sign} leaves ${say(a)} out, so go to ${say(value)}`,
       ],
       slips: wholeSlips(
         [
@@ -165,7 +169,7 @@ const smallest = templateOf<readonly [a: number, greater: boolean, including: bo
         ],
         locale,
       ),
-      usesNumber: `looks for whole numbers near ${a}`,
+      usesNumber: `looks for whole numbers near ${say(a)}`,
     };
   },
 });
@@ -230,6 +234,27 @@ const twoRules = templateOf<readonly [a: number, factor: number, position: numbe
   },
 });
 
+const [decimalCondition, , fractionCondition] = partTemplates(
+  'condition-part',
+  ({ value, text, expr, rng }) => {
+    const above = toNumber(value) < 1 || rng.chance(0.5);
+    const right = above ? floor(value) + 1 : floor(value);
+    return {
+      text: `x is a whole number and x ${above ? '>' : '<'} ${text}. What is the ${above ? 'smallest' : 'largest'} number x can be?`,
+      value: right,
+      form: 'whole',
+      expression: above ? `floor(${expr}) + 1` : `floor(${expr})`,
+      features: { extraSteps: 0.5, adjust: -0.3 },
+      strategy: [`${text} lies between ${floor(value)} and ${floor(value) + 1}`, `So x can be ${right}`],
+      slips: [
+        ['inequality.end-included', above ? floor(value) : floor(value) + 1],
+        ['count.off-by-one', above ? right + 1 : right - 1],
+      ],
+      uses: `looks for whole numbers beside ${text}`,
+    };
+  },
+);
+
 export const EXPRESSION_SKILLS: readonly Skill[] = [
   {
     id: 'alg.expression',
@@ -263,7 +288,7 @@ export const EXPRESSION_SKILLS: readonly Skill[] = [
     strand: 'algebra',
     prerequisites: ['alg.substitute', 'place.compare.large'],
     codes: { ac9: ['AC9M6A02'], england: ['NC-Y6-algebra-3'], ccss: ['6.EE.B.5', '6.EE.B.8', '6.EE.B.6'] },
-    templates: [smallest],
+    templates: [smallest, decimalCondition, fractionCondition],
   },
   {
     id: 'alg.table',

@@ -14,7 +14,7 @@ type OrderForm = (typeof ORDER_FORMS)[number];
 const order = templateOf<readonly [n: number, b: number, c: number, form: OrderForm]>({
   id: 'order',
   free: (rng) => [rng.int(30, 60), rng.int(2, 6), rng.int(2, 5), rng.pick(ORDER_FORMS)],
-  on: onWhole(3, 300_000, (n, rng) => {
+  on: onWhole(3, 1_000_000, (n, rng) => {
     const b = rng.int(2, n < 100 ? 9 : 5) * (n < 5000 ? 1 : n < 50_000 ? 100 : 1000);
     const c = rng.int(2, 5);
     const form = rng.pick(ORDER_FORMS);
@@ -164,7 +164,7 @@ const equation = templateOf<readonly [result: number, factor: number, plus: numb
 const substitute = templateOf<readonly [n: number, factor: number, plus: number]>({
   id: 'substitute',
   free: (rng) => [rng.int(5, 15), rng.int(2, 6), rng.pick([-1, 1]) * rng.int(1, 9)],
-  on: onWhole(2, 300_000, (n, rng) => [
+  on: onWhole(2, 1_000_000, (n, rng) => [
     n,
     n < 13 ? rng.int(2, 9) : n < 5000 ? rng.pick([2, 3, 4, 5, 10]) : rng.pick([2, 10]),
     n < 6 ? rng.int(1, 9) : rng.pick([-1, 1]) * rng.int(1, 9),

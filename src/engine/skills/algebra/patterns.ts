@@ -137,9 +137,13 @@ const ORDINALS = [
 const farTerm = templateOf<readonly [start: number, step: number, position: number]>({
   id: 'far-term',
   free: (rng) => [rng.int(2, 30), rng.int(3, 9), rng.int(5, 10)],
-  on: onWhole(1, 100_000, (n, rng) => [
+  on: onWhole(1, 1_000_000, (n, rng) => [
     n,
-    n < 100 ? rng.int(3, 9) : n < 1000 ? rng.pick([4, 5, 10, 20, 25]) : rng.pick([20, 50, 100, 250]),
+    n < 100
+      ? rng.int(3, 9)
+      : n < 1000
+        ? rng.pick([4, 5, 10, 20, 25])
+        : rng.pick(n < 100_000 ? [20, 50, 100, 250] : [500, 1000, 5000]),
     rng.int(4, 10),
   ]),
   draft: ([start, step, position], { locale }) => {

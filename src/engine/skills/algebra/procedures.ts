@@ -77,23 +77,26 @@ const divideOrSubtract = templateOf<readonly [start: number, divisor: number]>({
 const turnSum = templateOf<readonly [a: number, b: number]>({
   id: 'sum',
   free: (rng) => [rng.int(2, 30), rng.int(41, 69)],
-  on: onWhole(2, 999, (n, rng) => [n, rng.int(11, 69)]),
-  draft: ([a, b], { locale }) => ({
-    text: `${a} + ${b} = ? + ${a}`,
-    answer: wholeAnswer(b, locale),
-    expression: `${a} + ${b} - ${a}`,
-    features: { size: Math.min(2, a / 60), unknownInside: true, adjust: -0.8 },
-    strategy: [`Turned round, a sum stays the same: ${a} + ${b} = ${b} + ${a}`],
-    slips: wholeSlips(
-      [
-        ['equals.answer-next', a + b],
-        ['equals.carries-on', a + b + a],
-        ['addend.left-out', a],
-      ],
-      locale,
-    ),
-    usesNumber: `turns a sum with ${a} round`,
-  }),
+  on: onWhole(2, 1_000_000, (n, rng) => [n, rng.int(11, 69)]),
+  draft: ([n, b], { locale }) => {
+    const a = formatWhole(n, locale);
+    return {
+      text: `${a} + ${b} = ? + ${a}`,
+      answer: wholeAnswer(b, locale),
+      expression: `${n} + ${b} - ${n}`,
+      features: { size: Math.min(2, n / 60), unknownInside: true, adjust: -0.8 },
+      strategy: [`Turned round, a sum stays the same: ${a} + ${b} = ${b} + ${a}`],
+      slips: wholeSlips(
+        [
+          ['equals.answer-next', n + b],
+          ['equals.carries-on', n + b + n],
+          ['addend.left-out', n],
+        ],
+        locale,
+      ),
+      usesNumber: `turns a sum with ${a} round`,
+    };
+  },
 });
 
 const turnProduct = templateOf<readonly [a: number, b: number]>({

@@ -11,9 +11,13 @@ import { onWhole, templateOf } from '../template-of.js';
 const thinkOne = templateOf<readonly [result: number, change: number]>({
   id: 'think-one',
   free: (rng) => [rng.int(30, 90), rng.pick([-1, 1]) * rng.int(6, 25)],
-  on: onWhole(9, 99_999, (n, rng) => {
+  on: onWhole(9, 1_000_000, (n, rng) => {
     const size =
-      n < 40 ? rng.int(3, 8) : n < 1000 ? rng.int(6, 29) : (n < 10_000 ? 10 : 100) * rng.int(6, 29);
+      n < 40
+        ? rng.int(3, 8)
+        : n < 1000
+          ? rng.int(6, 29)
+          : (n < 10_000 ? 10 : n < 100_000 ? 100 : 1000) * rng.int(6, 29);
     return [n, rng.pick([-1, 1]) * size];
   }),
   draft: ([result, change], { locale, rng }) => {
@@ -98,7 +102,7 @@ const RULE_WORDS: Readonly<Record<number, string>> = {
 const rule = templateOf<readonly [input: number, factor: number, change: number]>({
   id: 'rule',
   free: (rng) => [rng.int(4, 25), rng.pick([2, 2, 3, 5, 10]), rng.pick([-1, 1]) * rng.int(1, 6)],
-  on: onWhole(2, 5000, (n, rng) => [
+  on: onWhole(2, 1_000_000, (n, rng) => [
     n,
     rng.pick(n < 13 ? [2, 3, 4, 5, 10] : n < 100 ? [2, 2, 3, 10] : [2, 10]),
     n < 4 ? rng.int(1, 6) : rng.pick([-1, 1]) * rng.int(1, 6),
@@ -116,7 +120,7 @@ const rule = templateOf<readonly [input: number, factor: number, change: number]
       features: {
         size: factor === 10 ? 0 : factor === 2 ? (input > 12 ? 0.5 : 0) : input > 12 ? 1.5 : 0.7,
         carries: change < 0 ? 0.5 : 0,
-        adjust: input > 99 ? 0.3 : 0,
+        adjust: input > 9999 ? 0.8 : input > 99 ? 0.3 : 0,
       },
       strategy: [
         `${say(input)} × ${factor} = ${say(product)}`,

@@ -200,7 +200,7 @@ export const COLUMN_SKILLS: readonly Skill[] = [
         dayKinds: ['whole'],
         askOn: (day, context) => {
           const { rng } = context;
-          const value = wholeOn(day, 3, 20_000);
+          const value = wholeOn(day, 3, 1_000_000);
           if (value === null) return null;
           const topic = rng.pick(CHOSEN);
           const isHigh = rng.chance(0.6);

@@ -31,20 +31,32 @@ export function ragged(values: readonly Rational[]): boolean {
   return values.some((value) => value.d > 1);
 }
 
+/** Steps in which neighbours of a whole number are easy to compare: ones, then a hundredth of its size or so. */
+function wholeStep(n: number): number {
+  if (n < 1000) return 1;
+  if (n < 10_000) return n % 100 === 0 ? 100 : 10;
+  return n < 100_000 ? 100 : 1000;
+}
+
 /** The day's number and the step in which neighbours of it are drawn. */
 export function baseOn(
   day: DayNumber,
   locale: Locale,
 ): { value: Rational; style: Style; step: Rational } | null {
   if (day.kind === 'money') {
-    if (100 % day.value.d !== 0 || toNumber(day.value) > 500) return null;
+    if (100 % day.value.d !== 0 || toNumber(day.value) > 100_000) return null;
     return {
       value: day.value,
       style: 'money',
-      step: toNumber(day.value) > 20 ? rational(1, 2) : rational(1, 20),
+      step:
+        toNumber(day.value) > 500
+          ? rational(10)
+          : toNumber(day.value) > 20
+            ? rational(1, 2)
+            : rational(1, 20),
     };
   }
-  const item = quantityOn(day, locale, 0.2, 1000, 2);
+  const item = quantityOn(day, locale, 0.2, 1_000_000, 3);
   if (item === null) return null;
   if (day.kind === 'fraction')
     return item.value.d <= 12
@@ -54,9 +66,6 @@ export function baseOn(
   return {
     value: item.value,
     style: 'decimal',
-    step:
-      places === 0
-        ? rational(item.value.n >= 1000 && item.value.n % 100 === 0 ? 100 : 1)
-        : rational(1, 10 ** places),
+    step: places === 0 ? rational(wholeStep(item.value.n)) : rational(1, 10 ** places),
   };
 }

@@ -87,7 +87,7 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
         id: 'gap',
         kinds: ['decimal', 'money'],
         free: (rng) => drawDecimal(rng, 1, 0, 12),
-        suits: (value) => value.d > 1 && placesOf(value) <= 3 && value.n <= 1000 * value.d,
+        suits: (value) => value.d > 1 && placesOf(value) <= 3 && value.n <= 1_000_000 * value.d,
         make: (x) => {
           const next = floor(x.value) + 1;
           const to = x.rng.chance(0.75) ? next : x.n < 10 * x.d && x.n > x.d ? 10 : next + 1;
@@ -154,7 +154,7 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
         id: 'add',
         kinds: ['decimal'],
         free: (rng) => drawDecimal(rng, 1, 0, 10),
-        suits: (value) => placesOf(value) <= 2 && value.n <= 500 * value.d,
+        suits: (value) => placesOf(value) <= 2 && value.n <= 100_000 * value.d,
         make: (x) => {
           const places = placesOf(x.value) === 1 ? 1 : 2;
           const other = drawNear(x.rng, places, 6);
@@ -271,7 +271,7 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
         id: 'ragged',
         kinds: ['decimal'],
         free: (rng) => drawDecimal(rng, 1, 1, 12),
-        suits: (value) => placesOf(value) <= 2 && value.n <= 500 * value.d,
+        suits: (value) => placesOf(value) <= 2 && value.n <= 100_000 * value.d,
         make: (x) => {
           const places = placesOf(x.value) === 1 ? 2 : 1;
           const other = drawNear(x.rng, places, 5);

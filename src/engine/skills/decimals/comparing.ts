@@ -37,7 +37,7 @@ export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
         kinds: ['decimal', 'money'],
         free: (rng) => drawDecimal(rng, rng.pick([1, 2]), 0, 10),
         suits: (value, form) =>
-          (form === 'money' ? value.d > 1 : placesOf(value) <= 3) && value.n <= 1000 * value.d,
+          (form === 'money' ? value.d > 1 : placesOf(value) <= 3) && value.n <= 100_000 * value.d,
         make: (x) => {
           const places = x.form === 'money' ? 2 : placesOf(x.value);
           const scale = 10 ** places;
@@ -89,7 +89,7 @@ export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
         id: 'which',
         kinds: ['decimal'],
         free: (rng) => drawDecimal(rng, rng.pick([1, 2]), 0, 6),
-        suits: (value) => placesOf(value) <= 3 && value.n <= 1000 * value.d,
+        suits: (value) => placesOf(value) <= 3 && value.n <= 1_000_000 * value.d,
         make: (x) => {
           const places = placesOf(x.value);
           const otherPlaces = x.pick(([1, 2, 3] as const).filter((p) => p !== places));

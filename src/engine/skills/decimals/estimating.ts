@@ -1,8 +1,9 @@
 // Estimates with decimals, percentages and fractions: a friendly number first, then the sum in the head.
 import { formatDecimal, formatMoney, formatWhole } from '../../numbers/format.js';
-import { add, multiply, rational, type Rational, subtract } from '../../numbers/rational.js';
+import { add, floor, multiply, rational, type Rational, subtract, toNumber } from '../../numbers/rational.js';
 import { decimalAnswer, moneyAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import { partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { templateOf } from '../template-of.js';
 
@@ -136,6 +137,32 @@ const aboutCost = templateOf<readonly [minor: number, count: number]>({
   },
 });
 
+const nearWhole = partTemplates(
+  'near-whole',
+  ({ value, form, text, rng, t, e, locale }) => {
+    const low = floor(value);
+    const rest = toNumber(value) - low;
+    // Halfway has no nearer side.
+    if (rest === 0.5) return null;
+    const near = rest > 0.5 ? low + 1 : low;
+    const k = rng.int(6, 39);
+    const whole = form === 'money' ? `whole ${locale.currency.mainName[1]}` : 'a whole number';
+    return {
+      text: `What is ${text} + ${t(k)} if you round ${text} to ${whole} first?`,
+      value: near + k,
+      expression: `${e(near)} + ${e(k)}`,
+      features: { extraSteps: 0.5, size: k > 9 ? 0.4 : 0 },
+      strategy: [`${text} is near ${t(near)}`, `${t(near)} + ${t(k)} = ${t(near + k)}`],
+      slips: [
+        ['estimate.exact', add(value, rational(k))],
+        ['round.cut-off', near === low ? low + 1 + k : low + k],
+      ],
+      uses: `estimates with ${text}`,
+    };
+  },
+  { from: 1 },
+);
+
 export const ESTIMATING_SKILLS: readonly Skill[] = [
   {
     id: 'dec.estimate',
@@ -145,6 +172,6 @@ export const ESTIMATING_SKILLS: readonly Skill[] = [
     strand: 'decimals',
     prerequisites: ['dec.round', 'pct.of.easy', 'mult.estimate'],
     codes: { ac9: ['AC9M6N08'], england: ['NC-Y6-fourops-9'], ccss: ['4.OA.A.3'] },
-    templates: [roundFirst, aboutPercent, aboutCost],
+    templates: [roundFirst, aboutPercent, aboutCost, ...nearWhole],
   },
 ];

@@ -61,7 +61,7 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
         id: 'double',
         kinds: ['decimal'],
         free: (rng) => drawDecimal(rng, rng.pick([1, 1, 2]), 0, 15),
-        suits: (value) => placesOf(value) <= 3 && value.n <= 500 * value.d,
+        suits: (value) => placesOf(value) <= 3 && value.n <= 100_000 * value.d,
         make: (x) => ({
           ...lots(x, 2, {
             tie: true,
@@ -89,7 +89,7 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
         id: 'half',
         kinds: ['decimal'],
         free: (rng) => drawDecimal(rng, 1, 0, 10),
-        suits: (value) => placesOf(value) <= 3 && value.n <= 500 * value.d,
+        suits: (value) => placesOf(value) <= 3 && value.n <= 100_000 * value.d,
         make: (x) => {
           const answer = multiply(x.value, HALF);
           const digits = x.n * (10 ** placesOf(x.value) / x.d);
@@ -199,7 +199,7 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
         kinds: ['decimal', 'money'],
         free: (rng) => rational(rng.int(3, 9) * rng.int(2, 30), 10),
         suits: (value, form) =>
-          (form === 'money' || value.d > 1) && placesOf(value) <= 2 && value.n <= 500 * value.d,
+          (form === 'money' || value.d > 1) && placesOf(value) <= 2 && value.n <= 10_000 * value.d,
         make: (x) => {
           const k = x.pick([3, 4, 5, 6, 8, 9]);
           const answer = divide(x.value, rational(k));

@@ -102,7 +102,7 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
         id: 'step',
         kinds: ['decimal', 'money'],
         free: (rng) => drawDecimal(rng, 1, 0, 12),
-        suits: (value) => placesOf(value) <= 3 && value.n <= 1000 * value.d,
+        suits: (value) => placesOf(value) <= 3 && value.n <= 1_000_000 * value.d,
         make: (x) => {
           const units =
             x.form === 'money'

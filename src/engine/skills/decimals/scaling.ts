@@ -23,7 +23,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
         id: 'scaled-up',
         kinds: ['decimal'],
         free: (rng) => drawDecimal(rng, rng.pick([1, 1, 2]), 0, 20),
-        suits: (value) => placesOf(value) <= 3 && value.n <= 1000 * value.d,
+        suits: (value) => placesOf(value) <= 3 && value.n <= 100_000 * value.d,
         make: (x) => {
           const by = x.pick([10, 10, 100, 1000]);
           const answer = multiply(x.value, rational(by));
@@ -96,7 +96,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
         suits: (value, form) =>
           form === 'whole'
             ? value.n % 10 !== 0 && value.n <= 9999
-            : placesOf(value) <= 2 && value.n <= 500 * value.d,
+            : placesOf(value) <= 2 && value.n <= 100_000 * value.d,
         make: (x) => {
           const by =
             x.form === 'money'

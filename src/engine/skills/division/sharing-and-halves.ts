@@ -206,7 +206,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
         free: (rng) => (rng.chance(0.5) ? 2 * rng.int(50, 499) : 2 * rng.int(5, 49) + 1),
         suits: (value, form) =>
           form === 'money'
-            ? value.n <= 500 * value.d
+            ? value.n <= 100_000 * value.d
             : (value.n % 2 === 1 && value.n >= 3) || (value.n >= 100 && value.n <= 20_000),
         make: (x) =>
           half(x, {

@@ -137,7 +137,7 @@ export const FRACTION_SUM_SKILLS: readonly Skill[] = [
       sumTemplate(
         'add-whole',
         1,
-        (value) => value.d <= 24 && value.n <= 20 * value.d,
+        (value) => value.d <= 25 && value.n <= 20 * value.d,
         (rng) => properFraction(rng),
         (x) => rational(x.rng.int(1, 5)),
         (x) => ({ rule: true, adjust: x.n > x.d ? 0.3 : 0, size: smaller(x) }),
@@ -201,7 +201,7 @@ export const FRACTION_SUM_SKILLS: readonly Skill[] = [
         id: 'from-wholes',
         kinds: ['fraction'],
         free: (rng) => properFraction(rng, [3, 4, 5, 8]),
-        suits: (value) => isProper(value) && value.d <= 12,
+        suits: (value) => isProper(value) && value.d <= 25,
         make: (x) => {
           const whole = x.rng.int(2, 5);
           const answer = subtract(rational(whole), x.value);

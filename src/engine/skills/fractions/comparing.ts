@@ -50,7 +50,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
         id: 'same-tops',
         kinds: ['fraction'],
         free: (rng) => properFraction(rng, [2, 3, 4, 5, 6, 8, 10]),
-        suits: (value) => isProper(value) && value.d <= 12,
+        suits: (value) => isProper(value) && value.d <= 25,
         make: (x) => {
           const d = x.pick([2, 3, 4, 5, 6, 8, 10, 12].filter((k) => k !== x.d && k > x.n));
           const other = rational(x.n, d);
@@ -98,7 +98,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
         id: 'which',
         kinds: ['fraction'],
         free: (rng) => properFraction(rng, [3, 4, 5, 6, 8]),
-        suits: (value) => value.d <= 12 && value.n < 20 * value.d,
+        suits: (value) => value.d <= 25 && value.n < 20 * value.d,
         make: (x) => {
           const d = x.pick([2, 3, 4, 5, 6, 8, 9, 10, 12].filter((k) => k !== x.d));
           const whole = floor(x.value);
@@ -198,7 +198,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
         id: 'scale-down',
         kinds: ['fraction'],
         free: (rng) => properFraction(rng, [2, 3, 4, 5, 6]),
-        suits: (value) => isProper(value) && value.d <= 12,
+        suits: (value) => isProper(value) && value.d <= 25,
         make: (x) => {
           const k = x.pick([2, 3, 4, 5, 10]);
           if (x.d * k > 100) return null;
@@ -234,7 +234,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
         id: 'to-parts',
         kinds: ['fraction'],
         free: (rng) => add(rational(rng.int(1, 4)), properFraction(rng, [2, 3, 4, 5, 8])),
-        suits: (value) => value.n > value.d && value.d <= 12 && value.n < 12 * value.d,
+        suits: (value) => value.n > value.d && value.d <= 25 && value.n < 12 * value.d,
         make: (x) => {
           const whole = floor(x.value);
           const rest = x.n - whole * x.d;
@@ -258,7 +258,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
         id: 'to-mixed',
         kinds: ['fraction'],
         free: (rng) => add(rational(rng.int(1, 4)), properFraction(rng, [2, 3, 4, 5, 8])),
-        suits: (value) => value.n > value.d && value.d <= 12 && value.n < 12 * value.d,
+        suits: (value) => value.n > value.d && value.d <= 25 && value.n < 12 * value.d,
         make: (x) => {
           const whole = floor(x.value);
           const rest = x.n - whole * x.d;
@@ -285,7 +285,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
         id: 'wholes-as-parts',
         kinds: ['fraction'],
         free: (rng) => properFraction(rng, [3, 4, 5, 8]),
-        suits: (value) => isProper(value) && value.d <= 12,
+        suits: (value) => isProper(value) && value.d <= 25,
         make: (x) => {
           const whole = x.rng.int(1, 4);
           const mixed: Rat = add(rational(whole), x.value);

@@ -75,7 +75,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
         id: 'gap',
         kinds: ['fraction'],
         free: (rng) => add(rational(rng.int(1, 6)), properFraction(rng)),
-        suits: (value) => value.n > value.d && value.d <= 24,
+        suits: (value) => value.n > value.d && value.d <= 100,
         make: (x) => {
           const next = floor(x.value) + 1;
           const over = x.pick([0, 0, 1, 2]);
@@ -159,7 +159,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
         id: 'sequence',
         kinds: ['fraction'],
         free: (rng) => properFraction(rng, [3, 4, 5, 8]),
-        suits: (value) => value.d <= 12 && value.n >= 3 && value.n < 20 * value.d,
+        suits: (value) => value.d <= 25 && value.n >= 3 && value.n < 20 * value.d,
         make: (x) => {
           const terms = [2, 1, 0].map((back) => `${x.n - back}/${x.d}`);
           const answer = rational(x.n + 1, x.d);

@@ -26,7 +26,7 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
           const k = x.rng.int(3, 6);
           const answer = divide(x.value, rational(k));
           const exactTop = x.n % k === 0;
-          const story = x.rng.chance(0.3);
+          const story = x.d <= 12 && x.n <= 12 * x.d && x.rng.chance(0.3);
           return {
             text: story
               ? `${k} children share ${x.text} of a cake equally. What part of a cake does each get?`.replace(
@@ -131,7 +131,7 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
         id: 'into-whole',
         kinds: ['fraction'],
         free: (rng) => properFraction(rng, [3, 4, 5]),
-        suits: (value) => isProper(value) && value.d <= 12,
+        suits: (value) => isProper(value) && value.d <= 25,
         make: (x) => {
           const k = x.rng.int(1, 4);
           const whole = x.n * k;

@@ -11,8 +11,8 @@ export function properFraction(rng: Rng, parts: readonly number[] = CLASSROOM_PA
 }
 
 /** Below one, with a bottom that classes meet. */
-export const isProper = (value: Rational): boolean => value.n < value.d && value.d <= 24;
+export const isProper = (value: Rational): boolean => value.n < value.d && value.d <= 100;
 
-/** With a bottom up to 12, and not above twelve. */
+/** With a bottom up to 25, and not above a hundred. */
 export const isSmallFraction = (value: Rational): boolean =>
-  value.d >= 2 && value.d <= 12 && value.n <= 12 * value.d;
+  value.d >= 2 && value.d <= 25 && value.n <= 100 * value.d;

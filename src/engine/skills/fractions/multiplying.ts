@@ -21,7 +21,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
         id: 'double',
         kinds: ['fraction'],
         free: (rng) => properFraction(rng),
-        suits: (value) => value.d <= 24 && value.n <= 50 * value.d,
+        suits: (value) => value.d <= 100 && value.n <= 50 * value.d,
         make: (x) => {
           const answer = multiply(x.value, rational(2));
           const whole = floor(x.value);
@@ -73,7 +73,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
         id: 'half',
         kinds: ['fraction'],
         free: (rng) => properFraction(rng, [2, 3, 4, 5, 6]),
-        suits: (value) => value.d <= 12 && value.n <= 50 * value.d,
+        suits: (value) => value.d <= 25 && value.n <= 50 * value.d,
         make: (x) => {
           const answer = divide(x.value, rational(2));
           const even = x.n % 2 === 0;
@@ -114,7 +114,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
         make: (x) => {
           const k = x.rng.int(3, 8);
           const answer = multiply(x.value, rational(k));
-          const story = x.rng.chance(0.25);
+          const story = x.d <= 12 && x.n <= 12 * x.d && x.rng.chance(0.25);
           return {
             text: story
               ? `One cake needs ${x.text} of a cup of sugar. How many cups do ${k} cakes need?`.replace(

@@ -70,7 +70,7 @@ export const NAMING_SKILLS: readonly Skill[] = [
         id: 'shaded',
         kinds: ['fraction'],
         free: (rng) => properFraction(rng, [2, 3, 4, 5, 8]),
-        suits: (value) => isProper(value) && value.d <= 12,
+        suits: (value) => isProper(value) && value.d <= 25,
         make: (x) => {
           const shape = x.pick(['bar', 'circle'] as const);
           const rest = x.rng.chance(0.4);
@@ -141,7 +141,7 @@ export const NAMING_SKILLS: readonly Skill[] = [
         id: 'nearest-whole',
         kinds: ['fraction'],
         free: (rng) => add(rational(rng.int(0, 5)), properFraction(rng)),
-        suits: (value) => value.d <= 24 && (value.n * 2) % value.d !== 0 && value.n < 1000 * value.d,
+        suits: (value) => value.d <= 100 && (value.n * 2) % value.d !== 0 && value.n < 1000 * value.d,
         make: (x) => {
           const whole = floor(x.value);
           const up = (x.n % x.d) * 2 > x.d;

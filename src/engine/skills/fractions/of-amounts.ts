@@ -189,7 +189,7 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
         id: 'of-on-fraction',
         kinds: ['fraction'],
         free: (rng) => properFraction(rng, [3, 4, 5, 8]),
-        suits: (value) => isProper(value) && value.d <= 12,
+        suits: (value) => isProper(value) && value.d <= 25,
         make: (x) => {
           const k = x.rng.int(x.d === 2 ? 3 : 1, 10);
           const amount = x.d * k;
@@ -239,7 +239,7 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
         id: 'of',
         kinds: ['money', 'decimal'],
         free: (rng) => rational(20 * rng.int(6, 60), 100),
-        suits: (value) => value.n <= 100 * value.d,
+        suits: (value) => value.n <= 10_000 * value.d,
         make: (x) => {
           const [top, b] = x.pick([
             [1, 2],

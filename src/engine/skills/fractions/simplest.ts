@@ -1,8 +1,10 @@
 // Simplest form, fractions above one in order, and whether a product grows or shrinks.
+import { formatWhole } from '../../numbers/format.js';
 import { compare, gcd, rational } from '../../numbers/rational.js';
 import { choiceAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { offered, worded } from '../offered.js';
+import { partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
 
@@ -176,29 +178,54 @@ const FACTORS = [
 const growsOrShrinks = templateOf<readonly [factor: (typeof FACTORS)[number], n: number]>({
   id: 'grows',
   free: (rng) => [rng.pick(FACTORS), rng.int(7, 98)],
-  on: onWhole(3, 1000, (n, rng) => [rng.pick(FACTORS), n]),
-  draft: ([[factor, than], n]) => {
+  on: onWhole(3, 1_000_000, (n, rng) => [rng.pick(FACTORS), n]),
+  draft: ([[factor, than], n], { locale }) => {
+    const say = (value: number) => formatWhole(value, locale);
     const [right, ...wrong] =
       than === 'equal' ? ['equal', 'less', 'more'] : [than, than === 'less' ? 'more' : 'less', 'equal'];
     return {
-      text: `Is ${factor} × ${n} less than, equal to or more than ${n}?`,
+      text: `Is ${factor} × ${say(n)} less than, equal to or more than ${say(n)}?`,
       answer: choiceAnswer(right ?? ''),
       accepts: [than === 'equal' ? 'equal to' : `${than} than`],
       expression: null,
       features: { fewChoices: true, extraSteps: 0.5, size: /^(9|7|5)\/|4\/4/.test(factor) ? 0.5 : 0 },
       strategy: [
         than === 'equal'
-          ? `${factor} is 1, and 1 × ${n} = ${n}`
-          : `${factor} is ${than} than 1, so ${factor} of ${n} is ${than} than ${n}`,
+          ? `${factor} is 1, and 1 × ${say(n)} = ${say(n)}`
+          : `${factor} is ${than} than 1, so ${factor} of ${say(n)} is ${than} than ${say(n)}`,
       ],
       slips: wrong.slice(0, than === 'equal' ? 2 : 1).map((other, i) => ({
         misconception: i === 0 ? ('fractions.multiplies-both' as const) : ('times.one-adds' as const),
         answer: choiceAnswer(other),
       })),
-      usesNumber: `compares a part of ${n} with ${n}`,
+      usesNumber: `compares a part of ${say(n)} with ${say(n)}`,
     };
   },
 });
+
+const resizedParts = partTemplates(
+  'grows-part',
+  ({ text, pick }) => {
+    const [factor, than] = pick(FACTORS);
+    return {
+      text: `Is ${factor} × ${text} less than, equal to or more than ${text}?`,
+      value: than,
+      expression: null,
+      features: { fewChoices: true, extraSteps: 0.5, unlike: true },
+      strategy: [
+        than === 'equal'
+          ? `${factor} is 1, and 1 × ${text} = ${text}`
+          : `${factor} is ${than} than 1, so ${factor} of ${text} is ${than} than ${text}`,
+      ],
+      slips: [
+        ['fractions.multiplies-both', than === 'less' ? 'more' : 'less'],
+        ['times.one-adds', than === 'equal' ? 'more' : null],
+      ],
+      uses: `compares a part of ${text} with ${text}`,
+    };
+  },
+  { wholeMoney: true },
+);
 
 export const SIMPLEST_SKILLS: readonly Skill[] = [
   {
@@ -230,6 +257,6 @@ export const SIMPLEST_SKILLS: readonly Skill[] = [
     strand: 'fractions',
     prerequisites: ['frac.times-whole'],
     codes: { ac9: [], england: ['NC-Y5-fractions-6'], ccss: ['5.NF.B.5', '5.NF.B.5a', '5.NF.B.5b'] },
-    templates: [growsOrShrinks],
+    templates: [growsOrShrinks, ...resizedParts],
   },
 ];

@@ -200,10 +200,13 @@ export const CONVERSION_SKILLS: readonly Skill[] = [
         },
         dayKinds: ['whole'],
         askOn: (day, context) => {
-          const count = wholeOn(day, 11, 20_000);
+          const count = wholeOn(day, 11, 999_999);
           if (count === null) return null;
           const pairs = PAIRS.filter(
-            (each) => count > each.factor && count < 100 * each.factor && count % each.factor !== 0,
+            (each) =>
+              count > each.factor &&
+              count < (each.factor < 1000 ? 100 : 1000) * each.factor &&
+              count % each.factor !== 0,
           );
           if (pairs.length === 0) return null;
           const pair = context.rng.pick(pairs);
@@ -295,13 +298,13 @@ export const CONVERSION_SKILLS: readonly Skill[] = [
         },
         dayKinds: ['whole', 'decimal'],
         askOn: (day, context) => {
-          const count = quantityOn(day, context.locale, 2, 20_000, 1);
+          const count = quantityOn(day, context.locale, 2, 1_000_000, 1);
           if (count === null) return null;
           const size = toNumber(count.value);
           // Of a part of a gram, or of 8 g in kilograms, nobody speaks.
           const pairs = PAIRS.filter(
             (each) =>
-              size <= (each === CM_MM ? 1000 : each === M_CM ? 5000 : 20_000) &&
+              size <= (each === CM_MM ? 1000 : each === M_CM ? 5000 : 1_000_000) &&
               size * 20 >= each.factor &&
               (count.value.d === 1 || each.factor < 1000),
           );

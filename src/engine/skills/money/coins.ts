@@ -230,7 +230,7 @@ export const COIN_SKILLS: readonly Skill[] = [
           ),
         dayKinds: ['whole', 'money'],
         askOn: (day, context) => {
-          const start = day.kind === 'whole' ? (wholeOn(day, 1, 100) ?? 0) * 100 : minorOn(day, 5, 10_000);
+          const start = day.kind === 'whole' ? (wholeOn(day, 1, 100) ?? 0) * 100 : minorOn(day, 5, 1_000_000);
           if (!start) return null;
           const coins =
             day.kind === 'whole'
@@ -299,7 +299,7 @@ export const COIN_SKILLS: readonly Skill[] = [
         },
         dayKinds: ['whole', 'money'],
         askOn: (day, context) => {
-          const minor = day.kind === 'whole' ? (wholeOn(day, 1, 500) ?? 0) * 100 : minorOn(day, 5, 50_000);
+          const minor = day.kind === 'whole' ? (wholeOn(day, 1, 500) ?? 0) * 100 : minorOn(day, 5, 1_000_000);
           if (!minor || minor % smallestCoin(context.locale) !== 0) return null;
           const count = fewestPieces(minor, context.locale).length;
           if (count < 2 || count > 12) return null;

@@ -152,7 +152,8 @@ export const COST_SKILLS: readonly Skill[] = [
         },
         dayKinds: ['money', 'whole'],
         askOn: (day, context) => {
-          const minor = day.kind === 'money' ? minorOn(day, 20, 50_000) : (wholeOn(day, 1, 1000) ?? 0) * 100;
+          const minor =
+            day.kind === 'money' ? minorOn(day, 20, 1_000_000) : (wholeOn(day, 1, 1000) ?? 0) * 100;
           if (!minor) return null;
           const { rng } = context;
           const second = rng.chance(0.3)
@@ -183,7 +184,7 @@ export const COST_SKILLS: readonly Skill[] = [
         },
         dayKinds: ['money'],
         askOn: (day, context) => {
-          const minor = minorOn(day, 100, 50_000);
+          const minor = minorOn(day, 100, 1_000_000);
           return minor === null
             ? null
             : using(
@@ -215,7 +216,7 @@ export const COST_SKILLS: readonly Skill[] = [
         dayKinds: ['money', 'whole'],
         askOn: (day, context) => {
           const { rng, locale } = context;
-          const each = minorOn(day, 20, 50_000);
+          const each = minorOn(day, 20, 200_000);
           if (each !== null) {
             const count = rng.pick([2, 3, 4, 5, 10, 6, 8]);
             return using(several(count, each, context), `takes ${count} lots of ${price(each, locale)}`);

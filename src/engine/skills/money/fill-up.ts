@@ -75,7 +75,7 @@ export const FILL_UP_SKILLS: readonly Skill[] = [
         dayKinds: ['whole', 'money'],
         askOn: (day, context) => {
           const { rng, locale } = context;
-          const minor = wholeOn(day, 2, 99) ?? minorOn(day, 5, 9900);
+          const minor = wholeOn(day, 2, 99) ?? minorOn(day, 5, 999_900);
           if (minor === null || minor % 100 === 0) return null;
           const next = Math.ceil(minor / 100) * 100;
           const targets = [

@@ -106,7 +106,7 @@ export const OFFER_SKILLS: readonly Skill[] = [
         askOn: (day, context) => {
           const { rng, locale } = context;
           const minor =
-            day.kind === 'money' ? minorOn(day, 100, 50_000) : (wholeOn(day, 2, 20_000) ?? 0) * 100;
+            day.kind === 'money' ? minorOn(day, 100, 200_000) : (wholeOn(day, 2, 20_000) ?? 0) * 100;
           if (!minor) return null;
           const ways = [10, 20, 25, 50].filter((percent) => (minor * percent) % 100 === 0);
           if (ways.length === 0) return null;

@@ -149,7 +149,7 @@ export const PART_OF_MONEY_SKILLS: readonly Skill[] = [
             );
           }
           const minor =
-            day.kind === 'money' ? minorOn(day, 20, 50_000) : (wholeOn(day, 2, 20_000) ?? 0) * 100;
+            day.kind === 'money' ? minorOn(day, 20, 1_000_000) : (wholeOn(day, 2, 20_000) ?? 0) * 100;
           if (!minor) return null;
           const parts = [
             rational(1, 2),

@@ -244,7 +244,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
         ask: (context) => nearestMain(context.rng.int(1, 19) * 100 + context.rng.int(1, 19) * 5, context),
         dayKinds: ['money'],
         askOn: (day, context) => {
-          const minor = minorOn(day, 1, 100_000);
+          const minor = minorOn(day, 1, 1_000_000);
           return minor === null || minor % 100 === 0
             ? null
             : using(

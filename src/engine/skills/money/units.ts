@@ -175,7 +175,7 @@ export const MONEY_UNIT_SKILLS: readonly Skill[] = [
         dayKinds: ['whole', 'money'],
         askOn: (day, context) => {
           const { rng, locale } = context;
-          const minor = minorOn(day, 5, 10_000);
+          const minor = minorOn(day, 5, 10_000_000);
           if (minor !== null)
             return using(compareOn(minor, context), `compares ${day.text} with another amount`);
           const whole = wholeOn(day, 1, 1000);
@@ -258,7 +258,7 @@ export const MONEY_UNIT_SKILLS: readonly Skill[] = [
           toMain(context.rng.int(2, 19) * 50 + context.rng.pick([5, 20, 35, 45, 8, 3]), context),
         dayKinds: ['whole'],
         askOn: (day, context) => {
-          const minor = wholeOn(day, 101, 20_000);
+          const minor = wholeOn(day, 101, 1_000_000);
           return minor === null
             ? null
             : using(

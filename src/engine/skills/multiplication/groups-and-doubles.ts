@@ -233,7 +233,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
         id: 'double-money',
         kinds: ['money'],
         free: (rng) => rational(5 * rng.int(13, 199), 100),
-        suits: (value) => value.n <= 200 * value.d,
+        suits: (value) => value.n <= 2000 * value.d,
         make: (x) => ({
           ...double(x, {
             carries: (x.d === 1 ? 0 : 1) + (x.value.n * 2 >= x.value.d * 20 ? 1 : 0),
@@ -242,7 +242,9 @@ export const GROUP_SKILLS: readonly Skill[] = [
           text: x.pick([
             `Double ${x.text}`,
             `2 × ${x.text}`,
-            `One movie ticket costs ${x.text}. What do 2 tickets cost?`,
+            x.n < 40 * x.d
+              ? `One movie ticket costs ${x.text}. What do 2 tickets cost?`
+              : `One bike costs ${x.text}. What do 2 bikes cost?`,
           ]),
         }),
       }),

@@ -51,9 +51,9 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
         id: 'to-the-multiple',
         kinds: ['whole'],
         free: (rng) => rng.int(21, 90),
-        suits: wholeWithin(11, 1000),
+        suits: wholeWithin(11, 1_000_000),
         make: (x) => {
-          const of = x.pick([3, 4, 5, 9, 10]);
+          const of = x.pick(x.n > 1000 ? [4, 5, 10] : [3, 4, 5, 9, 10]);
           const short = (of - (x.n % of)) % of;
           return short === 0
             ? null
@@ -83,9 +83,9 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
         id: 'pick-the-multiple',
         kinds: ['whole'],
         free: (rng) => rng.int(12, 90),
-        suits: wholeWithin(4, 999),
+        suits: wholeWithin(4, 1_000_000),
         make: (x) => {
-          const of = x.pick([2, 5, 10, 3, 4]);
+          const of = x.pick(x.n > 999 ? [2, 5, 10] : [2, 5, 10, 3, 4]);
           const near = [x.n - 1, x.n, x.n + 1];
           const right = near.filter((k) => k % of === 0);
           if (right.length !== 1) return null;

@@ -79,7 +79,9 @@ function percentOf(x: Subject, percent: number, features: Sketch['features']): S
 }
 
 const quantityRange = (value: Rational, form: string): boolean =>
-  form === 'whole' ? value.n >= 4 && value.n <= 1_000_000 : value.n <= 500 * value.d && placesOf(value) <= 2;
+  form === 'whole'
+    ? value.n >= 4 && value.n <= 1_000_000
+    : value.n <= 100_000 * value.d && placesOf(value) <= 2;
 
 /** The skills on a percent of an amount, and prices after a percent off or more. */
 export const PERCENT_OF_SKILLS: readonly Skill[] = [

@@ -47,7 +47,7 @@ const oddOrEven = templateOf<number>({
 const nextParity = templateOf<readonly [n: number, parity: number]>({
   id: 'next-odd-even',
   free: (rng) => [rng.int(8, 199), rng.int(0, 1)],
-  on: onWhole(1, 99_999, (n, rng) => [n, rng.int(0, 1)]),
+  on: onWhole(1, 1_000_000, (n, rng) => [n, rng.int(0, 1)]),
   draft: ([n, parity], { locale }) => {
     const say = (value: number) => formatWhole(value, locale);
     const step = n % 2 === parity ? 2 : 1;
@@ -55,7 +55,10 @@ const nextParity = templateOf<readonly [n: number, parity: number]>({
       text: `What is the next ${parityName(parity)} number after ${say(n)}?`,
       answer: wholeAnswer(n + step, locale),
       expression: `${n} + ${step}`,
-      features: { size: n < 20 ? 0 : n < 100 ? 0.4 : 0.8, carries: (n % 10) + step > 9 ? 1 : 0 },
+      features: {
+        size: n < 20 ? 0 : n < 100 ? 0.4 : n < 10_000 ? 0.8 : 1.2,
+        carries: (n % 10) + step > 9 ? 1 : 0,
+      },
       strategy: [
         `${say(n)} is ${parityName(n)}`,
         `${say(n)} + ${step} = ${say(n + step)}, which is ${parityName(parity)}`,
@@ -97,7 +100,7 @@ const sumParity = templateOf<readonly [a: number, b: number]>({
 const nextTen = templateOf<readonly [n: number, up: boolean]>({
   id: 'next-ten',
   free: (rng) => [rng.int(12, 98), rng.chance(0.6)],
-  on: onWhole(11, 999, (n, rng) => [n, rng.chance(0.6)]),
+  on: onWhole(11, 1_000_000, (n, rng) => [n, rng.chance(0.6)]),
   draft: ([n, up], { locale }) => {
     const say = (value: number) => formatWhole(value, locale);
     const ten = up ? 10 * (Math.floor(n / 10) + 1) : 10 * (Math.ceil(n / 10) - 1);
@@ -107,7 +110,10 @@ const nextTen = templateOf<readonly [n: number, up: boolean]>({
         : `What is the last multiple of 10 before ${say(n)}?`,
       answer: wholeAnswer(ten, locale),
       expression: `${n} ${up ? '+' : '-'} ${Math.abs(ten - n)}`,
-      features: { size: (up ? 0 : 0.5) + (n > 99 ? 0.6 : 0), carries: up && ten % 100 === 0 ? 1 : 0 },
+      features: {
+        size: (up ? 0 : 0.5) + (n > 9999 ? 1.6 : n > 99 ? 0.6 : 0),
+        carries: up && ten % 100 === 0 ? 1 : 0,
+      },
       strategy: [
         n % 10 === 0
           ? `${say(n)} is a multiple of 10 itself, so go on to the next one`

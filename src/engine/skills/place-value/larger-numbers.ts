@@ -5,12 +5,12 @@ import { greatestOrLeast, moreOrLess } from './step-and-order.js';
 
 const STEPPED: NumberRange = { free: (rng) => rng.int(101, 989), from: 20, to: 9899 };
 
-const THOUSANDS: NumberRange = { free: (rng) => rng.int(1002, 9995), from: 1000, to: 99_999 };
+const THOUSANDS: NumberRange = { free: (rng) => rng.int(1002, 9995), from: 1000, to: 1_000_000 };
 
 const TO_100_000: NumberRange = {
   free: (rng) => (rng.chance(0.5) ? rng.int(1003, 9997) : 10 * rng.int(1001, 9899)),
   from: 100,
-  to: 98_999,
+  to: 1_000_000,
 };
 
 const MILLION: NumberRange = { free: (rng) => 500 * rng.int(24, 1900), from: 10_000, to: 999_999 };
@@ -70,7 +70,7 @@ export const LARGER_PLACE_SKILLS: readonly Skill[] = [
     prerequisites: ['place.compare.1000', 'place.thousands'],
     codes: { ac9: ['AC9M3N01'], england: ['NC-Y4-place-5'], ccss: ['4.NBT.A.2'] },
     templates: [
-      greatestOrLeast({ free: (rng) => rng.int(1020, 98_900), from: 1000, to: 999_999 }, 1_000_000),
+      greatestOrLeast({ free: (rng) => rng.int(1020, 98_900), from: 1000, to: 1_000_000 }, 1_000_000),
     ],
   },
   {

@@ -92,7 +92,7 @@ const extreme = templateOf<
 const opposite = templateOf<readonly [n: number, negative: boolean]>({
   id: 'opposite',
   free: (rng) => [rng.int(2, 40), rng.chance(0.5)],
-  on: onWhole(1, 9999, (n, rng) => [n, rng.chance(0.4)]),
+  on: onWhole(1, 1_000_000, (n, rng) => [n, rng.chance(0.4)]),
   draft: ([n, negative], { locale }) => {
     const shown = negative ? -n : n;
     return {

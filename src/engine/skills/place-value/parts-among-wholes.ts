@@ -3,94 +3,82 @@ import { add, compare, floor, multiply, rational } from '../../numbers/rational.
 import { lastUnit, partOf, partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 
-const neighbours = partTemplates(
-  'neighbour',
-  ({ value, form, text, expr, rng, t, locale }) => {
-    const up = floor(value) === 0 || rng.chance(0.6);
-    const whole = floor(value) + (up ? 1 : 0);
-    const unit = form === 'money' ? `whole ${locale.currency.mainName[0]} amount` : 'whole number';
-    return {
-      text: up ? `What is the next ${unit} after ${text}?` : `What is the last ${unit} before ${text}?`,
-      value: rational(whole),
-      expression: `${up ? 'ceil' : 'floor'}(${expr})`,
-      features: {
-        rule: true,
-        size: (up ? 0 : 0.4) + (floor(value) % 10 === 9 && up ? 0.7 : 0),
-        adjust: form === 'money' ? -0.3 : 0.2,
-      },
-      strategy: [
-        `${text} lies between ${t(floor(value))} and ${t(floor(value) + 1)}`,
-        `The one just ${up ? 'after' : 'before'} is ${t(whole)}`,
-      ],
-      slips: [
-        ['count.wrong-way', up ? rational(floor(value)) : rational(whole + 1)],
-        ['count.off-by-one', up ? rational(whole + 1) : whole > 0 ? rational(whole - 1) : null],
-      ],
-      uses: `finds the ${unit} just ${up ? 'after' : 'before'} ${text}`,
-      ...(value.n < 20 * value.d
-        ? {
-            figure: {
-              kind: 'number-line' as const,
-              from: floor(value),
-              to: floor(value) + 1,
-              step: 1,
-              labels: [floor(value), floor(value) + 1],
-              mark: value.n / value.d,
-            },
-          }
-        : {}),
-    };
-  },
-  { places: 3 },
-);
+const neighbours = partTemplates('neighbour', ({ value, form, text, expr, rng, t, locale }) => {
+  const up = floor(value) === 0 || rng.chance(0.6);
+  const whole = floor(value) + (up ? 1 : 0);
+  const unit = form === 'money' ? `whole ${locale.currency.mainName[0]} amount` : 'whole number';
+  return {
+    text: up ? `What is the next ${unit} after ${text}?` : `What is the last ${unit} before ${text}?`,
+    value: rational(whole),
+    expression: `${up ? 'ceil' : 'floor'}(${expr})`,
+    features: {
+      rule: true,
+      size: (up ? 0 : 0.4) + (floor(value) % 10 === 9 && up ? 0.7 : 0),
+      adjust: form === 'money' ? -0.3 : 0.2,
+    },
+    strategy: [
+      `${text} lies between ${t(floor(value))} and ${t(floor(value) + 1)}`,
+      `The one just ${up ? 'after' : 'before'} is ${t(whole)}`,
+    ],
+    slips: [
+      ['count.wrong-way', up ? rational(floor(value)) : rational(whole + 1)],
+      ['count.off-by-one', up ? rational(whole + 1) : whole > 0 ? rational(whole - 1) : null],
+    ],
+    uses: `finds the ${unit} just ${up ? 'after' : 'before'} ${text}`,
+    ...(value.n < 20 * value.d
+      ? {
+          figure: {
+            kind: 'number-line' as const,
+            from: floor(value),
+            to: floor(value) + 1,
+            step: 1,
+            labels: [floor(value), floor(value) + 1],
+            mark: value.n / value.d,
+          },
+        }
+      : {}),
+  };
+});
 
-const greaterThanWhole = partTemplates(
-  'greater',
-  ({ value, form, text, expr, rng, t, e }) => {
-    const whole = floor(value) + rng.int(floor(value) === 0 ? 1 : 0, 2);
-    const greatest = rng.chance(0.6);
-    const first = rng.chance(0.5);
-    const valueWins = compare(value, rational(whole)) > 0 === greatest;
-    const pair = first ? [text, t(whole)] : [t(whole), text];
-    return {
-      text: `Which is ${greatest ? 'greater' : 'less'}: ${pair.join(' or ')}?`,
-      value: valueWins ? value : rational(whole),
-      expression: `${greatest ? 'max' : 'min'}(${expr}, ${e(whole)})`,
-      features: {
-        fewChoices: true,
-        size: whole === floor(value) || whole === floor(value) + 1 ? 0.7 : 0,
-        adjust: form === 'money' ? -0.4 : form === 'fraction' ? 0.2 : 0,
-      },
-      strategy: [
-        `${text} lies between ${t(floor(value))} and ${t(floor(value) + 1)}`,
-        `So ${text} is ${compare(value, rational(whole)) > 0 ? 'greater' : 'less'} than ${t(whole)}`,
-      ],
-      slips: [['compare.reversed', valueWins ? rational(whole) : value]],
-      uses: `compares ${text} with ${t(whole)}`,
-    };
-  },
-  { places: 3 },
-);
+const greaterThanWhole = partTemplates('greater', ({ value, form, text, expr, rng, t, e }) => {
+  const whole = floor(value) + rng.int(floor(value) === 0 ? 1 : 0, 2);
+  const greatest = rng.chance(0.6);
+  const first = rng.chance(0.5);
+  const valueWins = compare(value, rational(whole)) > 0 === greatest;
+  const pair = first ? [text, t(whole)] : [t(whole), text];
+  return {
+    text: `Which is ${greatest ? 'greater' : 'less'}: ${pair.join(' or ')}?`,
+    value: valueWins ? value : rational(whole),
+    expression: `${greatest ? 'max' : 'min'}(${expr}, ${e(whole)})`,
+    features: {
+      fewChoices: true,
+      size: whole === floor(value) || whole === floor(value) + 1 ? 0.7 : 0,
+      adjust: form === 'money' ? -0.4 : form === 'fraction' ? 0.2 : 0,
+    },
+    strategy: [
+      `${text} lies between ${t(floor(value))} and ${t(floor(value) + 1)}`,
+      `So ${text} is ${compare(value, rational(whole)) > 0 ? 'greater' : 'less'} than ${t(whole)}`,
+    ],
+    slips: [['compare.reversed', valueWins ? rational(whole) : value]],
+    uses: `compares ${text} with ${t(whole)}`,
+  };
+});
 
-const farFromWhole = partTemplates(
-  'far',
-  ({ value, form, text, expr, rng, t, e }) => {
-    const whole = 10 * (Math.floor(value.n / value.d / 10) + rng.int(2, 4));
-    const greatest = rng.chance(0.5);
-    const pair = rng.chance(0.5) ? [text, t(whole)] : [t(whole), text];
-    return {
-      text: `Which is ${greatest ? 'greater' : 'less'}: ${pair.join(' or ')}?`,
-      value: greatest ? rational(whole) : value,
-      expression: `${greatest ? 'max' : 'min'}(${expr}, ${e(whole)})`,
-      // Far apart: any sense of size answers it.
-      features: { fewChoices: true, rule: true, adjust: form === 'money' ? -1.4 : -1 },
-      strategy: [`${text} is less than ${t(floor(value) + 1)}, and ${t(whole)} is much more`],
-      slips: [['compare.reversed', greatest ? value : rational(whole)]],
-      uses: `compares ${text} with ${t(whole)}`,
-    };
-  },
-  { places: 3 },
-);
+const farFromWhole = partTemplates('far', ({ value, form, text, expr, rng, t, e }) => {
+  const whole = 10 * (Math.floor(value.n / value.d / 10) + rng.int(2, 4));
+  const greatest = rng.chance(0.5);
+  const pair = rng.chance(0.5) ? [text, t(whole)] : [t(whole), text];
+  return {
+    text: `Which is ${greatest ? 'greater' : 'less'}: ${pair.join(' or ')}?`,
+    value: greatest ? rational(whole) : value,
+    expression: `${greatest ? 'max' : 'min'}(${expr}, ${e(whole)})`,
+    // Far apart: any sense of size answers it.
+    features: { fewChoices: true, rule: true, adjust: form === 'money' ? -1.4 : -1 },
+    strategy: [`${text} is less than ${t(floor(value) + 1)}, and ${t(whole)} is much more`],
+    slips: [['compare.reversed', greatest ? value : rational(whole)]],
+    uses: `compares ${text} with ${t(whole)}`,
+  };
+});
 
 const wholesIn = partTemplates(
   'wholes',
@@ -117,38 +105,42 @@ const wholesIn = partTemplates(
       uses: `counts the ${name} in ${text}`,
     };
   },
-  { from: 1, places: 3 },
+  { from: 1 },
 );
 
-const halfwayOfParts = partTemplates('halfway-parts', ({ value, form, text, expr, rng, t, e }) => {
-  const unit = form === 'money' ? rational(1, 10) : lastUnit(value, form);
-  const half = multiply(
-    unit,
-    rational(form === 'fraction' ? rng.int(1, value.d) : rng.pick([1, 2, 3, 4, 5])),
-  );
-  const high = add(value, add(half, half));
-  const middle = add(value, half);
-  return {
-    text: `What is halfway between ${text} and ${t(high)}?`,
-    value: middle,
-    expression: `(${expr} + ${e(high)}) / 2`,
-    features: {
-      size: form === 'fraction' ? 0.8 : value.d > 10 && form === 'decimal' ? 0.5 : 0,
-      carries: floor(middle) > floor(value) ? 0.7 : 0,
-    },
-    strategy: [
-      `${t(high)} − ${text} = ${t(add(half, half))}`,
-      `Half of ${t(add(half, half))} is ${t(half)}`,
-      `${text} + ${t(half)} = ${t(middle)}`,
-    ],
-    slips: [
-      ['halfway.gap', half],
-      ['halfway.end', add(high, half)],
-      ['fact.one-out', add(middle, unit)],
-    ],
-    uses: `finds the middle between ${text} and ${t(high)}`,
-  };
-});
+const halfwayOfParts = partTemplates(
+  'halfway-parts',
+  ({ value, form, text, expr, rng, t, e }) => {
+    const unit = form === 'money' ? rational(1, 10) : lastUnit(value, form);
+    const half = multiply(
+      unit,
+      rational(form === 'fraction' ? rng.int(1, value.d) : rng.pick([1, 2, 3, 4, 5])),
+    );
+    const high = add(value, add(half, half));
+    const middle = add(value, half);
+    return {
+      text: `What is halfway between ${text} and ${t(high)}?`,
+      value: middle,
+      expression: `(${expr} + ${e(high)}) / 2`,
+      features: {
+        size: form === 'fraction' ? 0.8 : value.d > 10 && form === 'decimal' ? 0.5 : 0,
+        carries: floor(middle) > floor(value) ? 0.7 : 0,
+      },
+      strategy: [
+        `${t(high)} − ${text} = ${t(add(half, half))}`,
+        `Half of ${t(add(half, half))} is ${t(half)}`,
+        `${text} + ${t(half)} = ${t(middle)}`,
+      ],
+      slips: [
+        ['halfway.gap', half],
+        ['halfway.end', add(high, half)],
+        ['fact.one-out', add(middle, unit)],
+      ],
+      uses: `finds the middle between ${text} and ${t(high)}`,
+    };
+  },
+  { wholeMoney: true },
+);
 
 export const PART_PLACE_SKILLS: readonly Skill[] = [
   {

@@ -93,7 +93,7 @@ const halfway = templateOf<readonly [low: number, high: number]>({
     const low = rng.int(6, 90);
     return [low, low + 2 * rng.int(2, 20)];
   },
-  on: onWhole(2, 900_000, (n, rng) => {
+  on: onWhole(2, 1_000_000, (n, rng) => {
     const gap =
       n < 1000
         ? rng.pick([2, 4, 6, 8, 10, 12, 20, 30, 50, 100])
@@ -135,61 +135,57 @@ const halfway = templateOf<readonly [low: number, high: number]>({
   },
 });
 
-const roundPart = partTemplates(
-  'round-part',
-  ({ value, form, text, expr, rng, t, locale }) => {
-    const tenths = form === 'decimal' && value.d > 10 && rng.chance(0.5);
-    // Half of a whole is a matter of convention for fractions, so it is not asked.
-    if (form === 'fraction' && value.d === 2) return null;
-    const unit = tenths ? rational(1, 10) : rational(1);
-    const rounded = roundTo(value, unit);
-    const down = multiply(rational(Math.floor((value.n * unit.d) / (value.d * unit.n))), unit);
-    const up = multiply(rational(Math.floor((value.n * unit.d) / (value.d * unit.n)) + 1), unit);
-    const goesUp = rounded.n === up.n && rounded.d === up.d;
-    const inSteps = roundTo(roundTo(value, rational(1, 10)), unit);
-    const name = form === 'money' ? locale.currency.mainName[0] : tenths ? 'tenth' : 'whole number';
-    return {
-      text:
-        form === 'fraction'
-          ? `Which whole number is nearest to ${text}?`
-          : `What is ${text} to the nearest ${name}?`,
-      value: rounded,
-      expression: tenths ? `floor(${expr} * 10 + 1/2) / 10` : `floor(${expr} + 1/2)`,
-      features: {
-        size: (tenths ? 0.7 : 0) + (value.d > 10 ? 0.5 : 0),
-        carries: goesUp && floor(value) % 10 === 9 ? 1 : 0,
-        adjust: form === 'money' ? -0.3 : 0,
-      },
-      strategy: [
-        `${text} lies between ${t(down)} and ${t(up)}`,
-        `It is ${goesUp ? 'at least halfway, so it goes up' : 'less than halfway, so it goes down'}: ${t(rounded)}`,
+const roundPart = partTemplates('round-part', ({ value, form, text, expr, rng, t, locale }) => {
+  const tenths = form === 'decimal' && value.d > 10 && rng.chance(0.5);
+  // Half of a whole is a matter of convention for fractions, so it is not asked.
+  if (form === 'fraction' && value.d === 2) return null;
+  const unit = tenths ? rational(1, 10) : rational(1);
+  const rounded = roundTo(value, unit);
+  const down = multiply(rational(Math.floor((value.n * unit.d) / (value.d * unit.n))), unit);
+  const up = multiply(rational(Math.floor((value.n * unit.d) / (value.d * unit.n)) + 1), unit);
+  const goesUp = rounded.n === up.n && rounded.d === up.d;
+  const inSteps = roundTo(roundTo(value, rational(1, 10)), unit);
+  const name = form === 'money' ? locale.currency.mainName[0] : tenths ? 'tenth' : 'whole number';
+  return {
+    text:
+      form === 'fraction'
+        ? `Which whole number is nearest to ${text}?`
+        : `What is ${text} to the nearest ${name}?`,
+    value: rounded,
+    expression: tenths ? `floor(${expr} * 10 + 1/2) / 10` : `floor(${expr} + 1/2)`,
+    features: {
+      size: (tenths ? 0.7 : 0) + (value.d > 10 ? 0.5 : 0),
+      carries: goesUp && floor(value) % 10 === 9 ? 1 : 0,
+      adjust: form === 'money' ? -0.3 : 0,
+    },
+    strategy: [
+      `${text} lies between ${t(down)} and ${t(up)}`,
+      `It is ${goesUp ? 'at least halfway, so it goes up' : 'less than halfway, so it goes down'}: ${t(rounded)}`,
+    ],
+    slips: [
+      ['round.in-steps', inSteps],
+      ['round.cut-off', down],
+      ['round.always-up', up],
+      [
+        'round.wrong-place',
+        tenths ? roundTo(value, rational(1)) : value.n >= 5 * value.d ? roundTo(value, rational(10)) : null,
       ],
-      slips: [
-        ['round.in-steps', inSteps],
-        ['round.cut-off', down],
-        ['round.always-up', up],
-        [
-          'round.wrong-place',
-          tenths ? roundTo(value, rational(1)) : value.n >= 5 * value.d ? roundTo(value, rational(10)) : null,
-        ],
-      ],
-      uses: `rounds ${text}`,
-      ...(tenths
-        ? {}
-        : {
-            figure: {
-              kind: 'number-line' as const,
-              from: floor(value),
-              to: floor(value) + 1,
-              step: 0.1,
-              labels: [floor(value), floor(value) + 1],
-              mark: value.n / value.d,
-            },
-          }),
-    };
-  },
-  { places: 3 },
-);
+    ],
+    uses: `rounds ${text}`,
+    ...(tenths
+      ? {}
+      : {
+          figure: {
+            kind: 'number-line' as const,
+            from: floor(value),
+            to: floor(value) + 1,
+            step: 0.1,
+            labels: [floor(value), floor(value) + 1],
+            mark: value.n / value.d,
+          },
+        }),
+  };
+});
 
 export const ROUNDING_SKILLS: readonly Skill[] = [
   {

@@ -25,10 +25,13 @@ const wholeFromPart = partTemplates(
         story,
         adjust: form === 'money' ? -0.4 : 0,
       },
-      strategy: [
-        `Only the whole part changes: ${t(whole)} − ${t(k)} = ${t(whole - k)}`,
-        k === whole ? `Only ${t(left)} is left` : `${t(whole - k)} + ${t(partOf(value))} = ${t(left)}`,
-      ],
+      strategy:
+        value.d === 1
+          ? [`${text} − ${t(k)} = ${t(left)}`]
+          : [
+              `Only the whole part changes: ${t(whole)} − ${t(k)} = ${t(whole - k)}`,
+              k === whole ? `Only ${t(left)} is left` : `${t(whole - k)} + ${t(partOf(value))} = ${t(left)}`,
+            ],
       slips: [
         ['exact.point-ignored', pointIgnored(value, k, unit)],
         ['operation.swapped', add(value, rational(k))],
@@ -37,45 +40,49 @@ const wholeFromPart = partTemplates(
       uses: `takes ${t(k)} from ${text}`,
     };
   },
-  { from: 1, places: 3 },
+  { from: 1, wholeMoney: true },
 );
 
 function pointIgnored(value: Rational, k: number, unit: Rational): Rational {
   return subtract(value, rational(k * unit.n, unit.d));
 }
 
-const partFromWhole = partTemplates('from-whole', ({ value, form, text, expr, rng, t, e }) => {
-  const next = floor(value) + 1;
-  const from = rng.pick([next, next + 1, 10 * Math.ceil(next / 10), 10 * Math.ceil(next / 10) + 10]);
-  const left = subtract(rational(from), value);
-  const afterWhole = from - floor(value);
-  return {
-    text: `${t(from)} − ${text}`,
-    value: left,
-    expression: `${e(from)} - ${expr}`,
-    features: {
-      size: (from === next ? 0 : 0.8) + (from >= 20 ? 0.4 : 0),
-      rule: from === 1,
-      adjust: (value.d > 10 && form === 'decimal' ? 0.5 : 0) + (form === 'money' ? -0.2 : 0),
-    },
-    strategy:
-      floor(value) === 0
-        ? [
-            `${t(1)} − ${text} = ${t(subtract(rational(1), value))}`,
-            ...(from > 1 ? [`${t(from - 1)} + ${t(subtract(rational(1), value))} = ${t(left)}`] : []),
-          ]
-        : [
-            `${t(from)} − ${t(floor(value))} = ${t(afterWhole)}`,
-            `${t(afterWhole)} − ${t(partOf(value))} = ${t(left)}`,
-          ],
-    slips: [
-      ['exact.one-too-many', add(left, rational(1))],
-      ['exact.part-kept', add(rational(afterWhole), partOf(value))],
-      ['fact.one-out', add(left, lastUnit(value, form))],
-    ],
-    uses: `takes ${text} from ${t(from)}`,
-  };
-});
+const partFromWhole = partTemplates(
+  'from-whole',
+  ({ value, form, text, expr, rng, t, e }) => {
+    const next = floor(value) + 1;
+    const from = rng.pick([next, next + 1, 10 * Math.ceil(next / 10), 10 * Math.ceil(next / 10) + 10]);
+    const left = subtract(rational(from), value);
+    const afterWhole = from - floor(value);
+    return {
+      text: `${t(from)} − ${text}`,
+      value: left,
+      expression: `${e(from)} - ${expr}`,
+      features: {
+        size: (from === next ? 0 : 0.8) + (from >= 20 ? 0.4 : 0),
+        rule: from === 1,
+        adjust: (value.d > 10 && form === 'decimal' ? 0.5 : 0) + (form === 'money' ? -0.2 : 0),
+      },
+      strategy:
+        floor(value) === 0
+          ? [
+              `${t(1)} − ${text} = ${t(subtract(rational(1), value))}`,
+              ...(from > 1 ? [`${t(from - 1)} + ${t(subtract(rational(1), value))} = ${t(left)}`] : []),
+            ]
+          : [
+              `${t(from)} − ${t(floor(value))} = ${t(afterWhole)}`,
+              ...(value.d === 1 ? [] : [`${t(afterWhole)} − ${t(partOf(value))} = ${t(left)}`]),
+            ],
+      slips: [
+        ['exact.one-too-many', add(left, rational(1))],
+        ['exact.part-kept', add(rational(afterWhole), partOf(value))],
+        ['fact.one-out', add(left, lastUnit(value, form))],
+      ],
+      uses: `takes ${text} from ${t(from)}`,
+    };
+  },
+  { wholeMoney: true },
+);
 
 export const PART_TAKE_SKILLS: readonly Skill[] = [
   {
