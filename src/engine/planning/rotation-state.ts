@@ -2,6 +2,7 @@
 // the day it is finished or taken back, both included, however many days that takes.
 import type { Band } from '../curriculum/bands.js';
 import { daysBetween } from '../numbers/calendar.js';
+import { loanBook } from './loan-book.js';
 
 export interface RotationSet {
   readonly id: string;
@@ -48,23 +49,18 @@ export const REVIEW_GAP_DAYS = 28;
 
 /** The loan of the set that the child has now; undefined when it has none. */
 export function loanOf(state: RotationState, childId: string): SetLoan | undefined {
-  return state.loans.find((loan) => loan.childId === childId && loan.to === null);
+  return loanBook(state.loans).ofChild(childId).current;
 }
 
 /** Whether anyone has or had the set on the day: until tomorrow it belongs to that child. */
 export function isInUse(state: RotationState, setId: string): boolean {
-  return state.loans.some((loan) => loan.setId === setId && (loan.to === null || loan.to >= state.date));
+  const last = loanBook(state.loans).lastDayOf(setId);
+  return last !== undefined && last >= state.date;
 }
 
 /** The days on which the child finished the set, oldest first. */
-export function finishesOf(state: RotationState, childId: string, setId: string): string[] {
-  return state.loans
-    .flatMap((loan) =>
-      loan.childId === childId && loan.setId === setId && loan.isFinished && loan.to !== null
-        ? [loan.to]
-        : [],
-    )
-    .sort();
+export function finishesOf(state: RotationState, childId: string, setId: string): readonly string[] {
+  return loanBook(state.loans).ofChild(childId).finishes.get(setId) ?? [];
 }
 
 /**
@@ -76,7 +72,6 @@ export function isReviewDue(state: RotationState, childId: string, set: Rotation
   if (last === undefined || daysBetween(last, state.date) < REVIEW_GAP_DAYS) return false;
   const due = set.skills.filter((skill) => state.dueSkills.includes(skill)).length;
   if (due === 0 || due * 2 < set.skills.length) return false;
-  const finished = state.loans.filter((loan) => loan.childId === childId && loan.isFinished);
-  const latest = finished.at(-1);
-  return latest === undefined || finished.filter(({ setId }) => setId === latest.setId).length === 1;
+  const { lastFinished, finishes } = loanBook(state.loans).ofChild(childId);
+  return lastFinished === undefined || finishes.get(lastFinished)?.length === 1;
 }
