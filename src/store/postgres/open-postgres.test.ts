@@ -96,6 +96,20 @@ describe.skipIf(!hasPostgres())('a PostgreSQL server', () => {
     });
   });
 
+  it('refuses to change a saved set, even by hand, but for its note', async () => {
+    await withClient('schools', async (client) => {
+      await client.query("select set_config('afterbell.school', 'north', false)");
+      await client.query(
+        `insert into sets select school_id, 'x', id, 'chain', 'middle', 1, 1, '{}', 'h', now(), '' from classes`,
+      );
+      for (const change of ["content = '[]'", 'number = 2', "band = 'upper'"])
+        await expect(client.query(`update sets set ${change}`)).rejects.toThrow(
+          'a saved set cannot be changed',
+        );
+      expect((await client.query("update sets set note = 'torn'")).rowCount).toBe(1);
+    });
+  });
+
   it('refuses data of a newer program and changes nothing', async () => {
     server.sql('postgres', 'create database newer owner teacher');
     const place = { databaseUrl: server.url('newer', 'teacher') };
