@@ -9,6 +9,7 @@ const ROOMS = [
   { to: '/class/$classId/make', label: 'Make' },
   { to: '/class/$classId/print', label: 'Print room' },
   { to: '/class/$classId/sets', label: 'Sets' },
+  { to: '/class/$classId/practice', label: 'Practice' },
   { to: '/class/$classId/marking', label: 'Marking' },
   { to: '/class/$classId/understanding', label: 'Understanding' },
   { to: '/class/$classId/skills', label: 'Skills' },

@@ -46,6 +46,13 @@ export function setQuery(setId: string) {
   return queryOptions({ queryKey: ['set', setId], queryFn: () => call('set', { setId }, null) });
 }
 
+export function timedQuery(classId: string, date: string) {
+  return queryOptions({
+    queryKey: ['timed', classId, date],
+    queryFn: () => call('timed', { classId, date }, null),
+  });
+}
+
 export function evidenceQuery(childId: string, skillId: string) {
   return queryOptions({
     queryKey: ['evidence', childId, skillId],

@@ -58,6 +58,13 @@ const solve = createRoute({
   component: lazyRouteComponent(() => import('../solve/solve-screen.js'), 'SolveScreen'),
 });
 
+const clock = createRoute({
+  getParentRoute: () => root,
+  path: '/clock/$classId',
+  validateSearch: z.object({ minutes: z.number().min(1).max(15).optional() }),
+  component: lazyRouteComponent(() => import('../display/practice-clock.js'), 'PracticeClock'),
+});
+
 const inClass = createRoute({ getParentRoute: () => root, path: '/class/$classId', component: ClassFrame });
 const today = createRoute({
   getParentRoute: () => inClass,
@@ -87,6 +94,12 @@ const sets = createRoute({
   }),
   component: lazyRouteComponent(() => import('../screens/library/sets-screen.js'), 'SetsScreen'),
 });
+const practice = createRoute({
+  getParentRoute: () => inClass,
+  path: '/practice',
+  validateSearch: daySearch,
+  component: lazyRouteComponent(() => import('../screens/practice/practice-screen.js'), 'PracticeScreen'),
+});
 const marking = createRoute({
   getParentRoute: () => inClass,
   path: '/marking',
@@ -113,8 +126,9 @@ const tree = root.addChildren([
   start,
   settings,
   display,
+  clock,
   solve,
-  inClass.addChildren([today, make, print, sets, marking, understanding, skills, children]),
+  inClass.addChildren([today, make, print, sets, practice, marking, understanding, skills, children]),
 ]);
 
 export function makeRouter(queries: QueryClient) {

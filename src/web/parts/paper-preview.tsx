@@ -83,8 +83,13 @@ function Page({ svg, number }: { readonly svg: string; readonly number: number }
   );
 }
 
-/** Fetches the PDF and hands it to the browser's own print dialog, or saves it. */
-async function printPdf(path: string, order: object, fileName: string, act: 'print' | 'save'): Promise<void> {
+/** Fetches the PDF and hands it to the browser's own print dialog, or saves it. Throws what the server refused. */
+export async function printPdf(
+  path: string,
+  order: object,
+  fileName: string,
+  act: 'print' | 'save',
+): Promise<void> {
   const response = await send(path, {
     method: 'POST',
     body: JSON.stringify(order),
