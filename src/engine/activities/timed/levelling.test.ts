@@ -9,7 +9,7 @@ function sheet(
   digitsRight: number,
   minutes: number | null = 2,
 ): TimedRecord {
-  return { date, levelId: 'add-20', attempted, right, digitsRight, minutes };
+  return { date, levelId: 'add-20', asked: 60, attempted, right, digitsRight, minutes };
 }
 
 const GOAL = { accuracy: 0.95, digitsPerMinute: 31, sheets: 3, of: 4 };
@@ -36,7 +36,7 @@ describe('suggestMove', () => {
     ];
     expect(suggestMove(records, 'add-20', GOAL)).toEqual({
       move: 'up',
-      evidence: '3 sheets of the last 4 reached 95 % right and 31 digits a minute.',
+      evidence: '3 sheets of the last 4 reached 95 % right and 31 digits a minute or the whole sheet.',
     });
     expect(suggestMove(records.toReversed(), 'add-20', GOAL).move).toBe('up');
     expect(suggestMove(records.slice(0, 3), 'add-20', GOAL).move).toBe('stay');
@@ -51,6 +51,13 @@ describe('suggestMove', () => {
     const slowOnly = ['04', '05', '06', '07'].map((day) => sheet(`2026-05-${day}`, 40, 40, 61));
     expect(suggestMove(quickOnly, 'add-20', GOAL).move).toBe('stay');
     expect(suggestMove(slowOnly, 'add-20', GOAL).move).toBe('stay');
+  });
+
+  it('takes the whole sheet for quick enough, since it holds no more', () => {
+    const whole = ['04', '05', '06'].map((day) => sheet(`2026-05-${day}`, 59, 60, 62, 3));
+    expect(suggestMove(whole, 'add-20', GOAL).move).toBe('up');
+    const careless = ['04', '05', '06'].map((day) => sheet(`2026-05-${day}`, 50, 60, 55, 3));
+    expect(suggestMove(careless, 'add-20', GOAL).move).toBe('stay');
   });
 
   it('never moves a child up on sheets without a clock', () => {

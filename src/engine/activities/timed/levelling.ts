@@ -9,6 +9,8 @@ export interface TimedRecord {
   /** ISO date. */
   readonly date: string;
   readonly levelId: string;
+  /** Questions on the sheet. */
+  readonly asked: number;
   /** Questions reached. */
   readonly attempted: number;
   /** Answers right; at most `attempted`. */
@@ -69,7 +71,7 @@ export function suggestMove(
   if (onLevel.length === 0) return { move: 'stay', evidence: 'No sheet on this level yet.' };
   const latest = onLevel.slice(-goal.of);
   const met = latest.filter((record) => meets(record, goal));
-  const wish = `${percent(goal.accuracy)} right and ${goal.digitsPerMinute} digits a minute`;
+  const wish = `${percent(goal.accuracy)} right and ${goal.digitsPerMinute} digits a minute or the whole sheet`;
   if (met.length >= goal.sheets)
     return { move: 'up', evidence: `${sheets(met.length)} of the last ${latest.length} reached ${wish}.` };
   const hard = onLevel.slice(-HARD_SHEETS);
@@ -88,7 +90,9 @@ function meets(record: TimedRecord, goal: LevelGoal): boolean {
   return (
     record.minutes !== null &&
     accuracy(record) >= goal.accuracy &&
-    perMinute(record.digitsRight, record.minutes) >= goal.digitsPerMinute
+    // Nobody can do more than the sheet holds.
+    (record.attempted === record.asked ||
+      perMinute(record.digitsRight, record.minutes) >= goal.digitsPerMinute)
   );
 }
 

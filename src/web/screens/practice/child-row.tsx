@@ -101,7 +101,7 @@ export function ChildRow(props: Props) {
               Tap
             </Button>
             {sheet.canUndo && (
-              <Button weight="quiet" aria-label={`Take back the count of ${shownAs}`} onPress={onUndo}>
+              <Button weight="quiet" aria-label={`Undo the count of ${shownAs}`} onPress={onUndo}>
                 Undo
               </Button>
             )}
@@ -119,7 +119,7 @@ export function ChildRow(props: Props) {
         {child.suggestion.levelId !== null && (
           <>
             <Button
-              aria-label={`Put ${shownAs} on ${level(child.suggestion.levelId)}`}
+              aria-label={`${child.suggestion.move === 'up' ? 'On to' : 'Back to'} ${level(child.suggestion.levelId)}, ${shownAs}`}
               onPress={() =>
                 onMove(
                   child.suggestion.levelId ?? child.levelId,
@@ -133,7 +133,7 @@ export function ChildRow(props: Props) {
           </>
         )}
         {child.canUndoMove && child.suggestion.levelId === null && (
-          <Button weight="quiet" aria-label={`Take back the last move of ${shownAs}`} onPress={onUndoMove}>
+          <Button weight="quiet" aria-label={`Take the move back, ${shownAs}`} onPress={onUndoMove}>
             Take the move back
           </Button>
         )}
@@ -157,5 +157,5 @@ function bestText({ best }: TimedChild): string {
   if (best === null) return '';
   return best.digitsPerMinute === null
     ? `${best.right} right`
-    : `${best.right} right, ${best.digitsPerMinute} a minute`;
+    : `${best.right} right, ${best.digitsPerMinute} digits a minute`;
 }

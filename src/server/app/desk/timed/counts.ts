@@ -32,6 +32,7 @@ export function recordOf(sheet: Marked): TimedRecord {
   return {
     date: sheet.date,
     levelId: sheet.levelId,
+    asked: questionsOf(sheet).length,
     attempted: outcome.attempted,
     right: outcome.attempted - wrong.size,
     digitsRight,
