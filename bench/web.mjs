@@ -27,21 +27,48 @@ for (const [kind, { files, plain, packed }] of sizes) {
   });
 }
 
-const output = await build({
-  root: join(ROOT, 'src', 'web'),
+// The engine as the browser needs it, all screens and workers together: everything that src/web imports from it, by one
+// entry that exports it all, made small as the app is. What two bundles share is counted once.
+const folderOfWeb = join(ROOT, 'src', 'web');
+const sources = readdirSync(folderOfWeb, { recursive: true, encoding: 'utf8' }).filter((name) =>
+  /(?<!\.test)\.tsx?$/.test(name),
+);
+const wanted = new Set(
+  sources.flatMap((name) =>
+    [
+      ...readFileSync(join(folderOfWeb, name), 'utf8').matchAll(
+        /^(?:import|export)(?! type)[^;]*?'(#engine\/[^']+)'/gm,
+      ),
+    ].map((found) => found[1]),
+  ),
+);
+const ENTRY = 'engine-for-the-browser';
+const { output } = await build({
+  root: folderOfWeb,
   configFile: join(ROOT, 'vite.config.ts'),
   logLevel: 'error',
-  build: { write: false },
+  plugins: [
+    {
+      name: ENTRY,
+      resolveId: (id) => (id === ENTRY ? `\0${ENTRY}` : null),
+      load: (id) =>
+        id === `\0${ENTRY}`
+          ? [...wanted].map((path, at) => `export * as part${at} from '${path}';`).join('\n')
+          : null,
+    },
+  ],
+  build: {
+    write: false,
+    rollupOptions: { input: ENTRY, preserveEntrySignatures: 'strict' },
+  },
 });
-let whole = 0;
-let engine = 0;
-for (const file of [output].flat().flatMap((one) => one.output)) {
-  for (const [id, part] of Object.entries(file.modules ?? {})) {
-    whole += part.renderedLength;
-    if (id.replaceAll('\\', '/').includes('/src/engine/')) engine += part.renderedLength;
-  }
-}
+const engine = output.filter((file) => file.type === 'chunk').map(({ code }) => code);
+const plain = engine.reduce((sum, code) => sum + Buffer.byteLength(code), 0);
+const packed = engine.reduce((sum, code) => sum + gzipSync(code).length, 0);
+const TARGET_KB = 250;
 tell({
-  what: "the engine's part of the script, before it is made small",
-  measured: `${kB(engine)} of ${kB(whole)}, ${((100 * engine) / whole).toFixed(0)} %`,
+  what: `the engine for all screens and workers of the browser, ${wanted.size} entrances`,
+  measured: `${kB(packed)} compressed, ${kB(plain)} plain`,
+  target: `${TARGET_KB} kB compressed`,
+  met: packed <= TARGET_KB * 1000,
 });

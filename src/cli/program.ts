@@ -99,8 +99,8 @@ export function createProgram(): Command {
 
   program
     .command('questions')
-    .description('single questions of one skill')
-    .requiredOption('--skill <id>', 'a skill of the map; see "afterbell skills"')
+    .description('single questions of a skill, or of several in turn')
+    .requiredOption('--skill <ids>', 'a skill of the map, or several between commas; see "afterbell skills"')
     .option('--count <count>', 'how many', '10')
     .option(...seed)
     .option(...locale)
@@ -112,6 +112,8 @@ export function createProgram(): Command {
     .description('the skill map')
     .option('--year <years>', 'only these years')
     .option('--strand <id>', 'only this strand')
+    .option('--code <code>', 'only what a curriculum statement asks, by its code or the beginning of it')
+    .option('--text <words>', 'only those with these words in title, strand or id')
     .option(...json)
     .action(async (options) => (await import('./verbs/skills.js')).skills(options));
 

@@ -74,6 +74,16 @@ describe('skills', () => {
       skills.filter(({ year, strand }) => [2, 3].includes(year) && strand === 'subtraction'),
     );
   });
+
+  it('can be found by a curriculum code or its beginning, and by words', () => {
+    const asking = (standard: keyof Skill['codes'], start: string) =>
+      skills.filter(({ codes }) => codes[standard].some((code) => code.startsWith(start)));
+    expect(json<Skill[]>(['skills', '--code', 'AC9M4A02'])).toEqual(asking('ac9', 'AC9M4A02'));
+    expect(json<Skill[]>(['skills', '--code', '3.nf'])).toEqual(asking('ccss', '3.NF'));
+    const worded = json<Skill[]>(['skills', '--text', 'times table', '--year', '4']);
+    expect(worded.length).toBeGreaterThan(3);
+    for (const { title, year } of worded) expect(`${title} ${year}`).toMatch(/times table 4$/);
+  });
 });
 
 describe('questions', () => {
@@ -87,6 +97,14 @@ describe('questions', () => {
     const args = ['questions', '--skill', 'sub.2d2d.borrow', '--count', '20', '--json'];
     expect(printed(args)).toBe(printed(args));
     expect(printed([...args, '--seed', '2'])).not.toBe(printed(args));
+  });
+
+  it('come from several skills in turn', () => {
+    const items = ask('mult.table.6,frac.equal', 20);
+    expect(items.map(({ skill }) => skill)).toEqual(
+      Array.from({ length: 20 }, (_, i) => (i % 2 === 0 ? 'mult.table.6' : 'frac.equal')),
+    );
+    expect(new Set(items.map(({ text }) => text)).size).toBe(20);
   });
 
   it('print one a line without --json, in UTF-8', () => {

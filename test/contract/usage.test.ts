@@ -90,6 +90,7 @@ describe('bad usage ends with status 2 and one sentence', () => {
     ['an unknown skill', ['questions', '--skill', 'add.dragons'], /add\.dragons/],
     ['a count that is no number', ['questions', '--skill', 'sub.2d2d', '--count', 'many'], /--count many/],
     ['a strand that is none', ['skills', '--strand', 'alchemy'], /alchemy/],
+    ['a code that is none', ['skills', '--code', 'AC8'], /AC8/],
     ['a file that is absent', ['print', absent, '--out', out], /absent\.json/],
     ['a folder', ['print', folder, '--out', out], /folder/],
     ['a file that is not JSON', ['print', notJson, '--out', out], /not\.json is not JSON/],

@@ -12,15 +12,15 @@ import {
 } from 'react-aria-components';
 import { SCHOOL_YEARS } from '#engine/curriculum/years.js';
 import { STRANDS, type StrandId } from '#engine/curriculum/strands.js';
+import type { FoundSkills } from '#engine/skills/find-skills.js';
 import { SKILLS } from '#engine/skills/map.js';
 import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
-import type { Found, Wanted } from './find-skills.js';
 import styles from './skills.module.css';
 
 interface Props {
-  readonly wanted: Wanted;
-  readonly found: Found;
+  readonly wanted: { readonly words: string; readonly year: number | null; readonly strand: StrandId | null };
+  readonly found: FoundSkills;
   readonly chosen: string | null;
   /** Ids of the skills on the practice sheet. */
   readonly sheet: readonly string[];
@@ -34,6 +34,11 @@ interface Props {
 export function SkillFinder(props: Props) {
   const { wanted, found, chosen, sheet, onChoose, onSheet } = props;
   const words = useWords();
+  const strands = STRANDS.map(({ id, title }) => ({
+    id,
+    title,
+    skills: found.skills.filter((skill) => skill.strand === id),
+  })).filter(({ skills }) => skills.length > 0);
   const list = useRef<HTMLDivElement>(null);
   useEffect(() => {
     // A link on a skill's page chooses too: the list shows where that is.
@@ -93,7 +98,7 @@ export function SkillFinder(props: Props) {
       <p role="status" className={styles.count}>
         {countInWords(found)}
       </p>
-      {found.count > 0 && (
+      {found.skills.length > 0 && (
         <ListBox
           ref={list}
           aria-label="Skills found"
@@ -106,7 +111,7 @@ export function SkillFinder(props: Props) {
             const [first] = keys;
             if (first !== undefined) onChoose(String(first));
           }}
-          items={found.strands}
+          items={strands}
         >
           {(strand) => (
             <ListBoxSection id={strand.id}>
@@ -130,7 +135,8 @@ export function SkillFinder(props: Props) {
   );
 }
 
-function countInWords({ count, isByStatement }: Found): string {
+function countInWords({ skills, isByStatement }: FoundSkills): string {
+  const count = skills.length;
   if (count === 0) return 'No skill fits. Try another word, or All in the boxes above.';
   if (isByStatement) return `No title has these words, but the curriculum statements of ${count} do.`;
   if (count === SKILLS.length) return `${count} skills`;

@@ -3,9 +3,9 @@ import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
 import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { homeStandard } from '#engine/curriculum/standards.js';
 import { STRANDS } from '#engine/curriculum/strands.js';
+import { findSkills } from '#engine/skills/find-skills.js';
 import { skillById } from '#engine/skills/map.js';
 import { useWords } from '../../app/use-words.js';
-import { findSkills } from './find-skills.js';
 import { PracticeDesk } from './practice-desk.js';
 import { SkillFinder } from './skill-finder.js';
 import { SkillOverview } from './skill-overview.js';
@@ -29,7 +29,10 @@ export function SkillsScreen() {
   // The list follows the typing when there is time for it; the letters never wait.
   const words = useDeferredValue(wanted.words);
   const { year, strand } = wanted;
-  const found = useMemo(() => findSkills({ words, year, strand }, standard), [words, year, strand, standard]);
+  const found = useMemo(
+    () => findSkills({ words, years: year === null ? null : [year], strand }, [standard]),
+    [words, year, strand, standard],
+  );
   const skill = search.skill === undefined ? null : skillById(search.skill);
   const sheet = (search.sheet ?? []).flatMap((id) => skillById(id) ?? []);
   const place = useRef<HTMLHeadingElement>(null);
