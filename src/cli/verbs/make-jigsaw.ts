@@ -1,5 +1,6 @@
 // afterbell make jigsaw
-import { composeJigsaw, type JigsawRequest } from '#engine/activities/jigsaw/compose.js';
+import { composeJigsaw } from '#engine/activities/jigsaw/compose.js';
+import type { JigsawRequest } from '#engine/activities/jigsaw/request.js';
 import { explainJigsaw } from '#engine/activities/jigsaw/explain.js';
 import {
   type Jigsaw,
@@ -12,11 +13,12 @@ import {
 } from '#engine/activities/jigsaw/jigsaw.js';
 import { Rng } from '#engine/random/rng.js';
 import { valueOf } from '../failure.js';
-import { readLocale, readWhole, readWord, readYears } from '../options.js';
+import { readLocale, readNames, readWhole, readWord, readYears } from '../options.js';
 import { printJson, printText } from '../output.js';
 
 interface Options {
   readonly years: string;
+  readonly skills?: string;
   readonly kind: string;
   readonly rows: string;
   readonly columns: string;
@@ -38,6 +40,7 @@ export function makeJigsaw(options: Options): void {
     columns: readWhole('--columns', options.columns, LEAST_COLUMNS, MOST_COLUMNS),
     level: readWord('--level', options.level, JIGSAW_LEVELS),
     rowKind: readWord('--kind', options.kind, ROW_KINDS),
+    ...(options.skills === undefined ? {} : { skills: readNames('--skills', options.skills) }),
   };
   const seed = readWhole('--seed', options.seed, 0, LARGEST_SEED);
   const show = (jigsaw: Jigsaw) => printJigsaw(jigsaw, options.steps ?? false);

@@ -125,6 +125,21 @@ const regular =
     ),
   ];
 
+/** An arrow turned so many degrees from straight up. */
+const arrow =
+  (degrees: number): ShapeDrawer =>
+  (at, cellMm, ink) => {
+    const corner = (along: number, across: number): Point => {
+      const [x, y] = polar(at, along * cellMm, degrees);
+      return polar([x, y], across * cellMm, degrees + 90);
+    };
+    const head = [corner(0.34, 0), corner(0.04, 0.24), corner(0.04, 0.09)];
+    const tail = [corner(-0.32, 0.09), corner(-0.32, -0.09)];
+    return [
+      polygon([...head, ...tail, corner(0.04, -0.09), corner(0.04, -0.24)], { fill: ink, stroke: 'none' }),
+    ];
+  };
+
 /** The shapes that repeat in patterns, drawn, since fonts differ in theirs. */
 const SHAPES: Readonly<Record<string, ShapeDrawer>> = {
   '\u25cf': ([x, y], cellMm, ink) => [circle([x, y], 0.26 * cellMm, { fill: ink, stroke: 'none' })],
@@ -133,4 +148,10 @@ const SHAPES: Readonly<Record<string, ShapeDrawer>> = {
   '\u2605': regular(10, 0.34, 0, 0.45),
   '\u25c6': regular(4, 0.34),
   '\u2b22': regular(6, 0.3),
+  '\u2191': arrow(0),
+  '\u2197': arrow(45),
+  '\u2192': arrow(90),
+  '\u2198': arrow(135),
+  '\u2193': arrow(180),
+  '\u2190': arrow(270),
 };

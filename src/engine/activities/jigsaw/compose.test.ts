@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { must, refusalOf } from '../../../../test/support/must.js';
-import { composeJigsaw, type JigsawRequest } from './compose.js';
+import { composeJigsaw } from './compose.js';
 import { type Jigsaw, type Place, ROW_KINDS } from './jigsaw.js';
 import { fitsAsked } from './outline-fits.js';
 import { proveJigsaw } from './proof.js';
+import type { JigsawRequest } from './request.js';
 import { isRowPlainlyTrue } from './row-truth.js';
 
 const usual: JigsawRequest = { years: [3, 4], rows: 5, columns: 7, seed: 1, locale: 'en-AU' };

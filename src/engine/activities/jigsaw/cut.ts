@@ -10,8 +10,6 @@ export interface CutStyle {
   readonly sizes: readonly number[];
   /** How many outlines to prefer; fewer means that more pieces are alike. */
   readonly variety: number;
-  /** Only outlines with a single pair of cells side by side. */
-  readonly isUpright: boolean;
 }
 
 interface Shape {
@@ -49,13 +47,7 @@ export function cutPieces(
   style: CutStyle,
   rng: Rng,
 ): readonly JigsawPiece[] | null {
-  const all = rng.shuffle(style.sizes.flatMap((size) => SHAPES.get(size) as readonly Shape[]));
-  const stock = style.isUpright
-    ? [
-        ...all.filter(({ outline }) => isUpright(outline)),
-        ...all.filter(({ outline }) => !isUpright(outline)),
-      ]
-    : all;
+  const stock = rng.shuffle(style.sizes.flatMap((size) => SHAPES.get(size) as readonly Shape[]));
   const preferred = stock.slice(0, style.variety);
   const others = stock.slice(style.variety);
   const isNumber = cells.map((cell) => kindOf(cell) === 'number');
@@ -125,9 +117,4 @@ export function cutPieces(
       ([down, across]): Place => [Math.floor(at / columns) + down, (at % columns) + across],
     ),
   }));
-}
-
-function isUpright(outline: Outline): boolean {
-  const pairs = outline.filter(([down, across]) => outline.some(([y, x]) => y === down && x === across + 1));
-  return pairs.length === 1;
 }

@@ -8,7 +8,15 @@ export const ROW_RULES = ['sentences', 'steps', 'repeats'] as const;
 export type RowRule = (typeof ROW_RULES)[number];
 
 /** What the rows are about, as a teacher chooses it. */
-export const ROW_KINDS = ['mixed', 'sentences', 'equivalents', 'families', 'steps', 'repeats'] as const;
+export const ROW_KINDS = [
+  'mixed',
+  'sentences',
+  'missing',
+  'equivalents',
+  'families',
+  'steps',
+  'repeats',
+] as const;
 export type RowKind = (typeof ROW_KINDS)[number];
 
 /** How much trying out a jigsaw asks for. */
@@ -43,7 +51,7 @@ export interface JigsawProof {
   readonly assemblies: number;
   /** Assemblies that fit by outline and by kind of cell (number, sign, blank) alone; a lower bound, counting stops early. */
   readonly outlineFits: number;
-  /** Pieces that the solver of pupil.ts lays and has to take back: the middle of three runs. */
+  /** Pieces that the child of child.ts lays and has to take back: the middle of three runs. */
   readonly wrongTries: number;
   readonly level: JigsawLevel;
 }

@@ -16,36 +16,53 @@ const CODES: Readonly<Record<string, number>> = {
   '<=': 8,
   '>=': 9,
 };
+const MINUS = 2;
+const TIMES = 3;
+const OVER = 4;
 const EQUAL = 5;
 const LESS = 6;
 const MORE = 7;
 const AT_MOST = 8;
 
+const PRECEDENCE = 0;
+const LEFT_TO_RIGHT = 1;
+const JOINED = 2;
+
 /** Judges stretches of cells of one puzzle. */
 export class PartSums {
   readonly #values: Float64Array;
   readonly #codes: Uint8Array;
+  /** What a number divides by when expressions are read joined: n times d where it is written n/d. */
+  readonly #divisors: Float64Array;
 
   constructor({ tokens }: Puzzle) {
     this.#values = Float64Array.from(tokens, (token) => token.value);
     this.#codes = Uint8Array.from(tokens, (token) =>
       token.kind === 'sign' ? (CODES[token.cell.expression] ?? 0) : 0,
     );
+    this.#divisors = Float64Array.from(tokens, ({ cell, value }) => {
+      const bottom = cell.expression.split('/')[1];
+      return bottom ? value * Number(bottom) ** 2 : value;
+    });
   }
 
-  /** Every comparison whose two sides are full holds: × and ÷ first, or all from left to right. */
+  /** Every comparison whose two sides are full holds: × and ÷ first, all from left to right, or joined (see row-truth.ts). */
   areSidesTrue(grid: Int16Array, from: number, to: number): boolean {
-    if (this.#areSidesTrueRead(grid, from, to, false)) return true;
-    // Only where × or ÷ stands is there another reading.
+    if (this.#areSidesTrueRead(grid, from, to, PRECEDENCE)) return true;
+    // Only where × or ÷ stands are there other readings.
     for (let i = from + 1; i < to; i += 2) {
       const id = grid[i] as number;
       const code = id < 0 ? 0 : this.#codes[id];
-      if (code === 3 || code === 4) return this.#areSidesTrueRead(grid, from, to, true);
+      if (code === TIMES || code === OVER)
+        return (
+          this.#areSidesTrueRead(grid, from, to, LEFT_TO_RIGHT) ||
+          this.#areSidesTrueRead(grid, from, to, JOINED)
+        );
     }
     return false;
   }
 
-  #areSidesTrueRead(grid: Int16Array, from: number, to: number, isLeftToRight: boolean): boolean {
+  #areSidesTrueRead(grid: Int16Array, from: number, to: number, reading: number): boolean {
     const codes = this.#codes;
     let left = Number.NaN;
     let sign = 0;
@@ -54,7 +71,7 @@ export class PartSums {
       const id = i < to ? (grid[i] as number) : -2;
       const code = id >= 0 ? (codes[id] as number) : 0;
       if (id !== -2 && code < EQUAL) continue;
-      const value = this.#sideValue(grid, start, i, isLeftToRight);
+      const value = this.#sideValue(grid, start, i, reading);
       if (sign > 0 && left === left && value === value && !holds(left, value, sign)) return false;
       left = value;
       sign = code;
@@ -64,7 +81,7 @@ export class PartSums {
   }
 
   /** The side's value; NaN when something is missing in it, Infinity when it divides by 0 (then no comparison holds). */
-  #sideValue(grid: Int16Array, from: number, to: number, isLeftToRight: boolean): number {
+  #sideValue(grid: Int16Array, from: number, to: number, reading: number): number {
     let sum = 0;
     let factor = 1;
     let term = Number.NaN;
@@ -79,17 +96,18 @@ export class PartSums {
       const signId = grid[i - 1] as number;
       if (signId === -1) return Number.NaN;
       const code = this.#codes[signId];
-      if (code === 3 || code === 4) {
-        if (isLeftToRight) {
+      if (code === TIMES || code === OVER) {
+        if (reading === LEFT_TO_RIGHT) {
           term = sum + factor * term;
           sum = 0;
           factor = 1;
         }
-        if (code === 4 && value === 0) return Number.POSITIVE_INFINITY;
-        term = code === 3 ? term * value : term / value;
+        if (code === OVER && value === 0) return Number.POSITIVE_INFINITY;
+        const divisor = reading === JOINED ? (this.#divisors[id] as number) : value;
+        term = code === TIMES ? term * value : term / divisor;
       } else {
         sum += factor * term;
-        factor = code === 2 ? -1 : 1;
+        factor = code === MINUS ? -1 : 1;
         term = value;
       }
     }

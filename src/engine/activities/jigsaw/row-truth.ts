@@ -1,12 +1,21 @@
-// The judge of a full row. Generous on purpose: whatever a pupil could defend counts as true, so that a defensible rival
+// The judge of a full row. Generous on purpose: whatever a child could defend counts as true, so that a defensible rival
 // assembly is found and the jigsaw cut anew.
-import { add, compare, divide, equals, multiply, type Rational, subtract } from '../../numbers/rational.js';
+import {
+  add,
+  compare,
+  divide,
+  equals,
+  multiply,
+  type Rational,
+  rational,
+  subtract,
+} from '../../numbers/rational.js';
 import type { JigsawCell, RowRule } from './jigsaw.js';
 import { isComparison, kindOf, valueOf } from './token.js';
 
 /**
  * True when the row keeps its rule. Sentences: split at blank cells, every part is a true comparison of exact numbers, a
- * chain being true when all neighbours are; × and ÷ bind tighter, or the side is worked from left to right (a pupil may
+ * chain being true when all neighbours are; × and ÷ bind tighter, or the side is worked from left to right (a child may
  * read it either way). Steps: one constant difference, not 0. Repeats: the texts have a period of 2, 3 or 4, seen at
  * least one and a half times.
  */
@@ -40,7 +49,11 @@ export function sentenceParts(cells: readonly JigsawCell[]): readonly (readonly 
   return parts;
 }
 
-const READINGS = ['precedence', 'left to right'] as const;
+/**
+ * "joined" is how a program reads the expressions put together: after ÷ a fraction n/d divides by n and then by d. No child
+ * reads it so, but whoever checks a jigsaw by machine may.
+ */
+const READINGS = ['precedence', 'left to right', 'joined'] as const;
 type Reading = (typeof READINGS)[number];
 
 function isSentenceTrue(part: readonly JigsawCell[], reading: Reading): boolean {
@@ -87,7 +100,11 @@ function sideValue(side: readonly JigsawCell[], reading: Reading): Rational | nu
     }
   }
   if (numbers.length !== signs.length + 1) return null;
-  return reading === 'precedence' ? byPrecedence(numbers, signs) : leftToRight(numbers, signs);
+  if (reading === 'left to right') return leftToRight(numbers, signs);
+  const divisors = numbers.map((value, i) =>
+    reading === 'joined' && signs[i - 1] === '/' && value.d > 1 ? rational(value.n * value.d) : value,
+  );
+  return byPrecedence(divisors, signs);
 }
 
 function leftToRight(numbers: readonly Rational[], signs: readonly string[]): Rational | null {

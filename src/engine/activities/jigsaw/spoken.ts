@@ -10,6 +10,12 @@ const SHAPE_NAMES: Readonly<Record<string, string>> = {
   '\u2605': 'star',
   '\u25c6': 'diamond',
   '\u2b22': 'hexagon',
+  '\u2191': 'arrow up',
+  '\u2197': 'arrow up and right',
+  '\u2192': 'arrow right',
+  '\u2198': 'arrow down and right',
+  '\u2193': 'arrow down',
+  '\u2190': 'arrow left',
 };
 
 /** The cell at a place. */

@@ -1,7 +1,7 @@
 // The shelf of printed sets: made, ticked off step by step, annotated.
 import type { Result } from '#api/problem.js';
 import type { Library, LibrarySet, SetContent, SetOrder } from '#api/sets.js';
-import { ROW_KIND_NAMES } from '#engine/activities/jigsaw/compose.js';
+import { ROW_KIND_NAMES } from '#engine/activities/jigsaw/request.js';
 import type { Jigsaw } from '#engine/activities/jigsaw/jigsaw.js';
 import type { Band } from '#engine/curriculum/bands.js';
 import { boxOf, nextStep, SET_KINDS, type SetKind, type SetStep } from '#engine/planning/set-shelf.js';

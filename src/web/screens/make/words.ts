@@ -52,6 +52,7 @@ export const LEVEL_WORDS: Readonly<Record<JigsawLevel, { readonly name: string; 
 export const ROW_KIND_WORDS: Readonly<Record<RowKind, string>> = {
   mixed: 'A mix of sentences',
   sentences: 'Number sentences',
+  missing: 'Missing numbers',
   equivalents: 'Same value, other form',
   families: 'Fact families',
   steps: 'Equal steps',

@@ -1,6 +1,7 @@
 // How far numbers reach in each school year: the ranges that rows are made in. Common practice, in step with the skill map.
 import type { Rng } from '../../../random/rng.js';
 import type { JigsawLevel } from '../jigsaw.js';
+import type { SkillPool } from './skill-pool.js';
 import type { Locale } from '../../../numbers/locale.js';
 
 export interface YearReach {
@@ -34,4 +35,6 @@ export interface RowContext {
   readonly rng: Rng;
   /** Easy rows are short and differ much; hard ones are long and share numbers. */
   readonly level: JigsawLevel;
+  /** What chosen skills give; without it rows are made from the ranges of the years. */
+  readonly pool: SkillPool | null;
 }

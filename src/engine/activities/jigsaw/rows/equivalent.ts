@@ -1,4 +1,5 @@
-// Equal in two or three written forms: words and numeral, spoken and digital time, fraction and decimal and percentage.
+// Equal in two or three forms: words and numeral, clock face and digital time, fraction, decimal and percentage, a picture
+// and its number.
 import {
   formatClock,
   formatDecimal,
@@ -7,95 +8,153 @@ import {
   formatMoney,
   formatWhole,
 } from '../../../numbers/format.js';
-import type { Locale } from '../../../numbers/locale.js';
-import { decimalPlaces, gcd, multiply, type Rational, rational } from '../../../numbers/rational.js';
+import { decimalPlaces, gcd, multiply, rational } from '../../../numbers/rational.js';
 import { clockToWords } from '../../../numbers/time-words.js';
 import { wholeToWords } from '../../../numbers/words.js';
 import type { Rng } from '../../../random/rng.js';
-import { numberCell, signCell } from '../cells.js';
+import { numberCell, pictureCell, signCell } from '../cells.js';
 import type { JigsawCell } from '../jigsaw.js';
 import { reachOf, type RowContext } from './band.js';
 
-interface Forms {
-  readonly value: Rational;
-  readonly texts: readonly string[];
+interface Made {
+  readonly year: number;
+  readonly rng: Rng;
+  readonly locale: RowContext['locale'];
 }
 
-type FormMaker = (rng: Rng, locale: Locale, year: number) => Forms;
+/** Cells that all show one value, in different forms. */
+type FormMaker = (made: Made) => readonly JigsawCell[];
 
-function words(rng: Rng, locale: Locale, year: number): Forms {
-  const most = year <= 2 ? reachOf(year).largest : 99;
-  const value = rng.int(year === 0 ? 1 : 6, most);
-  return { value: rational(value), texts: [String(value), wholeToWords(value, locale)] };
-}
+const words: FormMaker = ({ rng, locale, year }) => {
+  const count = rng.int(year === 0 ? 1 : 6, year <= 2 ? reachOf(year).largest : 99);
+  const value = rational(count);
+  return [numberCell(String(count), value), numberCell(wholeToWords(count, locale), value)];
+};
 
-function clock(rng: Rng, locale: Locale, year: number): Forms {
+const clock: FormMaker = ({ rng, locale, year }) => {
   const grain = year <= 1 ? 30 : year <= 2 ? 15 : 5;
   const minutes = 60 * rng.int(1, 12) + grain * rng.int(0, 60 / grain - 1);
   const value = rational(minutes % 720);
-  return { value, texts: [formatClock(minutes), clockToWords(minutes, locale)] };
-}
+  const digital = formatClock(minutes);
+  return [
+    numberCell(digital, value),
+    pictureCell(`clock face ${digital}`, value, { kind: 'clock', minutes: minutes % 720 }),
+    numberCell(clockToWords(minutes, locale), value),
+  ];
+};
 
-function duration(rng: Rng): Forms {
+const tenFrame: FormMaker = ({ rng, locale }) => {
+  const filled = rng.int(2, 9);
+  const value = rational(filled);
+  return [
+    pictureCell(`ten-frame ${filled}`, value, { kind: 'ten-frame', filled }),
+    numberCell(String(filled), value),
+    numberCell(wholeToWords(filled, locale), value),
+  ];
+};
+
+const tally: FormMaker = ({ rng, locale }) => {
+  const count = rng.int(3, 14);
+  const value = rational(count);
+  return [
+    pictureCell(`tally ${count}`, value, { kind: 'tally', rows: [{ label: '', count }] }),
+    numberCell(String(count), value),
+    numberCell(wholeToWords(count, locale), value),
+  ];
+};
+
+const blocks: FormMaker = ({ rng, locale }) => {
+  const [tens, ones] = [rng.int(1, 4), rng.int(1, 9)];
+  const count = 10 * tens + ones;
+  const value = rational(count);
+  return [
+    pictureCell(`blocks ${count}`, value, { kind: 'base-ten', hundreds: 0, tens, ones }),
+    numberCell(String(count), value),
+    numberCell(wholeToWords(count, locale), value),
+  ];
+};
+
+const shaded: FormMaker = ({ rng, year }) => {
+  const parts = rng.pick(year <= 2 ? [2, 4] : [3, 4, 5, 6, 8]);
+  const count = rng.int(1, parts - 1);
+  const value = rational(count, parts);
+  const name = `${count}/${parts}`;
+  const cells = [
+    pictureCell(`circle ${name}`, value, { kind: 'fraction-circle', parts, shaded: count }),
+    numberCell(name, value),
+  ];
+  return value.d === parts ? cells : [...cells, numberCell(`${value.n}/${value.d}`, value)];
+};
+
+const duration: FormMaker = ({ rng }) => {
   const minutes = 60 * rng.int(1, 3) + 5 * rng.int(1, 11);
-  return { value: rational(minutes), texts: [`${minutes}\u00a0min`, formatDuration(minutes)] };
-}
+  const value = rational(minutes);
+  return [numberCell(`${minutes}\u00a0min`, value), numberCell(formatDuration(minutes), value)];
+};
 
-function money(rng: Rng, locale: Locale, year: number): Forms {
+const money: FormMaker = ({ rng, locale, year }) => {
   const minor = 100 * rng.int(1, year <= 2 ? 3 : 9) + 5 * rng.int(1, 19);
   const value = rational(minor, 100);
-  return { value, texts: [formatMoney(value, locale), `${minor}${locale.currency.minorSymbol}`] };
-}
+  return [
+    numberCell(formatMoney(value, locale), value),
+    numberCell(`${minor}${locale.currency.minorSymbol}`, value),
+  ];
+};
 
-function equalFractions(rng: Rng, _locale: Locale, year: number): Forms {
+const equalFractions: FormMaker = ({ rng, year }) => {
   const d = rng.pick(year <= 3 ? [2, 3, 4, 5] : [2, 3, 4, 5, 6, 8]);
   const n = rng.int(1, d - 1);
   const g = gcd(n, d);
   const [top, bottom] = [n / g, d / g];
-  const times = rng.shuffle([2, 3, 4, 5].filter((k) => bottom * k <= (year <= 3 ? 12 : 30))).slice(0, 3);
-  return {
-    value: rational(n, d),
-    texts: [`${top}/${bottom}`, ...times.map((k) => `${top * k}/${bottom * k}`)],
-  };
-}
-
-function tenths(rng: Rng, locale: Locale): Forms {
-  const d = rng.pick([10, 10, 2, 5, 4]);
-  const n = rng.int(1, d - 1);
   const value = rational(n, d);
-  return { value, texts: [`${value.n}/${value.d}`, formatDecimal(value, locale), hundredths(value)] };
-}
+  const times = rng.shuffle([2, 3, 4, 5].filter((k) => bottom * k <= (year <= 3 ? 12 : 30))).slice(0, 3);
+  return [1, ...times].map((k) => numberCell(`${top * k}/${bottom * k}`, value));
+};
 
-function hundredths(value: Rational): string {
-  const whole = multiply(value, rational(100));
-  return `${whole.n}/100`;
-}
+/** A fraction, its decimal, and the same in tenths, or in hundredths where tenths do not do. */
+const tenths: FormMaker = ({ rng, locale }) => {
+  const d = rng.pick([2, 5, 5, 4, 20]);
+  const value = rational(rng.int(1, d - 1), d);
+  const whole = 10 % value.d === 0 ? 10 : 100;
+  return [
+    numberCell(`${value.n}/${value.d}`, value),
+    numberCell(formatDecimal(value, locale), value),
+    numberCell(`${(value.n * whole) / value.d}/${whole}`, value),
+  ];
+};
 
-function percentage(rng: Rng, locale: Locale): Forms {
+const percentage: FormMaker = ({ rng, locale }) => {
   const d = rng.pick([2, 4, 5, 10, 20, 25, 50]);
   const value = rational(rng.int(1, d - 1), d);
-  const percent = multiply(value, rational(100));
-  return {
-    value,
-    texts: [`${value.n}/${value.d}`, formatDecimal(value, locale), `${percent.n}%`],
-  };
-}
+  return [
+    numberCell(`${value.n}/${value.d}`, value),
+    numberCell(formatDecimal(value, locale), value),
+    numberCell(`${multiply(value, rational(100)).n}%`, value),
+  ];
+};
 
-function mixedNumber(rng: Rng, locale: Locale): Forms {
+const mixedNumber: FormMaker = ({ rng, locale }) => {
   const d = rng.pick([2, 3, 4, 5, 8]);
   const value = rational(d * rng.int(1, 4) + rng.int(1, d - 1), d);
-  const texts = [`${value.n}/${value.d}`, formatMixed(value)];
-  return { value, texts: decimalPlaces(value) === null ? texts : [...texts, formatDecimal(value, locale)] };
-}
+  const cells = [numberCell(`${value.n}/${value.d}`, value), numberCell(formatMixed(value), value)];
+  return decimalPlaces(value) === null ? cells : [...cells, numberCell(formatDecimal(value, locale), value)];
+};
 
-/** The makers of a year; longer texts only where cells are wide enough. */
+/** Columns up to which a cell is wide enough for a picture or for long words. */
+const ROOMY = 8;
+
+/** The makers of a year; pictures and long words only where cells are wide enough. */
 function makersOf(year: number, columns: number): readonly FormMaker[] {
   const makers: FormMaker[] = [words];
-  if (year >= 1 && columns <= 8) makers.push(clock);
+  const isRoomy = columns <= ROOMY;
+  if (isRoomy && year <= 1) makers.push(tenFrame, tally);
+  if (isRoomy && year >= 1 && year <= 2) makers.push(blocks);
+  if (isRoomy && year >= 1 && year <= 4) makers.push(clock, clock);
+  if (isRoomy && year >= 2 && year <= 4) makers.push(shaded);
   if (year >= 2) makers.push(money);
   if (year >= 3) makers.push(equalFractions);
   if (year >= 4) makers.push(tenths, mixedNumber);
-  if (year >= 4 && columns <= 8) makers.push(duration);
+  if (year >= 4 && isRoomy) makers.push(duration);
   if (year >= 5) makers.push(percentage, percentage, percentage);
   return makers;
 }
@@ -111,27 +170,21 @@ export function equivalentOf(
 ): JigsawCell[] | null {
   const forms = (length + 1) / 2;
   for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
-    const made = rng.pick(makersOf(year, columns))(rng, locale, year);
-    const texts = [...new Set(made.texts)];
-    if (texts.length >= forms) {
-      return rng
-        .shuffle(texts)
-        .slice(0, forms)
-        .flatMap((text, i) => {
-          const cell = numberCell(text, made.value);
-          return i === 0 ? [cell] : [signCell('=='), cell];
-        });
+    const maker = rng.pick(makersOf(year, columns));
+    const made = [...new Map(maker({ year, rng, locale }).map((cell) => [cell.text, cell])).values()];
+    if (made.length >= forms) {
+      const chosen = rng.shuffle(made).slice(0, forms);
+      return chosen.flatMap((cell, i) => (i === 0 ? [cell] : [signCell('=='), cell]));
     }
-    const { value } = made;
-    if (made.texts[0] === String(value.n) && value.d === 1 && length >= 5) {
-      const parts = partsOf(value.n, forms - 1, rng);
+    if (maker === words && length >= 5) {
+      const [numeral, word] = made as [JigsawCell, JigsawCell];
+      const parts = partsOf(Number(numeral.expression), forms - 1, rng);
       if (parts === null) continue;
-      const whole = numberCell(wholeToWords(value.n, locale), value);
       const sum = parts.flatMap((part, i) => {
         const cell = numberCell(formatWhole(part, locale), rational(part));
         return i === 0 ? [cell] : [signCell('+'), cell];
       });
-      return rng.chance(0.5) ? [whole, signCell('=='), ...sum] : [...sum, signCell('=='), whole];
+      return rng.chance(0.5) ? [word, signCell('=='), ...sum] : [...sum, signCell('=='), word];
     }
   }
   return null;

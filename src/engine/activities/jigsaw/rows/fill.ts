@@ -1,12 +1,13 @@
 // All rows of a jigsaw: which lengths of sentence stand side by side, and enough rows that differ.
 import { BLANK_CELL } from '../cells.js';
 import { type JigsawCell, type JigsawLevel, MOST_COLUMNS, type RowKind, type RowRule } from '../jigsaw.js';
-import { isRowPlainlyTrue } from '../row-truth.js';
+import { isRowPlainlyTrue, sentenceParts } from '../row-truth.js';
 import type { RowContext } from './band.js';
 import { equivalentOf } from './equivalent.js';
 import { familyOf } from './family.js';
 import { repeatsOf, sharedStep, stepsOf } from './pattern.js';
 import { sentenceOf } from './sentence.js';
+import { dealtSentence } from './skill-pool.js';
 
 /** The rule by which rows of a kind are judged. */
 export function ruleOf(kind: RowKind): RowRule {
@@ -34,8 +35,8 @@ const LAYOUTS: Readonly<Record<number, readonly (readonly number[])[]>> = {
 export function layoutsFor(kind: RowKind, columns: number): readonly (readonly number[])[] {
   const all = LAYOUTS[columns] as readonly (readonly number[])[];
   if (kind === 'families') return all.filter((layout) => layout[0] !== 3 || layout[1] === 5);
-  if (kind === 'equivalents') return all.filter((layout) => !layout.some((length) => length > 5));
-  if (kind === 'sentences')
+  if (kind === 'equivalents') return all.filter((layout) => !layout.some((length) => length > 7));
+  if (kind === 'sentences' || kind === 'missing')
     return all.filter((layout) => !(layout.length > 1 && layout.every((l) => l === 3 || l === 0)));
   return all;
 }
@@ -60,10 +61,14 @@ export function fillRows(
 ): JigsawCell[][] | null {
   const { rng, years } = context;
   const rule = ruleOf(kind);
-  const layout = rule === 'sentences' ? rng.pick(layoutsOfLevel(kind, columns, context.level)) : [];
+  const layouts = rule === 'sentences' ? layoutsOfLevel(kind, columns, context.level) : [[]];
+  const possible = layouts.filter((layout) => canDeal(kind, layout, context));
+  if (possible.length === 0) return null;
+  const layout = rng.pick(possible);
   const shared = kind === 'steps' && context.level !== 'easy' ? sharedStep(context) : null;
   const found: JigsawCell[][] = [];
   const seen = new Set<string>();
+  const parts = new Set<string>();
   for (let attempt = 0; found.length < rows && attempt < rows * ATTEMPTS_A_ROW; attempt++) {
     const year = rng.pick(years);
     const made =
@@ -78,11 +83,26 @@ export function fillRows(
       const key = row.map((cell) => cell.text);
       const name = (kind === 'families' || shared !== null ? key : key.toSorted()).join(' ');
       if (seen.has(name) || !isRowPlainlyTrue(row, rule)) continue;
+      const said = rule === 'sentences' ? sentenceParts(row).map(nameOfPart) : [];
+      if (new Set(said).size < said.length || said.some((part) => parts.has(part))) continue;
+      // A pool may be too small to say every calculation once only.
+      const sides = context.pool === null ? [] : calculationsOf(row);
+      if (attempt < (rows * ATTEMPTS_A_ROW) / 2 && sides.some((side) => parts.has(side))) continue;
+      for (const part of [...said, ...sides]) parts.add(part);
       seen.add(name);
       found.push(row);
     }
   }
   return found.length < rows ? null : rng.shuffle(found);
+}
+
+/** Whether chosen skills give sentences of these lengths. */
+function canDeal(kind: RowKind, layout: readonly number[], { pool, rng }: RowContext): boolean {
+  if (pool === null) return true;
+  const lengths = layout.filter((length) => length > 0);
+  return lengths.every((length) =>
+    kind === 'families' ? length === 5 : dealtSentence(length, pool, rng, kind === 'missing') !== null,
+  );
 }
 
 function rowOf(
@@ -109,9 +129,11 @@ function partOf(
   columns: number,
   context: RowContext,
 ): JigsawCell[] | null {
-  const { rng } = context;
+  const { rng, pool } = context;
+  if (pool !== null) return dealtSentence(length, pool, rng, kind === 'missing');
   if (kind === 'equivalents') return equivalentOf(length, year, columns, context);
-  if (kind === 'sentences') return sentenceOf(length, year, context);
+  if (kind === 'sentences' || kind === 'missing')
+    return sentenceOf(length, year, context, kind === 'missing');
   // Mixed: short parts are mostly equivalents, since a lone comparison says little.
   const chance = rng.unit();
   if (chance < (length === 3 ? 0.75 : 0.35)) {
@@ -142,6 +164,19 @@ function familyRows(
     if (!parts.includes(null)) rows.push(joinParts(parts as JigsawCell[][]));
   }
   return rows;
+}
+
+/** The sides of a row that calculate, as texts. */
+function calculationsOf(row: readonly JigsawCell[]): string[] {
+  const text = row.map((cell) => cell.text).join(' ');
+  return text.split(/ [=<>] |  /).filter((side) => / [+\u2212\u00d7\u00f7] /.test(side));
+}
+
+/** The same for a sentence with its sides exchanged. */
+function nameOfPart(part: readonly JigsawCell[]): string {
+  const text = part.map((cell) => cell.text).join(' ');
+  const exchanged = text.split(' = ').toReversed().join(' = ');
+  return text < exchanged ? text : exchanged;
 }
 
 function joinParts(parts: readonly (readonly JigsawCell[])[]): JigsawCell[] {

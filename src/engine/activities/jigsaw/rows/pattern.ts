@@ -3,7 +3,7 @@ import { formatClock, formatDecimal, formatWhole } from '../../../numbers/format
 import { add, multiply, type Rational, rational } from '../../../numbers/rational.js';
 import { markCell, numberCell } from '../cells.js';
 import type { JigsawCell } from '../jigsaw.js';
-import { isPeriodSeen, REPEAT_PERIODS } from '../row-truth.js';
+import { isPeriodSeen } from '../row-truth.js';
 import type { RowContext } from './band.js';
 
 export interface Stride {
@@ -154,33 +154,50 @@ function mixedText({ n, d }: Rational): string {
   return whole === 0 ? `${n}/${d}` : `${whole} ${n - whole * d}/${d}`;
 }
 
-/** Shapes that the print room and the screen draw. */
-export const SHAPE_MARKS = ['\u25cf', '\u25b2', '\u25a0', '\u2605', '\u25c6', '\u2b22'] as const;
+/** Shapes that are drawn, see cell-marks.ts. */
+const SHAPE_MARKS = ['\u25cf', '\u25b2', '\u25a0', '\u2605', '\u25c6', '\u2b22'] as const;
+/** Arrows, which are told apart by their direction only. */
+const ARROW_MARKS = ['\u2191', '\u2192', '\u2193', '\u2190', '\u2197', '\u2198'] as const;
 const LETTER_MARKS = ['A', 'B', 'C', 'D', 'E', 'M'] as const;
+const SMALL_NUMBERS = ['1', '2', '3', '4', '5'] as const;
+const LARGER_NUMBERS = ['3', '5', '10', '12', '25', '50'] as const;
+/** Numbers that are easily taken for one another. */
+const ALIKE_NUMBERS = [
+  ['25', '52', '2.5', '5.2'],
+  ['0.5', '0.05', '5', '0.55'],
+  ['1/2', '2/1', '1/3', '2/3'],
+  ['14', '41', '1.4', '4.1'],
+  ['108', '180', '801', '1.08'],
+] as const;
 
-/** One row that repeats a core of 2, 3 or 4 marks: shapes for the youngest, letters and numbers later. */
+interface Core {
+  readonly periods: readonly number[];
+  readonly stocks: readonly (readonly string[])[];
+  /** Most different marks in a core. */
+  readonly marks: number;
+}
+
+/** Cores by school year: shapes that differ plainly first, then longer cores, at last marks that are easily confused. */
+const CORES: readonly Core[] = [
+  { periods: [2, 3], stocks: [SHAPE_MARKS], marks: 2 },
+  { periods: [2, 3], stocks: [SHAPE_MARKS, SHAPE_MARKS, SMALL_NUMBERS], marks: 3 },
+  { periods: [2, 3, 4], stocks: [SHAPE_MARKS, LETTER_MARKS, SMALL_NUMBERS], marks: 3 },
+  { periods: [3, 4], stocks: [SHAPE_MARKS, LETTER_MARKS, LARGER_NUMBERS], marks: 3 },
+  { periods: [3, 4], stocks: [LETTER_MARKS, LARGER_NUMBERS, ARROW_MARKS], marks: 3 },
+  { periods: [3, 4, 4], stocks: [ARROW_MARKS, ...ALIKE_NUMBERS], marks: 3 },
+  { periods: [3, 4, 4], stocks: [ARROW_MARKS, ...ALIKE_NUMBERS], marks: 4 },
+];
+
+/** One row that repeats a core of 2, 3 or 4 marks. */
 export function repeatsOf(columns: number, year: number, { rng }: RowContext): JigsawCell[] | null {
-  const periods = REPEAT_PERIODS.filter(
-    (period) => isPeriodSeen(period, columns) && (year > 0 || period < 4),
-  );
+  const { periods, stocks, marks: most } = CORES[year] as Core;
+  const seen = periods.filter((period) => isPeriodSeen(period, columns));
   for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
-    const period = rng.pick(periods);
-    const kind =
-      year <= 1 ? (rng.chance(0.75) ? 'shape' : 'number') : rng.pick(['shape', 'letter', 'number'] as const);
-    const stock =
-      kind === 'shape' ? SHAPE_MARKS : kind === 'letter' ? LETTER_MARKS : NUMBER_MARKS[year <= 2 ? 0 : 1];
-    const marks = rng.shuffle(stock as readonly string[]).slice(0, rng.int(2, Math.min(3, period)));
+    const period = rng.pick(seen);
+    const marks = rng.shuffle(rng.pick(stocks)).slice(0, rng.int(2, Math.min(most, period)));
     const core = Array.from({ length: period }, () => rng.pick(marks));
     if (new Set(core).size < 2 || (period === 4 && core[0] === core[2] && core[1] === core[3])) continue;
-    return Array.from({ length: columns }, (_, i) => {
-      const text = core[i % period] as string;
-      return kind === 'number' ? numberCell(text, rational(Number(text))) : markCell(text);
-    });
+    return Array.from({ length: columns }, (_, i) => markCell(core[i % period] as string));
   }
   return null;
 }
-
-const NUMBER_MARKS = [
-  ['1', '2', '3', '4', '5'],
-  ['3', '5', '10', '12', '25', '50'],
-] as const;

@@ -15,15 +15,20 @@ const COMPARED_SHARE = 0.2;
 const DECIMAL_SHARE = 0.3;
 const ATTEMPTS = 40;
 
-/** One sentence of `length` cells for a child of `year`, or null when chance found none. */
-export function sentenceOf(length: number, year: number, context: RowContext): JigsawCell[] | null {
+/** One sentence of `length` cells for a child of `year`, or null when chance found none. Some compare, unless `isEqual`. */
+export function sentenceOf(
+  length: number,
+  year: number,
+  context: RowContext,
+  isEqual = false,
+): JigsawCell[] | null {
   const { rng } = context;
   const numbers = (length + 1) / 2;
   // Tenths: the same sentence with every number a tenth of it.
   const scale = year >= 5 && rng.chance(DECIMAL_SHARE) ? 10 : 1;
   for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
     const comparison: Comparison =
-      length === 3 || rng.chance(COMPARED_SHARE) ? (rng.chance(0.5) ? '<' : '>') : '==';
+      length === 3 || (!isEqual && rng.chance(COMPARED_SHARE)) ? (rng.chance(0.5) ? '<' : '>') : '==';
     const leftCount = numbers === 2 ? 1 : splitAt(numbers, rng.int(0, 2));
     const pair = sidesOf(leftCount, numbers - leftCount, comparison, year, context);
     if (pair === null) continue;
@@ -114,6 +119,8 @@ function sumOf(count: number, largest: number, value: number | null, { rng }: Ro
     let next = rng.int(least, Math.max(least, Math.round(room / (operations.length - i))));
     if (isLast && value !== null) next = operation === '+' ? value - running : running - value;
     if (next < least || next > room + 1) return null;
+    // A step that undoes the one before, or takes a number from itself, leaves nothing to work out.
+    if (next === numbers.at(-1) && (operation === '-' || operations[i - 1] === '-')) return null;
     running = operation === '+' ? running + next : running - next;
     numbers.push(next);
   }

@@ -2,8 +2,9 @@
 import type { ChainRequest } from '#engine/activities/chain/chain-request.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
 import { replaceQuestion } from '#engine/activities/chain/replace-question.js';
-import { composeJigsaw, type JigsawRequest } from '#engine/activities/jigsaw/compose.js';
+import { composeJigsaw } from '#engine/activities/jigsaw/compose.js';
 import { explainJigsaw } from '#engine/activities/jigsaw/explain.js';
+import type { JigsawRequest } from '#engine/activities/jigsaw/request.js';
 import { composeTrail, type TrailRequest } from '#engine/activities/trail/compose.js';
 import type { SupplyRequest } from '#engine/activities/supply.js';
 import { hashText } from '#engine/random/rng.js';

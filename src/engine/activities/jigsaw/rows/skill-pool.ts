@@ -1,0 +1,124 @@
+// Rows from chosen skills: what their questions give as sentences, drawn once for a jigsaw and then dealt out to rows.
+import { localeOf } from '../../../numbers/locale.js';
+import { compare, equals } from '../../../numbers/rational.js';
+import type { Rng } from '../../../random/rng.js';
+import { skillById } from '../../../skills/map.js';
+import { drawQuestions, planSupply, type SupplyError, type SupplyRequest } from '../../supply.js';
+import { signCell } from '../cells.js';
+import type { JigsawCell, RowKind } from '../jigsaw.js';
+import { questionPart, type QuestionPart } from './question-part.js';
+
+export interface SkillPool {
+  readonly parts: readonly QuestionPart[];
+}
+
+export type PoolResult =
+  | { readonly ok: true; readonly value: SkillPool }
+  | { readonly ok: false; readonly error: PoolError };
+
+export interface PoolError {
+  readonly code: SupplyError['code'] | 'jigsaw.skills';
+  readonly message: string;
+  readonly hint: string;
+}
+
+/** Draws for each chosen skill, and in all. */
+const DRAWS_A_SKILL = 24;
+const MOST_DRAWS = 160;
+const LONGEST_TEXT = 16;
+
+/** The sentences that the skills give, or which skill gives none. `wants` says which row kind they are for. */
+export function poolOf(
+  request: SupplyRequest & { readonly skills: readonly string[] },
+  wants: RowKind,
+): PoolResult {
+  const isMade = wants === 'steps' || wants === 'repeats';
+  if (isMade) {
+    return fail(
+      `Rows ${wants === 'steps' ? 'of steps' : 'that repeat'} are not made from skills.`,
+      'Leave the skills out, or choose mixed rows or number sentences.',
+    );
+  }
+  const plan = planSupply(request);
+  if (!plan.ok) return plan;
+  const locale = localeOf(request.locale);
+  const parts = new Map<string, QuestionPart>();
+  const giving = new Set<string>();
+  const draws = Math.min(MOST_DRAWS, DRAWS_A_SKILL * plan.value.skills.length);
+  for (const { question } of drawQuestions(plan.value, draws, true)) {
+    const part = questionPart(question, locale);
+    if (part === null || (wants === 'equivalents' && (part.left.length > 1 || part.sign !== '=='))) continue;
+    if (
+      [...part.left, part.right].some((cell) => cell.text.length > LONGEST_TEXT && cell.figure === undefined)
+    )
+      continue;
+    giving.add(question.skill);
+    parts.set(nameOf(part), part);
+  }
+  const barren = plan.value.skills.find((skill) => !giving.has(skill.id));
+  if (barren !== undefined) {
+    const what = wants === 'equivalents' ? 'two forms of a number' : 'a true sentence of numbers';
+    return fail(
+      `The skill “${barren.title}” (${barren.id}) makes no rows: its questions do not give ${what}.`,
+      `Leave it out, or choose a skill that does, such as ${wants === 'equivalents' ? 'place.words.100' : exampleSkill()}.`,
+    );
+  }
+  return { ok: true, value: { parts: [...parts.values()] } };
+}
+
+function exampleSkill(): string {
+  const skill = skillById('add.2d2d');
+  return skill === null ? 'one that adds' : `“${skill.title}” (${skill.id})`;
+}
+
+function fail(message: string, hint: string): { ok: false; error: PoolError } {
+  return { ok: false, error: { code: 'jigsaw.skills', message, hint } };
+}
+
+/** Which cells a part has, whatever their order. */
+function nameOf({ left, right }: QuestionPart): string {
+  return [...left, right]
+    .map((cell) => cell.text)
+    .toSorted()
+    .join(' ');
+}
+
+/** One sentence of so many cells from the pool, or null when it gives none of that length; `isEqual` leaves < and > out. */
+export function dealtSentence(
+  length: number,
+  { parts }: SkillPool,
+  rng: Rng,
+  isEqual = false,
+): JigsawCell[] | null {
+  const whole = parts.filter((part) => part.left.length + 2 === length);
+  const pairs = length >= 7 ? pairOf(length, parts, rng, isEqual) : null;
+  if (whole.length === 0 || (pairs !== null && rng.chance(0.5))) return pairs;
+  const { left, sign, right } = rng.pick(whole);
+  const exchanged = sign === '==' ? sign : '<';
+  return rng.chance(0.6) ? [...left, signCell(sign), right] : [right, signCell(exchanged), ...left];
+}
+
+const PAIR_TRIES = 30;
+
+/** Two calculations compared: equal where the pool has such, else with < or >. */
+function pairOf(
+  length: number,
+  parts: readonly QuestionPart[],
+  rng: Rng,
+  mustBeEqual: boolean,
+): JigsawCell[] | null {
+  const calculations = parts.filter((part) => part.left.length >= 3);
+  if (calculations.length < 2) return null;
+  let found: JigsawCell[] | null = null;
+  for (let i = 0; i < PAIR_TRIES; i++) {
+    const [a, b] = [rng.pick(calculations), rng.pick(calculations)];
+    if (a === b || a.left.length + b.left.length + 1 !== length) continue;
+    if (a.left.some((cell, at) => at % 2 === 0 && b.left.some((other) => other.text === cell.text))) continue;
+    const isEqual = equals(a.value, b.value);
+    const sign = isEqual ? '==' : compare(a.value, b.value) < 0 ? '<' : '>';
+    const sentence = [...a.left, signCell(sign), ...b.left];
+    if (isEqual) return sentence;
+    if (!mustBeEqual) found = sentence;
+  }
+  return found;
+}
