@@ -2,8 +2,9 @@
 import { readFileSync } from 'node:fs';
 import type { Chain } from '#engine/activities/chain/chain.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
-import { composeJigsaw, type JigsawRequest } from '#engine/activities/jigsaw/compose.js';
+import { composeJigsaw } from '#engine/activities/jigsaw/compose.js';
 import type { Jigsaw } from '#engine/activities/jigsaw/jigsaw.js';
+import type { JigsawRequest } from '#engine/activities/jigsaw/request.js';
 import type { KitOptions, KitRequest, KitSet } from '#print/kit-request.js';
 import type { PaperId, PrintedBoard } from '#print/request.js';
 import { printer, type Raster } from './pdf-tools.js';

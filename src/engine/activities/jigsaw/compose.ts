@@ -11,7 +11,7 @@ import { type JigsawRequest, type JigsawResult, noLevel, noRows, problemWith, to
 import { fillRows, ruleOf } from './rows/fill.js';
 import { poolOf } from './rows/skill-pool.js';
 
-const ATTEMPTS = 60;
+const ATTEMPTS = 120;
 /** Cuts tried for one set of rows, and those of them that are worked through. */
 const CUTS_OF_ROWS = 40;
 const WORKED_OF_ROWS = 4;

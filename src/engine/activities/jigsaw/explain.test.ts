@@ -5,12 +5,13 @@ import { explainJigsaw } from './explain.js';
 import { JIGSAW_LEVELS, ROW_KINDS } from './jigsaw.js';
 
 const jigsaws = await Promise.all(
-  ROW_KINDS.filter((kind) => kind !== 'equivalents' && kind !== 'steps').flatMap((rowKind, i) =>
-    JIGSAW_LEVELS.map((level) =>
-      must(
-        composeJigsaw({ years: [3, 4], rowKind, rows: 5, columns: 7, level, seed: i + 1, locale: 'en-AU' }),
+  ROW_KINDS.filter((kind) => kind !== 'equivalents' && kind !== 'steps' && kind !== 'missing').flatMap(
+    (rowKind, i) =>
+      JIGSAW_LEVELS.map((level) =>
+        must(
+          composeJigsaw({ years: [3, 4], rowKind, rows: 5, columns: 7, level, seed: i + 1, locale: 'en-AU' }),
+        ),
       ),
-    ),
   ),
 );
 

@@ -107,7 +107,7 @@ const LEAST_CELLS: Readonly<Record<RowKind, readonly [middle: number, hard: numb
   missing: [45, Number.POSITIVE_INFINITY],
   equivalents: [20, 60],
   families: [15, 28],
-  steps: [15, 40],
+  steps: [15, 54],
   repeats: [15, 15],
 };
 

@@ -10,6 +10,7 @@ import { jigsawPupilParts } from './jigsaw-pupil.js';
 const TOPICS: Readonly<Record<RowKind, string>> = {
   mixed: 'Number rows of many kinds',
   sentences: 'Number sentences',
+  missing: 'Missing numbers',
   equivalents: 'Equal forms',
   families: 'Fact families',
   steps: 'Number patterns',

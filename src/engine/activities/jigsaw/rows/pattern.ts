@@ -96,18 +96,24 @@ const STRIDES: readonly (readonly Stride[])[] = [
 
 const ATTEMPTS = 60;
 
+/** Rows of one step begin within so many widths of one another: the nearer, the more numbers they share. */
+const STARTS_WITHIN = 1.2;
+const FALLING_SHARE = 0.35;
+
 /** A step that several rows share: such rows are easily mixed up, and shifted by whole steps they share most numbers. */
 export interface SharedStep {
   readonly year: number;
   readonly stride: Stride;
   readonly step: readonly [n: number, d: number];
+  /** Whether the numbers of all rows go down. */
+  readonly isFalling: boolean;
 }
 
 /** A step for a whole jigsaw. */
 export function sharedStep({ rng, years }: RowContext): SharedStep {
   const year = rng.pick(years);
   const stride = rng.pick(STRIDES[year] as readonly Stride[]);
-  return { year, stride, step: rng.pick(stride.steps) };
+  return { year, stride, step: rng.pick(stride.steps), isFalling: rng.chance(FALLING_SHARE) };
 }
 
 /** One row that grows or shrinks by a step (the shared one if there is one), or null when no start fits the width. */
@@ -127,7 +133,7 @@ export function stepsOf(
     // Starts are whole numbers, or themselves multiples of the step where it is a part of one; clocks start on the hour or at a step.
     const grain = d === 1 ? (stride.form === 'clock' ? 5 : 1) : n / d;
     const far = Math.min(Math.floor(room / grain), Math.max(12, Math.round((2 * span) / grain)));
-    const stepsFar = Math.floor(Math.min(far * grain, 1.5 * columns * (n / d)) / (n / d));
+    const stepsFar = Math.floor(Math.min(far * grain, STARTS_WITHIN * columns * (n / d)) / (n / d));
     const low =
       shared === null ? rng.int(0, far) : rng.int(0, stepsFar) * Math.max(1, Math.round(n / d / grain));
     const first =
@@ -135,7 +141,7 @@ export function stepsOf(
         ? rational(stride.least + low * grain)
         : add(rational(stride.least), multiply(size, rational(low)));
     const rising = Array.from({ length: columns }, (_, i) => add(first, multiply(size, rational(i))));
-    const values = rng.chance(0.35) ? rising.toReversed() : rising;
+    const values = (shared?.isFalling ?? rng.chance(FALLING_SHARE)) ? rising.toReversed() : rising;
     const places = Math.max(...values.map((value) => (value.d === 1 ? 0 : String(value.d).length - 1)));
     return values.map((value) => numberCell(textOf(value, stride.form, places), value));
   }
