@@ -148,6 +148,30 @@ function screens(classId) {
       size: TV,
       before: press('r', 'PageDown', 'PageDown', 'PageDown', 'PageDown', 'PageDown', 'PageDown', 'PageDown'),
     },
+    {
+      name: 'solve-chain',
+      path: `/solve/${classId}?activity=chain&source=mix&seed=7`,
+      size: TV,
+      before: async (page) => {
+        for (const strip of [1, 2, 3, 4]) {
+          await page.locator(`[data-piece="${strip}"]`).click();
+          await page.locator(`[data-laid="${strip}"]`).click();
+        }
+        await page.locator('[data-piece="6"]').click();
+      },
+    },
+    {
+      name: 'solve-trail',
+      path: `/solve/${classId}?activity=trail&source=mix&seed=3`,
+      size: TABLET,
+      before: (page) => layTiles(page, [0, 1, 2, 4, 5, 6, 9]),
+    },
+    {
+      name: 'solve-jigsaw',
+      path: `/solve/${classId}?activity=jigsaw&rows=4&columns=7&seed=2`,
+      size: LAPTOP,
+      before: (page) => page.getByRole('button', { name: 'A hint' }).click(),
+    },
   ];
 }
 
@@ -178,6 +202,14 @@ async function fillShelf(address, classId) {
   await ask(address, `${path}/away`, { childId: children[4].id, absent: true }, 'PUT');
   await ask(address, `${path}/rota/chain/hand-out`, {});
   await ask(address, `${path}/away`, { childId: children[9].id, absent: true }, 'PUT');
+}
+
+/** Tiles of a trail of four columns laid where they belong. */
+async function layTiles(page, tiles) {
+  for (const tile of tiles) {
+    await page.locator(`[data-piece="${tile}"]`).click();
+    await page.locator(`[data-cell="${Math.floor(tile / 4)},${tile % 4}"]`).click();
+  }
 }
 
 async function takeScreens(browser, address, classId, isWanted) {

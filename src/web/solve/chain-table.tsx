@@ -36,8 +36,9 @@ interface Props {
 
 const FIRST_HINT = { text: 'Which strip says Start? Lay it first.' };
 const HOW =
-  'Arrow keys go from strip to strip, Tab from the chain to the loose strips. Enter picks a strip up, arrow keys then move ' +
-  'it along the chain, Enter lays it, Escape puts it back. Delete takes a strip out of the chain.';
+  'Drag a strip to the chain, or press it and press it again where it appears. By key: Tab goes from the chain to the loose ' +
+  'strips, arrow keys from strip to strip. Enter picks a strip up, arrow keys then move it along the chain, Enter lays it, ' +
+  'Escape puts it back. Delete takes a strip out of the chain.';
 
 export function ChainTable({ chain, title, name, onOther, onLeave }: Props) {
   const { cards, locale } = chain;

@@ -26,8 +26,9 @@ interface Props {
 }
 
 const HOW =
-  'Tab goes from the mat to the loose pieces, arrow keys from one to the next. Enter picks a piece up, arrow keys then move ' +
-  'it over the mat, Enter lays it, Escape puts it back. Delete takes a piece off the mat.';
+  'Drag a piece onto the mat, or press it and then the place where it should lie. By key: Tab goes from the mat to the loose ' +
+  'pieces, arrow keys from one to the next. Enter picks a piece up, arrow keys then move it over the mat, Enter lays it, ' +
+  'Escape puts it back. Delete takes a piece off the mat.';
 /** How far from a place, in cells, a piece may be let go and still lie there. */
 const CATCH = 0.7;
 

@@ -18,3 +18,12 @@ export function solveAddress(classId: string, wish: WishChange, seed: number) {
     search: { ...one, seed } satisfies SolveSearch,
   } as const;
 }
+
+/** Where a kept set can be solved. */
+export function solveSetAddress(classId: string, setId: string) {
+  return {
+    to: '/solve/$classId',
+    params: { classId },
+    search: { set: setId } satisfies SolveSearch,
+  } as const;
+}

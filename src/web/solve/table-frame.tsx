@@ -1,6 +1,6 @@
 // The frame around the pieces of any activity: the full screen, the strip with its few keys, the hint, and the quiet voice
 // that tells a screen reader what lies where.
-import type { CSSProperties, ReactNode } from 'react';
+import { type CSSProperties, type ReactNode, useState } from 'react';
 import { Button } from '../parts/button.js';
 import type { FigureSpec } from '#engine/figures/figure.js';
 import type { LocaleId } from '#engine/numbers/locale.js';
@@ -16,7 +16,7 @@ export interface Hint {
 
 interface Props {
   readonly title: string;
-  /** How to move pieces, in one or two sentences. */
+  /** How to move pieces, by hand and by key. */
   readonly how: string;
   /** The last thing that happened, for a screen reader. */
   readonly said: string;
@@ -37,7 +37,13 @@ interface Props {
 }
 
 export function TableFrame(props: Props) {
-  const { title, how, said, locale, hint, canStepBack, children } = props;
+  const { title, how, said, locale, canStepBack, children } = props;
+  const [isHowShown, setHowShown] = useState(false);
+  const note = isHowShown ? { text: how } : props.hint;
+  const putAway = () => {
+    setHowShown(false);
+    props.onHideHint();
+  };
   return (
     <main className={styles.screen}>
       <h1 className="unseen">{title}</h1>
@@ -47,20 +53,23 @@ export function TableFrame(props: Props) {
       <p className="unseen" role="status">
         {said}
       </p>
-      <div className={styles.table}>{children}</div>
+      {/* A long press with a finger must not bring up the browser's own menu. */}
+      <div className={styles.table} onContextMenu={(event) => event.preventDefault()}>
+        {children}
+      </div>
       <div
         className={styles.hint}
         role="status"
-        data-shown={hint !== null}
+        data-shown={note !== null}
         style={props.hintWidth ? ({ '--hint-w': props.hintWidth } as CSSProperties) : undefined}
       >
-        {hint !== null && (
+        {note !== null && (
           <>
-            {hint.figure && <FittedFigure figure={hint.figure} locale={locale} className={styles.figure} />}
+            {note.figure && <FittedFigure figure={note.figure} locale={locale} className={styles.figure} />}
             <p>
-              <MathText text={hint.text} />
+              <MathText text={note.text} />
             </p>
-            <Button weight="quiet" onPress={props.onHideHint}>
+            <Button weight="quiet" onPress={putAway}>
               Put away
             </Button>
           </>
@@ -73,9 +82,24 @@ export function TableFrame(props: Props) {
         <Button onPress={props.onStepBack} isDisabled={!canStepBack}>
           Undo
         </Button>
-        <Button onPress={props.onHint}>{hint === null ? 'A hint' : 'Another hint'}</Button>
+        <Button
+          onPress={() => {
+            setHowShown(false);
+            props.onHint();
+          }}
+        >
+          {props.hint === null ? 'A hint' : 'Another hint'}
+        </Button>
         <Button onPress={props.onShuffle}>Mix the loose ones</Button>
         <Button onPress={props.onStartAgain}>Start again</Button>
+        <Button weight="quiet" onPress={() => setHowShown(!isHowShown)}>
+          How to move
+        </Button>
+        {document.fullscreenEnabled && (
+          <Button weight="quiet" onPress={toggleFullScreen}>
+            Full screen
+          </Button>
+        )}
         {props.onOther && (
           <Button weight="quiet" onPress={props.onOther}>
             Other pieces
@@ -87,4 +111,12 @@ export function TableFrame(props: Props) {
       </footer>
     </main>
   );
+}
+
+function toggleFullScreen(): void {
+  const change = document.fullscreenElement
+    ? document.exitFullscreen()
+    : document.documentElement.requestFullscreen();
+  // A browser that says no leaves the page as it is.
+  change.catch(() => undefined);
 }

@@ -1,5 +1,6 @@
 // One set: what it practises, a note about it, and off the shelf as long as it is not on paper.
 import { useMutation } from '@tanstack/react-query';
+import { Link, useParams } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { LibrarySet } from '#api/sets.js';
 import { call, sentencesOf } from '../../app/client.js';
@@ -7,6 +8,7 @@ import { Button } from '../../parts/button.js';
 import { DialogFrame } from '../../parts/dialog-frame.js';
 import { Notice } from '../../parts/notice.js';
 import { TextInput } from '../../parts/text-input.js';
+import { solveSetAddress } from '../../solve/solve-address.js';
 import styles from './library.module.css';
 import { KIND_WORDS, setName } from './set-words.js';
 
@@ -17,6 +19,7 @@ interface Props {
 }
 
 export function SetDialog({ set, onChanged, onClose }: Props) {
+  const { classId } = useParams({ from: '/class/$classId' });
   const [note, setNote] = useState(set.note);
   const finish = async () => {
     await onChanged();
@@ -47,6 +50,9 @@ export function SetDialog({ set, onChanged, onClose }: Props) {
           </ul>
         </div>
       )}
+      <p>
+        <Link {...solveSetAddress(classId, set.id)}>Try it on the screen</Link>
+      </p>
       <TextInput
         label="Note"
         hint="For adults: a torn strip, a lost bag. No names of children, please."
