@@ -208,7 +208,8 @@ async function fillShelf(address, classId) {
 async function layTiles(page, tiles) {
   for (const tile of tiles) {
     await page.locator(`[data-piece="${tile}"]`).click();
-    await page.locator(`[data-cell="${Math.floor(tile / 4)},${tile % 4}"]`).click();
+    const cell = await page.locator(`[data-cell="${Math.floor(tile / 4)},${tile % 4}"]`).boundingBox();
+    await page.mouse.click(cell.x + cell.width / 2, cell.y + cell.height / 2);
   }
 }
 

@@ -95,6 +95,7 @@ export function MatTable({ pieces, title, name, onOther, onLeave }: Props) {
       said={moves.said}
       locale={pieces.locale}
       hint={hints.shown}
+      {...(fit?.isBeside ? { hintWidth: `${ground.width * fit.cellPx}px` } : {})}
       canStepBack={moves.canStepBack}
       onStepBack={moves.stepBack}
       onStartAgain={moves.startAgain}
@@ -128,6 +129,7 @@ export function MatTable({ pieces, title, name, onOther, onLeave }: Props) {
                   return (
                     <div
                       key={drawn.words}
+                      data-edged={shape.whenTaken === 'swap'}
                       className={`${styles.laid} ${away.has(piece) ? styles.away : ''}`}
                       style={spotStyle(spot, fit.cellPx)}
                     >

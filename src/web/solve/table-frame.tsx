@@ -12,6 +12,8 @@ export interface Hint {
   readonly text: string;
   /** A picture that belongs to the text. */
   readonly figure?: FigureSpec | null;
+  /** Read out for the whole room rather than for whoever asked. */
+  readonly isForAll?: boolean;
 }
 
 interface Props {
@@ -39,7 +41,7 @@ interface Props {
 export function TableFrame(props: Props) {
   const { title, how, said, locale, canStepBack, children } = props;
   const [isHowShown, setHowShown] = useState(false);
-  const note = isHowShown ? { text: how } : props.hint;
+  const note: Hint | null = isHowShown ? { text: how } : props.hint;
   const putAway = () => {
     setHowShown(false);
     props.onHideHint();
@@ -61,6 +63,7 @@ export function TableFrame(props: Props) {
         className={styles.hint}
         role="status"
         data-shown={note !== null}
+        data-for-all={note?.isForAll}
         style={props.hintWidth ? ({ '--hint-w': props.hintWidth } as CSSProperties) : undefined}
       >
         {note !== null && (

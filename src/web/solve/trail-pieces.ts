@@ -49,7 +49,7 @@ export function trailPieces(trail: Trail): MatPieces {
           hints: [{ text: 'Follow the path with your finger from the way in. Where does it lead?' }],
         };
       }
-      const first = { text: `${nameAt(cell)}: ${about.text}`, figure: about.figure };
+      const first = { text: `${nameAt(cell)}: ${about.text}`, figure: about.figure, isForAll: true };
       return { about: nameAt(cell), hints: [first, ...questionHints(about).map((text) => ({ text }))] };
     },
     hasQuestions: true,
