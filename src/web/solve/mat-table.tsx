@@ -95,6 +95,7 @@ export function MatTable({ pieces, title, name, onOther, onLeave }: Props) {
       said={moves.said}
       locale={pieces.locale}
       hint={hints.shown}
+      isHintHigh={asked !== null && asked[0] >= shape.rows / 2}
       {...(fit?.isBeside ? { hintWidth: `${ground.width * fit.cellPx}px` } : {})}
       canStepBack={moves.canStepBack}
       onStepBack={moves.stepBack}

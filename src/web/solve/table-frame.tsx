@@ -24,6 +24,8 @@ interface Props {
   readonly said: string;
   readonly locale: LocaleId;
   readonly hint: Hint | null;
+  /** Where the hint lies when it would cover what it is about. */
+  readonly isHintHigh?: boolean;
   /** The widest a hint may be, as a length of the styles. */
   readonly hintWidth?: string;
   readonly canStepBack: boolean;
@@ -64,6 +66,7 @@ export function TableFrame(props: Props) {
         role="status"
         data-shown={note !== null}
         data-for-all={note?.isForAll}
+        data-high={props.isHintHigh}
         style={props.hintWidth ? ({ '--hint-w': props.hintWidth } as CSSProperties) : undefined}
       >
         {note !== null && (
