@@ -5,9 +5,10 @@ import type { AppState } from '#api/class.js';
 import type { Library } from '#api/sets.js';
 import type { Chain } from '#engine/activities/chain/chain.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
+import { composeJigsaw } from '#engine/activities/jigsaw/compose.js';
 import type { Jigsaw } from '#engine/activities/jigsaw/jigsaw.js';
 import { composeTrail } from '#engine/activities/trail/compose.js';
-import { expectAccessible, launchBrowser, openPage, tabTo, type Watched } from './browser.js';
+import { expectAccessible, launchBrowser, openPage, pressOn, tabTo, type Watched } from './browser.js';
 import { startServer, type TestServer } from './server.js';
 import { dragFingers, pointOn } from './touch.js';
 
@@ -196,6 +197,37 @@ describe('a chain on the screen', () => {
   });
 });
 
+describe('from the Make room and back', () => {
+  it('lays out the very set that was made there', async () => {
+    const { page } = await openPage(browser, server.address, 1366, 768);
+    const wish = 'activity=jigsaw&rows=4&columns=5&level=easy&seed=12';
+    await page.goto(`${server.address}/class/${classId}/make?${wish}`);
+    await pressOn(page, page.getByRole('link', { name: 'Try it on the screen' }));
+    const loose = page.getByRole('list', { name: 'Loose pieces' });
+    await loose.waitFor();
+    const made = composeJigsaw({
+      years: [4, 5],
+      rows: 4,
+      columns: 5,
+      level: 'easy',
+      seed: 12,
+      locale: 'en-AU',
+    });
+    if (!made.ok) throw new Error(made.error.message);
+    expect((await piecesIn(loose)).toSorted((a, b) => a - b)).toEqual(made.value.pieces.map((_, at) => at));
+    for (const [piece, { cells }] of made.value.pieces.entries()) {
+      const [row, column] = cells[0] as readonly [number, number];
+      expect(await pieceOf(loose, piece).getAttribute('aria-label')).toContain(
+        made.value.cells[row * made.value.columns + column]?.text || 'blank',
+      );
+    }
+    await pressOn(page, page.getByRole('button', { name: 'Close' }));
+    await page.getByRole('heading', { name: 'Make room' }).waitFor();
+    expect(new URL(page.url()).searchParams.get('seed')).toBe('12');
+    await page.context().close();
+  });
+});
+
 describe('a trail on the screen', () => {
   const made = composeTrail({
     years: [4, 5],
@@ -362,7 +394,13 @@ describe('a jigsaw on the screen', () => {
     const side = (await cell.boundingBox())?.width ?? 0;
     expect(side).toBeGreaterThanOrEqual(44);
     const origin = await pointOn(cell, 0, 0);
-    for (let piece = 0; piece < jigsaw.pieces.length; piece++) {
+    // Without dragging: the piece is pressed, then its first cell, then the piece where it waits.
+    const [row, column] = jigsaw.pieces[0]?.cells[0] ?? [0, 0];
+    await pieceOf(loose, 0).tap();
+    await page.touchscreen.tap(origin.x + (column + 0.5) * side, origin.y + (row + 0.5) * side);
+    if ((await page.locator('[data-hand]').count()) > 0) await page.locator('[data-hand]').tap();
+    expect(await coveredCells(page)).toBe(jigsaw.pieces[0]?.cells.length);
+    for (let piece = 1; piece < jigsaw.pieces.length; piece++) {
       const box = await pieceOf(loose, piece).boundingBox();
       const [row, column] = boxOf(piece);
       // Taken hold of a little off its corner, let go a little off its place.
