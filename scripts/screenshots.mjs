@@ -128,6 +128,18 @@ function screens(classId) {
         await page.mouse.wheel(0, -24);
       },
     },
+    {
+      name: 'skills',
+      path: `${inClass('skills')}?find=equal&skill=frac.equal`,
+      size: LAPTOP,
+      before: (page) => page.getByRole('button', { name: 'Answer to example 1' }).click(),
+    },
+    {
+      name: 'skills-sheet',
+      path: `${inClass('skills')}?desk=true&sheet=${encodeURIComponent('["mult.table.7","frac.equal"]')}`,
+      size: LAPTOP,
+      before: (page) => page.getByRole('img', { name: 'Page 2 of the print' }).waitFor(),
+    },
     { name: 'children', path: inClass('children'), size: LAPTOP },
     { name: 'settings', path: '/settings', size: LAPTOP },
     {

@@ -46,6 +46,7 @@ export function* practiceParts({ request }: Composer): Generator<PartData> {
     size: options.largePrint ? 16 : 12,
     questions,
     rows,
+    pairedRows: Math.ceil(paired.length / 2),
   };
 }
 

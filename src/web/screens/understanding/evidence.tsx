@@ -1,5 +1,6 @@
 // The answers behind a standing, newest first, and what each of them moved.
 import { useQuery } from '@tanstack/react-query';
+import { Link, useParams } from '@tanstack/react-router';
 import type { EvidenceView } from '#api/understanding.js';
 import { sentencesOf } from '../../app/client.js';
 import { evidenceQuery } from '../../app/queries.js';
@@ -9,6 +10,7 @@ import { movedInWords } from './chances.js';
 import styles from './understanding.module.css';
 
 export function Evidence({ childId, skillId }: { readonly childId: string; readonly skillId: string }) {
+  const { classId } = useParams({ from: '/class/$classId' });
   const { data, error } = useQuery(evidenceQuery(childId, skillId));
   if (error) {
     const { message, hint } = sentencesOf(error);
@@ -21,7 +23,12 @@ export function Evidence({ childId, skillId }: { readonly childId: string; reado
   if (!data) return <p className={styles.evidence}>Looking up the answers…</p>;
   return (
     <div className={styles.evidence}>
-      <p>{data.sentence}</p>
+      <p>
+        {data.sentence}{' '}
+        <Link to="/class/$classId/skills" params={{ classId }} search={{ skill: skillId }}>
+          What this skill asks
+        </Link>
+      </p>
       <Answers title="Answers to this skill" answers={data.answers.filter(({ isOwn }) => isOwn)} />
       <Answers
         title="Answers to neighbouring skills, which move this one a little"
