@@ -1,11 +1,12 @@
 // Making more sets: how many, for which band, and whether what is due for review comes first.
-import { useMutation } from '@tanstack/react-query';
+import { useMutation, useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { type LibrarySet, SetBand } from '#api/sets.js';
-import { BANDS, type Band, yearsOfBand } from '#engine/curriculum/bands.js';
+import { BANDS, type Band, bandOfYear, yearsOfBand } from '#engine/curriculum/bands.js';
 import type { SetKind } from '#engine/planning/set-shelf.js';
 import { call, sentencesOf } from '../../app/client.js';
+import { classQuery } from '../../app/queries.js';
 import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
 import { Check } from '../../parts/check.js';
@@ -23,7 +24,10 @@ const COUNTS = [1, 2, 3, 5, 10] as const;
 
 export function MakeForm({ classId, kind, onMade }: Props) {
   const words = useWords();
-  const [band, setBand] = useState<Band>('middle');
+  const room = useQuery(classQuery(classId));
+  const [chosen, setBand] = useState<Band | null>(null);
+  // The band of the class, until another is chosen.
+  const band = chosen ?? bandOfYear(room.data?.years[0] ?? 3);
   const [count, setCount] = useState(10);
   const [dueFirst, setDueFirst] = useState(false);
   const make = useMutation({
