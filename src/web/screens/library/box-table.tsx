@@ -53,11 +53,9 @@ export function BoxTable({ sets, onTick, onOpen, onPrint }: Props) {
             {first.number === last.number ? `set ${first.number}` : `sets ${first.number} to ${last.number}`}
           </span>
         </h3>
-        {first.kind !== 'jigsaw' && (
-          <Button weight="quiet" aria-label={`Print ${title}, ${first.band}`} onPress={onPrint}>
-            Print {title}
-          </Button>
-        )}
+        <Button weight="quiet" aria-label={`Print ${title}, ${first.band}`} onPress={onPrint}>
+          Print {title}
+        </Button>
       </div>
       <table ref={table} className={styles.grid} aria-label={`${title}, ${first.band}`}>
         <thead>

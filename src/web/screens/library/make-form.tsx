@@ -3,6 +3,7 @@ import { useMutation, useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { type LibrarySet, SetBand } from '#api/sets.js';
+import { JIGSAW_LEVELS, type JigsawLevel } from '#engine/activities/jigsaw/jigsaw.js';
 import { BANDS, type Band, bandOfYear, yearsOfBand } from '#engine/curriculum/bands.js';
 import type { SetKind } from '#engine/planning/set-shelf.js';
 import { call, sentencesOf } from '../../app/client.js';
@@ -30,8 +31,10 @@ export function MakeForm({ classId, kind, onMade }: Props) {
   const band = chosen ?? bandOfYear(room.data?.years[0] ?? 3);
   const [count, setCount] = useState(10);
   const [dueFirst, setDueFirst] = useState(false);
+  const [level, setLevel] = useState<JigsawLevel>('easy');
   const make = useMutation({
-    mutationFn: () => call('makeSets', { classId }, { kind, band, count, dueFirst }),
+    mutationFn: () =>
+      call('makeSets', { classId }, { kind, band, count, ...(kind === 'jigsaw' ? { level } : { dueFirst }) }),
     onSuccess: onMade,
   });
   return (
@@ -56,6 +59,21 @@ export function MakeForm({ classId, kind, onMade }: Props) {
           ))}
         </select>
       </label>
+      {kind === 'jigsaw' && (
+        <label className={styles.labelled}>
+          <span>How hard</span>
+          <select
+            value={level}
+            onChange={(event) => setLevel(JIGSAW_LEVELS.find((one) => one === event.target.value) ?? level)}
+          >
+            {JIGSAW_LEVELS.map((one) => (
+              <option key={one} value={one}>
+                {one}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
       {kind !== 'jigsaw' && (
         <Check isSelected={dueFirst} onChange={setDueFirst}>
           What is due for review comes first
@@ -64,7 +82,11 @@ export function MakeForm({ classId, kind, onMade }: Props) {
       <Button weight="main" onPress={() => make.mutate()} isDisabled={make.isPending}>
         {make.isPending ? 'Making…' : `Make ${countOf(kind, count)}`}
       </Button>
-      <Link to="/class/$classId/make" params={{ classId }} search={{ years: [...yearsOfBand(band)] }}>
+      <Link
+        to="/class/$classId/make"
+        params={{ classId }}
+        search={{ activity: kind, years: [...yearsOfBand(band)] }}
+      >
         Choose more in the Make room
       </Link>
       <p className={styles.made} role="status">
