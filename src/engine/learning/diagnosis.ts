@@ -11,18 +11,20 @@ export const EVIDENCE_RATES = {
   prior: 0.1,
   /** The typed answer is the one that the misconception predicts. */
   shownHolding: 0.6,
-  shownOther: 0.03,
-  /** Added to shownOther for every further misconception that predicts the same answer. */
+  /** Of the wrong answers of a child without it, so many are that very answer by chance. */
+  shownByChance: 0.12,
+  /** Added to the chance for every further misconception that predicts the same answer. */
   shared: 0.15,
   /** The question could have shown it, and the answer was right. */
   rightHolding: 0.25,
+  /** How often a child without it is right, where the question's own prediction is not known. */
   rightOther: 0.75,
   /** Evidence counts half after this many days, since children learn. */
   halfLifeDays: 90,
 } as const;
 
 /** A misconception is named from this probability and this many fitting answers to different questions. */
-export const NAMED_FROM = { probability: 0.7, questions: 2 } as const;
+export const NAMED_FROM = { probability: 0.78, questions: 2 } as const;
 
 export interface MisconceptionEvidence {
   readonly misconception: string;
@@ -83,12 +85,22 @@ function weigh(id: string, answers: readonly Answered[], today: string): Misconc
   };
 }
 
+/** Hardly any question is so easy or so hard that nobody, or everybody, fails it. */
+const SUREST = 0.98;
+
+/**
+ * How an answer moves the log-odds. On a hard question a wrong answer says little: children without the misconception
+ * are wrong there too, and now and then in just this way.
+ */
 function logRatio(answer: Answered, shows: boolean): number {
-  const rates = EVIDENCE_RATES;
-  if (shows)
-    return Math.log(rates.shownHolding / (rates.shownOther + rates.shared * (answer.slips.length - 1)));
-  // A wrong answer of another kind, or a blank, is about as likely either way.
-  return answer.right ? Math.log(rates.rightHolding / rates.rightOther) : 0;
+  const { shownHolding, shownByChance, shared, rightHolding, rightOther } = EVIDENCE_RATES;
+  const right = Math.min(SUREST, Math.max(1 - SUREST, answer.expected ?? rightOther));
+  if (shows) {
+    const byChance = (1 - right) * shownByChance + shared * (answer.slips.length - 1);
+    return Math.log(shownHolding / byChance);
+  }
+  if (answer.right) return Math.log(rightHolding / right);
+  return Math.log((1 - shownHolding - rightHolding) / ((1 - right) * (1 - shownByChance)));
 }
 
 function sentenceFor(id: string, fitting: number, chances: number): string | null {

@@ -16,6 +16,8 @@ export interface Answered {
   readonly slips: readonly string[];
   /** Misconceptions that the question could have shown (those of its slips); absent when not known. */
   readonly chances?: readonly string[];
+  /** Predicted chance of success when it was asked, 0 to 1; absent when not known. */
+  readonly expected?: number;
 }
 
 /** Share of the prior covariance that a year adds, since children do not all grow alike (common practice). */

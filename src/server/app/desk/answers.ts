@@ -51,8 +51,9 @@ function answersOnSheet(slip: readonly Mark[], sheet: Sheet): AnswerRecord[] {
   const on = sheet.date ?? sheet.createdAt.slice(0, 10);
   const cells = slip.map((mark) => ({ ...mark, state: mark.state as 'right' | 'wrong' | 'blank' }));
   return countedCells(cells, board.rungs).flatMap((cell) => {
-    const question = board.rungs.find(({ rung }) => rung === cell.rung)?.question;
-    if (!question) return [];
+    const asked = board.rungs.find(({ rung }) => rung === cell.rung);
+    if (!asked) return [];
+    const { question, predicted } = asked;
     const slips =
       cell.state === 'wrong' && cell.text !== ''
         ? checkAnswer(question, cell.text, localeOf(board.locale)).slips
@@ -66,6 +67,7 @@ function answersOnSheet(slip: readonly Mark[], sheet: Sheet): AnswerRecord[] {
         questionId: question.id,
         slips: slips.map(({ misconception }) => misconception),
         chances: [...new Set(question.slips.map(({ misconception }) => misconception))],
+        expected: predicted,
         question,
         state: cell.state,
         typed: cell.text,
