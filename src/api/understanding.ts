@@ -45,12 +45,20 @@ export const ClassStanding = z.object({
 });
 export type ClassStanding = z.infer<typeof ClassStanding>;
 
+/** One sentence of what the marks say, and what it opens to: the child's answers, or the skill's row. */
+export const Saying = z.object({
+  text: z.string(),
+  childId: z.string().nullable(),
+  skillId: z.string().nullable(),
+});
+export type Saying = z.infer<typeof Saying>;
+
 export const UnderstandingView = z.object({
   skills: z.array(SkillInfo),
   class: z.array(ClassStanding),
   children: z.array(ChildStanding),
-  /** Three sentences at most: who to see, what to reteach, who to stretch. */
-  sentences: z.array(z.string()),
+  /** Three sentences at most: who to see, what to reteach and to whom, who to stretch. */
+  sentences: z.array(Saying),
   /** Days with marked boards. */
   markedBoards: z.number(),
 });

@@ -44,7 +44,7 @@ export async function report(options: { class?: string; child?: string; json?: b
       );
     return;
   }
-  for (const sentence of view.sentences) printText(sentence);
+  for (const { text } of view.sentences) printText(text);
   for (const { skillId, chance, counts, answers } of view.class) {
     const skill = view.skills.find(({ id }) => id === skillId);
     if (!skill || answers === 0) continue;

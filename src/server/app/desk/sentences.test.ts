@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { ChildStanding, SkillStanding } from '#api/understanding.js';
 import type { ClassSkillSummary } from '#engine/learning/summary.js';
 import { SKILLS } from '#engine/skills/map.js';
-import { sentencesFor } from './sentences.js';
+import { sentencesFor as sayingsFor } from './sentences.js';
+
+const sentencesFor = (...args: Parameters<typeof sayingsFor>) => sayingsFor(...args).map(({ text }) => text);
 
 const [easy, hard, old] = [4, 5, 0].map((year) => SKILLS.find((skill) => skill.year === year)?.id ?? '') as [
   string,
@@ -65,6 +67,20 @@ describe('sentencesFor', () => {
     // A skill that nobody was asked is a guess, not a reason to reteach.
     const unasked = names.map((name) => child(name, { skills: [standing(easy, 'needs teaching', 0)] }));
     expect(sentencesFor(unasked, [summary(easy, names)], [4])).toEqual([]);
+  });
+
+  it('brings three to six together who share a pattern, and sees another child alone', () => {
+    const children = [
+      ...['A', 'B', 'C'].map((name) => child(name, { findings: [finding(3)] })),
+      child('Mia', { findings: [{ ...finding(2), misconception: 'y', does: 'counts the start twice' }] }),
+    ];
+    const sayings = sayingsFor(children, [summary(easy, ['A', 'B', 'C'])], [4]);
+    expect(sayings.map(({ text }) => text)).toEqual([
+      'See Mia: it looks as if the child counts the start twice (2 of 6 times). Bundle ten ones.',
+      'Bring together A, B and C: of each it looks as if the child drops the carried ten. Bundle ten ones.',
+    ]);
+    expect(sayings.map(({ childId }) => childId)).toEqual(['Mia', 'A']);
+    expect(sentencesFor(children.slice(1), [], [4])).toHaveLength(1);
   });
 
   it('offers more to those who are secure in most of it, after enough answers', () => {

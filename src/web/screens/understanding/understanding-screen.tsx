@@ -97,8 +97,20 @@ export function UnderstandingScreen() {
         </p>
         {view.sentences.length > 0 ? (
           <ol className={styles.sentences}>
-            {view.sentences.map((sentence) => (
-              <li key={sentence}>{sentence}</li>
+            {view.sentences.map(({ text, childId, skillId }) => (
+              <li key={text}>
+                {text}{' '}
+                <Link
+                  to="/class/$classId/understanding"
+                  params={{ classId }}
+                  search={{
+                    ...(childId === null ? {} : { child: childId }),
+                    ...(skillId === null ? {} : { skill: skillId }),
+                  }}
+                >
+                  See why
+                </Link>
+              </li>
             ))}
           </ol>
         ) : (
