@@ -53,7 +53,7 @@ export function AskedCard({ rung, outbox, desk }: Props) {
 }
 
 /** Drawn again only when the focus comes to another rung. */
-const Asked = memo(function Asked({ rung: { rung, question } }: { readonly rung: Rung }) {
+export const Asked = memo(function Asked({ rung: { rung, question } }: { readonly rung: Rung }) {
   return (
     <div className={styles.asked}>
       <span className={styles.askedPlace}>

@@ -4,12 +4,19 @@ import { useEffect, useState } from 'react';
 import { sentencesOf } from '../../app/client.js';
 import { markingQuery } from '../../app/queries.js';
 import { Notice } from '../../parts/notice.js';
+import { ChoiceRow } from '../../parts/choice-row.js';
 import { AskedCard } from './asked-card.js';
+import { ClassMarking } from './class-marking.js';
 import { Legend } from './legend.js';
 import { MarkPad } from './mark-pad.js';
 import { MarkingGrid } from './marking-grid.js';
 import styles from './marking.module.css';
 import { deskOf, sendLeftovers, useDeskView, wouldLose } from './use-desk.js';
+
+const WAYS = [
+  { id: 'slips', label: 'Slip by slip' },
+  { id: 'class', label: 'With the class' },
+] as const;
 
 interface Props {
   readonly sheetId: string;
@@ -21,6 +28,7 @@ export function MarkingBoard({ sheetId, classId }: Props) {
   const [desk] = useState(() => deskOf(sheetId, classId, queries));
   const marking = useQuery({ ...markingQuery(sheetId), staleTime: Number.POSITIVE_INFINITY, gcTime: 0 });
   const view = useDeskView(desk);
+  const [way, setWay] = useState<string>('slips');
   const [card, setCard] = useState<HTMLDivElement | null>(null);
   const [cardHeight, setCardHeight] = useState(120);
 
@@ -69,22 +77,33 @@ export function MarkingBoard({ sheetId, classId }: Props) {
       </p>
     );
   const { board } = marking.data.sheet;
+  const ways = <ChoiceRow label="How to mark" choices={WAYS} chosen={way} onChoose={setWay} />;
+  if (way === 'class')
+    return (
+      <>
+        {ways}
+        <ClassMarking board={board} view={view} desk={desk} />
+      </>
+    );
   const rung = board.rungs[view.place.column];
   const child = view.children[view.place.row];
   const cell = view.rows[view.place.row]?.[view.place.column];
   return (
-    <div className={styles.work} style={{ '--card-height': `${cardHeight}px` } as React.CSSProperties}>
-      <div className={styles.left}>
-        <div className={styles.cardPlace} ref={setCard}>
-          {rung && <AskedCard rung={rung} outbox={view.outbox} desk={desk} />}
+    <>
+      {ways}
+      <div className={styles.work} style={{ '--card-height': `${cardHeight}px` } as React.CSSProperties}>
+        <div className={styles.left}>
+          <div className={styles.cardPlace} ref={setCard}>
+            {rung && <AskedCard rung={rung} outbox={view.outbox} desk={desk} />}
+          </div>
+          <MarkingGrid board={board} view={view} desk={desk} />
+          <Legend />
         </div>
-        <MarkingGrid board={board} view={view} desk={desk} />
-        <Legend />
+        {rung && child && cell && <MarkPad rung={rung} child={child} cell={cell} view={view} desk={desk} />}
+        <p className="unseen" role="log" aria-live="polite" aria-label="Last mark">
+          {view.said}
+        </p>
       </div>
-      {rung && child && cell && <MarkPad rung={rung} child={child} cell={cell} view={view} desk={desk} />}
-      <p className="unseen" role="log" aria-live="polite" aria-label="Last mark">
-        {view.said}
-      </p>
-    </div>
+    </>
   );
 }

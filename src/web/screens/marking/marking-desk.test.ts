@@ -146,6 +146,20 @@ describe('MarkingDesk', () => {
     expect(row(desk, 0)).toEqual(['wrong 9', null, null, null]);
   });
 
+  it('marks a question for the whole class in one step that can be taken back, and leaves typed answers alone', () => {
+    const desk = open();
+    desk.load(view());
+    press(desk, '7', '5', 'Enter');
+    desk.markQuestion(0, new Set(['a']));
+    expect([row(desk, 0)?.[0], row(desk, 1)?.[0], row(desk, 2)?.[0]]).toEqual(['wrong 75', null, 'right']);
+    desk.markQuestion(1, new Set(['a']));
+    expect([row(desk, 0)?.[1], row(desk, 2)?.[1]]).toEqual(['wrong', 'right']);
+    desk.markQuestion(1, new Set(['c']));
+    expect([row(desk, 0)?.[1], row(desk, 2)?.[1]]).toEqual(['right', 'wrong']);
+    desk.undo();
+    expect([row(desk, 0)?.[1], row(desk, 2)?.[1]]).toEqual(['wrong', 'right']);
+  });
+
   it('notes an absence and takes no marks for the child', () => {
     const desk = open();
     desk.load(view());

@@ -178,6 +178,21 @@ export class MarkingDesk {
     this.#enter(fillOpen(this.#grid, row, state, state === 'right' ? 0 : column));
     this.#changed();
   }
+  /**
+   * Marks one question for everyone who is there, in one step: wrong for those named, right for the others. An answer
+   * that was typed in stays as it is, unless it was right and its child is named.
+   */
+  markQuestion(column: number, missed: ReadonlySet<string>): void {
+    const entries = this.#children.flatMap(({ id, absent }, row): Entry[] => {
+      const cell = this.#rows[row]?.[column];
+      if (absent || !cell) return [];
+      if (missed.has(id)) return cell.state === 'wrong' ? [] : [{ row, column, state: 'wrong', typed: '' }];
+      return cell.typed === '' ? [{ row, column, state: 'right', typed: '' }] : [];
+    });
+    this.#enter(entries);
+    this.#stand = { place: { row: this.#stand.place.row, column }, typing: null };
+    this.#changed();
+  }
   toggleAbsent(): void {
     const child = this.#children[this.#stand.place.row];
     if (!child) return;
