@@ -273,25 +273,53 @@ async function takePages(folder, address, sheets, isWanted) {
     const pdf = join(folder, `${name}.pdf`);
     writeFileSync(pdf, Buffer.from(await answer.arrayBuffer()));
     for (const page of pages) {
-      const out = join(folder, `${name}-${page}`);
       const dpi = order.paper === 'A3' ? PAGE_DPI / Math.SQRT2 : PAGE_DPI;
-      const args = [
-        '-r',
-        String(dpi),
-        '-png',
-        '-singlefile',
-        '-f',
-        String(page),
-        '-l',
-        String(page),
-        pdf,
-        out,
-      ];
-      const { status, stderr } = spawnSync('pdftoppm', args, { encoding: 'utf8' });
-      if (status !== 0) throw new Error(stderr);
-      save(pages.length > 1 ? `${name}-${page}` : name, readFileSync(`${out}.png`));
+      save(pages.length > 1 ? `${name}-${page}` : name, pictureOf(pdf, page, dpi));
     }
   }
+}
+
+/** Pages of sets made and printed from the command line. */
+const KITS = [
+  {
+    make: ['trail', '--years', '3-4', '--theme', 'hive', '--seed', '5'],
+    shown: [
+      { name: 'trail-mat', document: 'tiles', page: 1 },
+      { name: 'trail-tiles', document: 'tiles', page: 3 },
+      { name: 'trail-paste', document: 'pupil', page: 1 },
+      { name: 'trail-key', document: 'key', page: 1 },
+    ],
+  },
+];
+
+function takeKits(folder, isWanted) {
+  const afterbell = (args) => {
+    const program = join(ROOT, 'dist/cli/main.js');
+    const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
+      maxBuffer: 1 << 26,
+    });
+    if (status !== 0) throw new Error(String(stderr));
+    return stdout;
+  };
+  for (const { make, shown } of KITS) {
+    const json = join(folder, `${make[0]}.json`);
+    writeFileSync(json, afterbell(['make', ...make, '--json']));
+    for (const { name, document, page } of shown) {
+      if (!isWanted(name)) continue;
+      const pdf = join(folder, `${name}.pdf`);
+      afterbell(['print', json, '--document', document, '--out', pdf]);
+      save(name, pictureOf(pdf, page, PAGE_DPI));
+    }
+  }
+}
+
+/** A page of a PDF as a PNG. */
+function pictureOf(pdf, page, dpi) {
+  const out = `${pdf}-${page}`;
+  const args = ['-r', dpi, '-png', '-singlefile', '-f', page, '-l', page, pdf, out].map(String);
+  const { status, stderr } = spawnSync('pdftoppm', args, { encoding: 'utf8' });
+  if (status !== 0) throw new Error(stderr);
+  return readFileSync(`${out}.png`);
 }
 
 function save(name, png) {
@@ -330,6 +358,7 @@ try {
   await fillShelf(address, id);
   await takeScreens(browser, address, id, isWanted);
   await takePages(folder, address, sheets, isWanted);
+  takeKits(folder, isWanted);
 } finally {
   await browser.close();
   const ended = new Promise((resolve) => child.once('exit', resolve));
@@ -337,7 +366,7 @@ try {
   await ended;
   rmSync(folder, { recursive: true, force: true });
 }
-const total = readdirSync(IMAGES)
-  .filter((name) => name.endsWith('.png'))
+const total = readdirSync(IMAGES, { recursive: true })
+  .filter((file) => file.endsWith('.png'))
   .reduce((sum, file) => sum + readFileSync(join(IMAGES, file)).length, 0);
 console.log(`docs/images: ${(total / 1e6).toFixed(2)} MB`);

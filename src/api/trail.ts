@@ -6,6 +6,8 @@ import {
   TRAIL_SIZE,
   type Trail as EngineTrail,
 } from '#engine/activities/trail/trail.js';
+import { PITCHES } from '#engine/activities/pitch.js';
+import { whyNotDrawable } from '#engine/activities/trail/draw/drawable.js';
 import { LOCALES } from '#engine/numbers/locale.js';
 import { z } from 'zod';
 import { Answer, Question } from './question.js';
@@ -24,6 +26,7 @@ export const Trail: z.ZodType<EngineTrail> = z
     rows: size,
     columns: size,
     years: z.array(z.number().int().min(0).max(12)),
+    pitch: z.enum(PITCHES),
     locale: z.enum(LOCALES),
     theme: z.enum(THEMES),
     cells: z.array(z.object({ question: Question })),
@@ -50,5 +53,11 @@ export const Trail: z.ZodType<EngineTrail> = z
     ({ rows, columns, cells, tiles }) => cells.length === rows * columns && tiles.length === rows * columns,
     {
       message: 'expected one cell and one tile for each of rows x columns',
+      abort: true,
     },
-  );
+  )
+  .superRefine((trail, context) => {
+    const reason = whyNotDrawable(trail);
+    if (reason)
+      context.addIssue({ code: 'custom', message: `a trail that can be drawn was expected, but ${reason}` });
+  });

@@ -1,12 +1,15 @@
 // make trail: many seeds for each age, judged from the JSON alone; two solvers of other makers count the arrangements too.
 import process from 'node:process';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { json, printed, refusal } from './command.js';
 import { brokenEdges, countArrangements, type Trail, trailProblems } from './trail-checker.js';
 import { countByDancingLinks, countByMinisat } from './trail-solvers.js';
 
 const AGES = ['1-2', '3-4', '5-6'] as const;
 const SEEDS = Number(process.env['AFTERBELL_SEEDS'] ?? 40);
+/** Generous, since a full count on a busy machine takes minutes. */
+const PATIENCE_MS = 60_000 + 300 * SEEDS;
+vi.setConfig({ testTimeout: PATIENCE_MS });
 
 const made = new Map<string, readonly Trail[]>();
 function trailsOf(years: string, rows = 4, columns = 4, count = SEEDS): readonly Trail[] {

@@ -112,7 +112,7 @@ describe('print', () => {
     expect(infoOf(tiles).pages).toBe(8);
     for (const words of ['Trail 11', 'Trail 12', 'Blue box']) expect(textOf(tiles)).toContain(words);
     const kit = textOf(print(trails, 'trail-kit'));
-    for (const words of ['16 tiles', 'arrowhead up', 'Cut out the tiles', 'the boards laid'])
+    for (const words of ['16 tiles', 'arrowhead up', 'Cut out the tiles', 'the mats laid'])
       expect(kit).toContain(words);
     const wrong = ['print', '-', '--document', 'cards', '--out', join(folder, 'x.pdf')];
     expect(refusal(wrong, { input: trails })).toMatch(/tiles, labels, pupil, key, kit/);

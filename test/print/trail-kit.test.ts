@@ -79,6 +79,8 @@ const SHEETS = [
   { name: '4 x 4 on A3', rows: 4, columns: 4, paper: 'A3', side: 63, left: 22.5, across: 4, down: 4 },
 ] as const;
 const TOP_MM = 12;
+/** No answer reads like this number, which stands small on every tile. */
+const SET = 888;
 
 /** The box around a word's letters: the type's own measures are 1.22 of the size above the line and 0.39 below it. */
 function lettersOf({ text, left, right, top, bottom }: Word) {
@@ -89,10 +91,10 @@ function lettersOf({ text, left, right, top, bottom }: Word) {
 }
 
 describe.each(SHEETS)('tiles of $name', ({ rows, columns, paper, side, left, across, down }) => {
-  const set = trailSet(8, rows, columns);
+  const set = trailSet(SET, rows, columns);
   const lines = (from: number, count: number) => Array.from({ length: count + 1 }, (_, i) => from + i * side);
   const [xs, ys] = [lines(left, across), lines(TOP_MM, down)];
-  // The board and its other side come first.
+  // The mat and its other side come first.
   const [FRONT, BACK] = [3, 4];
   const printed = printKit(trailRequest('tiles', [set], paper));
   const count = rows * columns;
@@ -112,9 +114,10 @@ describe.each(SHEETS)('tiles of $name', ({ rows, columns, paper, side, left, acr
     expectNear(cutsDown(page, (xs.at(-1) as number) + 1.5), ys);
   });
 
-  it('carry every answer once, 3 mm off every cut', async () => {
+  it('carry every answer once and the number of their set, 3 mm off every cut', async () => {
     const words = wordsOf((await printed).pdf)[FRONT - 1]?.words ?? [];
     const told: string[] = [];
+    let marks = 0;
     for (let n = 0; n < count; n++) {
       const [x, y] = [xs[n % across] as number, ys[Math.floor(n / across)] as number];
       const own = words.filter(
@@ -126,9 +129,11 @@ describe.each(SHEETS)('tiles of $name', ({ rows, columns, paper, side, left, acr
         const white = Math.min(box.left - x, x + side - box.right, box.top - y, y + side - box.bottom);
         expect(white, `tile ${n}`).toBeGreaterThan(SAFE_MM - 0.05);
       }
-      told.push(...own.map(({ text }) => text));
+      told.push(...own.map(({ text }) => text).filter((text) => text !== 'set' && text !== String(SET)));
+      marks += own.filter(({ text }) => text === String(SET)).length;
     }
     const letters = (texts: readonly string[]) => [...texts.join('').replace(/[\s/]/gu, '')].sort().join('');
+    expect(marks).toBeGreaterThan(0.9 * count);
     expect(letters(told)).toBe(letters(set.activity.tiles.map(({ answer }) => answer.text)));
   });
 
@@ -151,7 +156,7 @@ describe.each(SHEETS)('tiles of $name', ({ rows, columns, paper, side, left, acr
         SAFE_MM,
       );
     }
-    const numbers = wordsOf(pdf)[BACK - 1]?.words.filter(({ text }) => text === '8') ?? [];
+    const numbers = wordsOf(pdf)[BACK - 1]?.words.filter(({ text }) => text === String(SET)) ?? [];
     expect(numbers).toHaveLength(count);
   });
 
@@ -173,9 +178,10 @@ describe.each(SHEETS)('tiles of $name', ({ rows, columns, paper, side, left, acr
           if (code === '0') return ink.length === 0;
           if (code === 'c' || code === 'd')
             return ink.length > 0 && ink.every((one) => Math.abs(one - at) < 0.05 * side);
-          // The two rims of a path, and the middle between them.
+          // The two rims of a path, the middle between them, and perhaps a mark on it.
+          const [first = 0, last = 0] = [ink[0], ink.at(-1)];
           return (
-            ink.length === 2 && Math.abs(((ink[0] as number) + (ink[1] as number)) / 2 - at) < TOLERANCE_MM
+            ink.length >= 2 && Math.abs((first + last) / 2 - at) < TOLERANCE_MM && last - first < 0.18 * side
           );
         }),
       );
@@ -199,7 +205,13 @@ describe('trails printed as numbered sets', () => {
     expect(await pagesOf('kit')).toBe(3 * 4 + 2 * (await pagesOf('labels')) + 2 * 3 + 2);
   });
 
-  it('show every question on the board, on the sheet to cut and paste, and in the key', async () => {
+  it('say once that large print needs larger paper', async () => {
+    const large = (paper: PaperId) => printKit(trailRequest('tiles', sets, paper, { largePrint: true }));
+    expect((await large('A4')).warnings).toEqual([expect.stringMatching(/^A trail’s mat .* on A3/)]);
+    expect((await large('A3')).warnings).toEqual([]);
+  });
+
+  it('show every question on the mat, on the sheet to cut and paste, and in the key', async () => {
     const words = (text: string) => text.replace(/\s+/gu, '');
     for (const document of ['tiles', 'pupil', 'key'] as const) {
       const pdf = (await printKit(trailRequest(document, sets))).pdf;

@@ -101,7 +101,7 @@ export function planSupply(request: SupplyRequest): SupplyResult<SupplyPlan> {
   const isChosen = request.skills !== undefined && request.skills.length > 0;
   const chosen = isChosen
     ? [...new Set(request.skills)].flatMap((id) => skillById(id) ?? [])
-    : SKILLS.filter((skill) => isWithinReach(skill, years, pitch, classModel));
+    : skillsWithinReach(years, pitch, classModel);
   const due = [...new Set(request.due ?? [])].flatMap((id) => {
     const skill = skillById(id);
     return skill && (!isChosen || chosen.includes(skill)) ? [skill] : [];
@@ -133,6 +133,19 @@ function usualClass(years: readonly number[]): ClassModel {
   let model = USUAL_CLASSES.get(key);
   if (!model) USUAL_CLASSES.set(key, (model = typicalClass(ordered)));
   return model;
+}
+
+/** The same for every set of a typical class, so worked out once for each class, its years and the pitch. */
+const WITHIN_REACH = new WeakMap<ClassModel, Map<string, readonly Skill[]>>();
+
+function skillsWithinReach(years: readonly number[], pitch: Pitch, classModel: ClassModel): readonly Skill[] {
+  const known = WITHIN_REACH.get(classModel) ?? new Map<string, readonly Skill[]>();
+  WITHIN_REACH.set(classModel, known);
+  const key = `${Math.min(...years)} ${Math.max(...years)} ${pitch}`;
+  let skills = known.get(key);
+  if (!skills)
+    known.set(key, (skills = SKILLS.filter((one) => isWithinReach(one, years, pitch, classModel))));
+  return skills;
 }
 
 function isWithinReach(
@@ -308,9 +321,7 @@ export function wideningHint(plan: SupplyPlan): string {
 function companionSkill({ skills, request, classModel }: SupplyPlan): Skill | null {
   if (!request.skills?.length) return null;
   const strands = new Set(skills.map((skill) => skill.strand));
-  const within = SKILLS.filter((skill) =>
-    isWithinReach(skill, request.years, request.pitch ?? 'middle', classModel),
-  );
+  const within = skillsWithinReach(request.years, request.pitch ?? 'middle', classModel);
   const rng = new Rng(request.seed).fork('companion');
   const fresh = within.filter((skill) => !skills.includes(skill));
   const otherStrand = fresh.filter((skill) => !strands.has(skill.strand));

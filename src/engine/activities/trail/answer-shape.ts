@@ -76,11 +76,11 @@ export function gapBetween(above: AnswerLine, below: AnswerLine): number {
   return Math.max(LEADING, (above.height + below.height) / 2 + 0.2);
 }
 
-/** One line of words, fractions stacked; a word such as 3/4 is a fraction. */
+/** One line of words, fractions stacked; a word such as 3/4 is a fraction. Words may be pairs that stay together. */
 export function lineOf(words: readonly string[]): AnswerLine {
   const parts: AnswerPart[] = [];
-  for (const word of words) {
-    const match = /^(\d+)\/(\d+)([,;.?:]?)$/.exec(word);
+  for (const word of words.flatMap((pair) => pair.split('\u00a0'))) {
+    const match = /^(\d+|\?)\/(\d+|\?)([,;.?:]?)$/.exec(word);
     if (match)
       parts.push(
         { over: match[1] as string, under: match[2] as string },

@@ -70,6 +70,7 @@ export function composeTrail(request: TrailRequest): TrailResult {
       rows,
       columns,
       years: request.years,
+      pitch: request.pitch ?? 'middle',
       locale: request.locale,
       theme: request.theme ?? rng.fork('theme').pick(THEMES),
       cells: questions.value.map((question) => ({ question })),

@@ -1,6 +1,6 @@
 // How large the pieces of a trail are on paper.
 
-/** The cells of a board are at most so wide and high together, so that with its scene it fits on A4 and on Letter. */
+/** The cells of a mat are at most so wide and high together, so that with its scene it fits on A4 and on Letter. */
 const MOST_MM = 180;
 /** Larger tiles would be larger than a child's hand needs. */
 const LARGEST_MM = 45;

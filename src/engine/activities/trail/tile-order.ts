@@ -1,4 +1,4 @@
-// The order in which loose tiles are handed out: on the sheet that is cut, and beside the board on a screen.
+// The order in which loose tiles are handed out: on the sheet that is cut, and beside the mat on a screen.
 import { Rng } from '../../random/rng.js';
 import type { Trail } from './trail.js';
 

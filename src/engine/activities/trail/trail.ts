@@ -2,6 +2,7 @@
 // join to one unbroken trail from the entry to the exit. Immutable once composed; everything printed or shown derives from it.
 import type { LocaleId } from '../../numbers/locale.js';
 import type { Answer, Question } from '../../questions/question.js';
+import type { Pitch } from '../pitch.js';
 
 /** The sides of a tile in the order of its edges. */
 export const SIDES = ['north', 'east', 'south', 'west'] as const;
@@ -53,6 +54,8 @@ export interface Trail {
   readonly rows: number;
   readonly columns: number;
   readonly years: readonly number[];
+  /** The part of the class that its questions are made for. */
+  readonly pitch: Pitch;
   readonly locale: LocaleId;
   /** What the pictures show. */
   readonly theme: ThemeId;

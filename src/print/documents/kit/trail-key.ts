@@ -1,4 +1,4 @@
-// The trail's key: every board with its tiles laid, and the answers in a list.
+// The trail's key: every mat with its tiles laid, and the answers in a list.
 import { cellName, drawSolved } from '#engine/activities/trail/draw/draw-mat.js';
 import type { Trail } from '#engine/activities/trail/trail.js';
 import { textPieces } from '../../text/rich-text.js';
@@ -20,7 +20,7 @@ export function* trailKeyParts({ sets, paper, options }: KitComposer<Trail>): Ge
       pages: Math.ceil(some.length / SETS_A_PAGE),
       paper: paperData(paper),
       large: options.largePrint ?? false,
-      heading: 'Trail: the boards laid',
+      heading: 'Trail: the mats laid',
       lead: 'One look tells: does one path run from the top picture to the bottom one? If not, ask about a tile beside the gap.',
       foot: setsInWords(some),
       sets: some.map((set) => ({

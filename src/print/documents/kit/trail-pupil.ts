@@ -1,4 +1,4 @@
-// A trail on one sheet to cut and paste into the exercise book: the board above, its tiles below, both of one size.
+// A trail on one sheet to cut and paste into the exercise book: the mat above, its tiles below, both of one size.
 import { drawMat, RIM_MM } from '#engine/activities/trail/draw/draw-mat.js';
 import { drawTile } from '#engine/activities/trail/draw/draw-tile.js';
 import { tileSideMm } from '#engine/activities/trail/sizes.js';
@@ -12,7 +12,7 @@ import { type CardGrid, placeOf } from './card-grid.js';
 import { seedNote } from './notes.js';
 import { drawingData, trailHeading } from './trail-tiles.js';
 
-/** Above: heading, name line and words to the child. Between board and tiles, below the tiles, and at the sides: white. */
+/** Above: heading, name line and words to the child. Between mat and tiles, below the tiles, and at the sides: white. */
 const TOP_MM = 31;
 const GAP_MM = 4;
 const FOOT_MM = 11;
@@ -22,7 +22,7 @@ const SIDE_MM = 10;
 export function* trailPupilParts({ sets, paper, options }: KitComposer<Trail>): Generator<PartData> {
   for (const set of sets) {
     const { activity } = set;
-    const { grid, scale, boardLeft } = layOut(activity, paper);
+    const { grid, scale, matLeft } = layOut(activity, paper);
     const { heading, story } = trailHeading(set);
     const part: PartData = {
       kind: 'trail-pupil',
@@ -32,33 +32,33 @@ export function* trailPupilParts({ sets, paper, options }: KitComposer<Trail>): 
       heading,
       lead: `${story} Cut out the tiles. Glue each answer on its question, arrowhead up. Does one path run from the top picture to the bottom one? Then every answer is right.`,
       foot: [options.className, seedNote(set)].filter(Boolean).join('  \u00b7  '),
-      board: drawingData(drawMat(activity), scale),
-      boardLeft,
-      boardTop: TOP_MM,
+      mat: drawingData(drawMat(activity), scale),
+      matLeft,
+      matTop: TOP_MM,
       cards: tileOrder(activity).map((tile, n) => ({
         ...placeOf(grid, n),
-        tile: drawingData(drawTile(activity, tile, { isBare: true })),
+        tile: drawingData(drawTile(activity, tile, { isBare: true, set: set.number })),
       })),
     };
     for (let copy = 0; copy < (options.copies ?? 1); copy++) yield part;
   }
 }
 
-/** The largest tiles, in half millimetres, with which board and tiles fit on the sheet. */
+/** The largest tiles, in half millimetres, with which mat and tiles fit on the sheet. */
 function layOut(
   { rows, columns, tiles }: Trail,
   paper: PaperId,
-): { grid: CardGrid; scale: number; boardLeft: number } {
+): { grid: CardGrid; scale: number; matLeft: number } {
   const { widthMm, heightMm } = paperSize(paper);
   const full = tileSideMm(rows, columns);
   for (let side = full; ; side -= 0.5) {
     const scale = side / full;
     const across = Math.min(tiles.length, Math.floor((widthMm - 2 * SIDE_MM) / side));
     const down = Math.ceil(tiles.length / across);
-    const boardHeight = rows * side + scale * (RIM_MM.above + RIM_MM.below);
-    const boardWidth = columns * side + 2 * scale * RIM_MM.beside;
-    const top = TOP_MM + boardHeight + GAP_MM;
-    if (top + down * side + FOOT_MM > heightMm || boardWidth > widthMm - 2 * SIDE_MM) continue;
+    const matHeight = rows * side + scale * (RIM_MM.above + RIM_MM.below);
+    const matWidth = columns * side + 2 * scale * RIM_MM.beside;
+    const top = TOP_MM + matHeight + GAP_MM;
+    if (top + down * side + FOOT_MM > heightMm || matWidth > widthMm - 2 * SIDE_MM) continue;
     // Rows of equal length look calmer than a full row and a rest.
     const even = Math.ceil(tiles.length / down);
     return {
@@ -71,7 +71,7 @@ function layOut(
         top,
       },
       scale,
-      boardLeft: (widthMm - boardWidth) / 2,
+      matLeft: (widthMm - matWidth) / 2,
     };
   }
 }

@@ -1,4 +1,4 @@
-// The board of a trail, and its tiles on card stock: in mixed order, edge to edge, with set number and label on the backs.
+// The mat of a trail, and its tiles on card stock: in mixed order, edge to edge, with set number and label on the backs.
 import { drawMat } from '#engine/activities/trail/draw/draw-mat.js';
 import { drawTile } from '#engine/activities/trail/draw/draw-tile.js';
 import type { Drawing } from '#engine/activities/trail/draw/drawing.js';
@@ -24,32 +24,39 @@ export function trailHeading({ number, activity }: KitSet<Trail>): { heading: st
   return { heading: `Trail ${number}`, story: storyOf(activity) };
 }
 
-/** Everything is drawn larger on A3, board and tiles alike. */
+/** Everything is drawn larger on A3, mat and tiles alike. */
 const SCALE: Readonly<Record<PaperId, number>> = { A4: 1, Letter: 1, A3: 1.4 };
 /** The widest row of tiles, in mm on A4. */
 const WIDEST_MM = 180;
 
-/** For each set the board, then its tiles; each sheet followed by its other side unless backs are left out. */
+/** For each set the mat, then its tiles; each sheet followed by its other side unless backs are left out. */
 export function* trailTileParts(composer: KitComposer<Trail>): Generator<PartData> {
-  for (const set of composer.sets) {
-    yield boardPart(set, composer);
+  for (const [at, set] of composer.sets.entries()) {
+    yield { ...matPart(set, composer), remark: at === 0 ? sizeRemark(composer) : '' };
     yield tilePart(set, composer);
   }
 }
 
-function boardPart(set: KitSet<Trail>, { paper, options }: KitComposer<Trail>): PartData {
+/** Told once a job: mats and tiles are as large as the page allows, whatever was asked for. */
+function sizeRemark({ options, paper }: KitComposer<Trail>): string {
+  return options.largePrint && paper !== 'A3'
+    ? 'A trail\u2019s mat fills its page already. Print it on A3 for a larger mat and larger tiles.'
+    : '';
+}
+
+function matPart(set: KitSet<Trail>, { paper, options }: KitComposer<Trail>): PartData {
   const { activity } = set;
   const hasBacks = options.backs !== false;
   return {
-    kind: 'trail-board',
+    kind: 'trail-mat',
     pages: hasBacks ? 2 : 1,
     paper: paperData(paper),
     ...trailHeading(set),
     lead: `Find each answer among the tiles and lay it on its question, arrowhead up. When all ${activity.tiles.length} are right, one path runs from the top picture to the bottom one.`,
-    aside: [audienceOf({ years: activity.years }), set.label ?? ''].filter(Boolean),
-    print: `${printHint(hasBacks)} Laminate the board whole.`,
+    aside: [audienceOf(activity), set.label ?? ''].filter(Boolean),
+    print: `${printHint(hasBacks)} Laminate the mat whole.`,
     seed: seedNote(set),
-    board: drawingData(drawMat(activity), SCALE[paper]),
+    mat: drawingData(drawMat(activity), SCALE[paper]),
     hasBack: hasBacks,
   };
 }
@@ -79,14 +86,14 @@ function tilePart(set: KitSet<Trail>, { paper, options }: KitComposer<Trail>): P
     },
     cards: order.map((tile, n) => ({
       ...placeOf(grid, n),
-      tile: drawingData(drawTile(activity, tile, { isBare: true })),
+      tile: drawingData(drawTile(activity, tile, { isBare: true, set: set.number })),
     })),
     backs: hasBacks
       ? order.map((_, n) => ({
           ...placeBehind(grid, placeOf(grid, n)),
           set: String(set.number),
           activity: 'Trail',
-          lines: [audienceOf({ years: activity.years }), set.label ?? ''].filter(Boolean),
+          lines: [audienceOf(activity), set.label ?? ''].filter(Boolean),
         }))
       : null,
   };

@@ -2,17 +2,7 @@
 import type { Rng } from '../../../random/rng.js';
 import { END_RADIUS, HALF_LINE, HALF_PATH, spread, type Stroke, WOBBLE, type XY } from '../tile-strokes.js';
 import { inked, placed } from './drawing.js';
-import {
-  beside,
-  type Course,
-  courseOf,
-  heading,
-  makeSway,
-  placeAt,
-  ribbon,
-  roundAbout,
-  type Sway,
-} from './ink.js';
+import { beside, type Course, courseOf, makeSway, placeAt, ribbon, roundAbout, type Sway } from './ink.js';
 import { type Scene, type Sketched, sketched, sketchedAt } from './scene.js';
 
 /** Width of a rim where it crosses an edge; elsewhere it swells and thins. */
@@ -63,11 +53,11 @@ export function drawDoorstep(stroke: Stroke, scene: Scene, rng: Rng): string {
 /** The line along one side of a course, around its round end, and back along the other. */
 function bay(course: Course, half: number, radius: number, sway: Sway, reach: number): XY[] {
   const end = course.points.at(-1) as XY;
-  const [dx, dy] = heading(course, course.points.length - 1);
-  const turn = (Math.atan2(dy, dx) * 180) / Math.PI;
   // The neck: where the sides run into the round, with a little of both left out so that the corner is soft.
-  const neck = Math.sqrt(radius ** 2 - half ** 2) + 1.6;
-  const opening = (Math.asin(half / radius) * 180) / Math.PI + 9;
+  const neck = Math.sqrt(radius ** 2 - half ** 2) + 2.6;
+  const opening = (Math.asin(half / radius) * 180) / Math.PI + 13;
+  const before = placeAt(course, course.length - neck);
+  const turn = (Math.atan2(end[1] - before.y, end[0] - before.x) * 180) / Math.PI;
   const sides = [half, -half].map((side) =>
     beside(course, side, sway, reach).filter((_, i) => course.length - (course.lengths[i] as number) >= neck),
   ) as [XY[], XY[]];

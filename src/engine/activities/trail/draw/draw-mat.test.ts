@@ -58,6 +58,7 @@ describe('drawMat', () => {
           ];
           expect(Math.min(...sides), `seed ${trail.seed} cell ${cell} “${words}”`).toBeGreaterThan(2);
           expect(Number(size)).toBeGreaterThan(2.3);
+          expect(words).not.toMatch(/\d\/\d/);
         }
       }
     }
@@ -75,6 +76,17 @@ describe('drawMat', () => {
         expect(alt).toContain(`${cellName(trail, cell)}: ${question.text}`),
       );
     }
+  });
+
+  it('stacks a fraction that is tied to its unit, or has a part to find', () => {
+    const [trail] = TRAILS as [Trail];
+    const cells = trail.cells.map(({ question }) => ({
+      question: { ...question, text: '?/5 of 3/4\u00a0L', figure: null },
+    }));
+    const { svg } = drawMat({ ...trail, cells });
+    expect(svg).not.toMatch(/>[^<]*3\/4[^<]*<\/text>/);
+    for (const part of ['?', '5', '3', '4'])
+      expect(svg.split(`>${part}</text>`), part).toHaveLength(cells.length + 1);
   });
 
   it('fits on A4 and on Letter with 6 mm around it and room for a heading', () => {

@@ -1,5 +1,5 @@
-// The board that the tiles are laid on: a question on every cell, and around them the scene with the way in and the way
-// out; and the same board with every tile laid, for the adult.
+// The mat that the tiles are laid on: a question on every cell, and around them the scene with the way in and the way
+// out; and the same mat with every tile laid, for the adult.
 import { drawFigure } from '../../../figures/draw.js';
 import { INK } from '../../../figures/svg.js';
 import type { Rng } from '../../../random/rng.js';
@@ -20,7 +20,7 @@ import { type FittedLines, fitLines, setLines } from './set-lines.js';
 /** Width of the scene around the cells, in mm. */
 export const RIM_MM = { above: 28, beside: 8, below: 28 } as const;
 
-/** The board of questions at its size on paper. The same trail always gives the same picture. */
+/** The mat of questions at its size on paper. The same trail always gives the same picture. */
 export function drawMat(trail: Trail): Drawing {
   const side = tileSideMm(trail.rows, trail.columns);
   const cellBody = (cell: number) =>
@@ -29,7 +29,7 @@ export function drawMat(trail: Trail): Drawing {
   return matOf(trail, cellBody, `${SCENES[trail.theme].story} ${list.join(' ')}`);
 }
 
-/** The board with every tile on its cell, at the size of the board of questions. */
+/** The mat with every tile on its cell, at the size of the mat of questions. */
 export function drawSolved(trail: Trail): Drawing {
   const scale = tileSideMm(trail.rows, trail.columns) / TILE_UNITS;
   const list = trail.tiles.map(({ answer }, cell) => `${cellName(trail, cell)}: ${answer.text}.`);

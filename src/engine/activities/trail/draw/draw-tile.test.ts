@@ -61,7 +61,11 @@ interface Box {
 
 /** Boxes around the letters of the answer: bold letters are at most 12 % wider than the regular ones whose widths are known. */
 function lettersOf(svg: string): Box[] {
-  const texts = svg.matchAll(/<text x="([\d.-]+)" y="([\d.-]+)"[^>]*font-size="([\d.]+)"[^>]*>([^<]+)</g);
+  const answer = svg.slice(
+    svg.indexOf('data-part="answer"'),
+    svg.indexOf('data-part="set"') + 1 || undefined,
+  );
+  const texts = answer.matchAll(/<text x="([\d.-]+)" y="([\d.-]+)"[^>]*font-size="([\d.]+)"[^>]*>([^<]+)</g);
   return [...texts].map(([, x, y, size, words]) => {
     const half = (textWidth((words as string).replaceAll('&amp;', '&')) * Number(size) * 1.12) / 2;
     return {
@@ -163,6 +167,42 @@ describe('drawTile', () => {
         for (const { dots } of linesOf(svg)) expect(leastGap(dots, mark)).toBeGreaterThan(3);
       }
     }
+  });
+
+  it('finds room for the number of the set, clear of cuts, lines and the answer', () => {
+    let [marked, all] = [0, 0];
+    for (const { trail } of drawn) {
+      trail.tiles.forEach((_, index) => {
+        const { svg, widthMm } = drawTile(trail, index, { set: 123 });
+        all++;
+        const mark =
+          /<text data-part="set" x="([\d.]+)" y="([\d.]+)"[^>]*font-size="([\d.]+)"[^>]*>([^<]+)</.exec(svg);
+        if (!mark) return;
+        marked++;
+        const [x, y, size] = [Number(mark[1]), Number(mark[2]), Number(mark[3])];
+        expect(mark[4]).toMatch(/^(set )?123$/);
+        const box = {
+          left: x,
+          top: y - 0.74 * size,
+          right: x + textWidth(mark[4] as string) * size,
+          bottom: y,
+        };
+        expect(
+          (Math.min(box.left, box.top, 100 - box.right, 100 - box.bottom) * widthMm) / 100,
+        ).toBeGreaterThan(3);
+        for (const { dots } of linesOf(svg))
+          expect(Math.min(...dots.map((dot) => gapTo(box, dot)))).toBeGreaterThan(1);
+        for (const other of lettersOf(svg)) {
+          const isApart =
+            other.left > box.right + 2 ||
+            other.right < box.left - 2 ||
+            other.top > box.bottom + 2 ||
+            other.bottom < box.top - 2;
+          expect(isApart, `seed ${trail.seed} tile ${index}`).toBe(true);
+        }
+      });
+    }
+    expect(marked / all).toBeGreaterThan(0.97);
   });
 
   it('draws a line below a number that is another one upside down', () => {

@@ -3,36 +3,49 @@ import { INK } from '../../../figures/svg.js';
 import { Rng } from '../../../random/rng.js';
 import { answerShapes, type PlacedAnswer, placeAnswer } from '../answer-shape.js';
 import { tileSideMm } from '../sizes.js';
-import type { Room } from '../tile-layout.js';
 import { SIDES, type EdgeCode, type Trail, type TrailTile } from '../trail.js';
 import { drawStroke } from './band.js';
 import { type Drawing, drawingOf, num } from './drawing.js';
 import { layoutOf } from './layout-of.js';
 import { SCENES } from './scenes.js';
 import { setLines } from './set-lines.js';
+import { setMark } from './set-mark.js';
 
 /** A tile is drawn 100 units wide and high. */
 export const TILE_UNITS = 100;
 
+export interface TileOptions {
+  /** Without the white paper below it, for a sheet with cut lines. */
+  readonly isBare?: boolean;
+  /** The number of the set that the tile belongs to, printed small. */
+  readonly set?: number;
+}
+
 /**
  * The tile that belongs on the cell of the same number, at its size on paper; the picture is square and cut to the cut
- * lines. The same trail always gives the same picture. It lies on white unless `isBare`, for a sheet with cut lines below.
- * Throws RangeError for a number that is no tile of the trail.
+ * lines. The same trail always gives the same picture. Throws RangeError for a number that is no tile of the trail.
  */
-export function drawTile(trail: Trail, index: number, { isBare = false } = {}): Drawing {
+export function drawTile(trail: Trail, index: number, options: TileOptions = {}): Drawing {
   const side = tileSideMm(trail.rows, trail.columns);
-  const paper = isBare ? '' : `<rect width="${TILE_UNITS}" height="${TILE_UNITS}" fill="#fff"/>`;
-  const tile = trail.tiles[index] as TrailTile;
-  return drawingOf(paper + tileBody(trail, index), [TILE_UNITS, TILE_UNITS], [side, side], tileInWords(tile));
+  const paper = options.isBare ? '' : `<rect width="${TILE_UNITS}" height="${TILE_UNITS}" fill="#fff"/>`;
+  const body = paper + tileBody(trail, index, options.set);
+  const alt = tileInWords(trail.tiles[index] as TrailTile);
+  return drawingOf(body, [TILE_UNITS, TILE_UNITS], [side, side], alt);
 }
 
 /** Markup of a tile without its paper. */
-export function tileBody(trail: Trail, index: number): string {
-  const { strokes, rooms } = layoutOf(trail, index);
+export function tileBody(trail: Trail, index: number, set?: number): string {
+  const layout = layoutOf(trail, index);
+  if (!layout) throw new RangeError(`the lines of tile ${index} cannot be drawn`);
+  const { strokes, rooms } = layout;
+  const { text } = (trail.tiles[index] as TrailTile).answer;
+  const answer = placeAnswer(answerShapes(text), rooms, 1);
+  if (!answer) throw new RangeError(`the answer “${text}” is too long for a tile`);
   const rng = inkOf(trail).fork(index);
   const scene = SCENES[trail.theme];
   const lines = strokes.map((stroke, i) => drawStroke(stroke, scene, rng.fork(i)));
-  return lines.join('') + UP_MARK + answerBody((trail.tiles[index] as TrailTile).answer.text, rooms);
+  const mark = set === undefined ? '' : setMark(set, strokes, answer, tileSideMm(trail.rows, trail.columns));
+  return lines.join('') + UP_MARK + answerBody(text, answer) + mark;
 }
 
 /** The stream of chance of the hand that draws this trail. */
@@ -43,9 +56,7 @@ export function inkOf({ seed }: Pick<Trail, 'seed'>): Rng {
 /** A small arrowhead in the top left corner, pointing up. */
 const UP_MARK = `<path data-part="up" d="M8 4.6L11.2 10.6L8 9.6L4.8 10.6Z" fill="${INK}"/>`;
 
-function answerBody(text: string, rooms: readonly Room[]): string {
-  const answer = placeAnswer(answerShapes(text), rooms, 1);
-  if (!answer) throw new RangeError(`the answer “${text}” is too long for a tile`);
+function answerBody(text: string, answer: PlacedAnswer): string {
   const isLined = readsUpsideDown(text);
   // A line below takes its share of the room.
   const size = isLined ? answer.size * 0.85 : answer.size;

@@ -6,9 +6,9 @@ import { type XY, WOBBLE } from '../tile-strokes.js';
 /** A smooth unevenness along a course, from -1 to 1. */
 export type Sway = (at: number) => number;
 
-/** A sway of waves 16 to 50 units long. */
+/** A sway of waves 20 to 55 units long. */
 export function makeSway(rng: Rng): Sway {
-  const waves = [50, 29, 16].map((length) => ({
+  const waves = [54, 33, 21].map((length) => ({
     pace: (2 * Math.PI) / (length * (0.85 + 0.3 * rng.unit())),
     phase: 2 * Math.PI * rng.unit(),
   }));

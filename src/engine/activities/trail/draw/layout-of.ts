@@ -1,5 +1,5 @@
 // From a trail's JSON back to the lines of its tiles.
-import { codeNumber } from '../codes.js';
+import { codeNumber, styleOf } from '../codes.js';
 import { tileLayout, type TileLayout } from '../tile-layout.js';
 import { SIDES, type Side, type Trail } from '../trail.js';
 
@@ -32,14 +32,13 @@ export function routeOf({ rows, columns, tiles, entry }: Pieces): number[] {
   return route;
 }
 
-/** The lines of a tile and the rooms beside them. Throws RangeError for a tile whose lines cannot be drawn clear of each other. */
-export function layoutOf(trail: Pieces, index: number): TileLayout {
+/** The lines of a tile and the rooms beside them; null for a tile whose lines cannot be drawn clear of each other. */
+export function layoutOf(trail: Pieces, index: number): TileLayout | null {
   const tile = trail.tiles[index];
   if (!tile) throw new RangeError(`a trail of ${trail.tiles.length} tiles has none with number ${index}`);
   const own = routeOf(trail).includes(index) ? tile.path[0] : undefined;
   const through = own ? ([SIDES.indexOf(own[0]), SIDES.indexOf(own[1])] as const) : null;
   const codes = tile.edges.map(codeNumber) as [number, number, number, number];
-  const layout = tileLayout(codes, through);
-  if (!layout) throw new RangeError(`the edges ${tile.edges.join(' ')} of tile ${index} cannot be drawn`);
-  return layout;
+  const isSound = through === null || through.every((side) => styleOf(codes[side] as number) === 'path');
+  return isSound ? tileLayout(codes, through) : null;
 }

@@ -32,9 +32,10 @@ export const RAILWAY: Scene = {
   tread: [['thick', 'M0 -3.4V3.4']],
   pace: 7,
   glade: [
-    ['thick', 'M-4.4 -4V4M-4.4 -2.4H-1.4M-4.4 2.4H-1.4'],
-    ['ink', 'M-1.4 -3.8H0V-1H-1.4ZM-1.4 1H0V3.8H-1.4Z'],
-    ['outline', 'M1.6 -4.6L5.6 0L1.6 4.6Z'],
+    ['thick', 'M-3.4 .6L-4.6 5.4M3.4 .6L4.6 5.4'],
+    ['outline', 'M-6 -3.4H6V.8H-6Z'],
+    ['ink', 'M-4 -3.4H-1.6L-3.4 .8H-5.8ZM1.2 -3.4H3.6L1.8 .8H-.6ZM6 -3V.2L5.8 .8H4.6L6 -2.6Z'],
+    ['ink', `${ring(-3.4, -5, 1.1)}${ring(3.4, -5, 1.1)}`],
   ],
   line: 'vine',
   tip: [
