@@ -17,10 +17,11 @@ export function SolveScreen() {
   const words = useWords();
   const navigate = useNavigate();
   const { set: keptSet, ...wish } = search;
+  const kind = found?.ok ? found.activity.kind : undefined;
   const leave = () =>
     void (keptSet === undefined
       ? navigate({ to: '/class/$classId/make', params: { classId }, search: wish })
-      : navigate({ to: '/class/$classId/sets', params: { classId }, search: { view: 'shelf' } }));
+      : navigate({ to: '/class/$classId/sets', params: { classId }, search: { kind, view: 'shelf' } }));
   const other =
     keptSet === undefined
       ? () => void navigate({ ...solveAddress(classId, wish, (wish.seed ?? 1) + 1), replace: true })
