@@ -8,7 +8,7 @@ const seed = [
   '1',
 ] as const;
 const json = ['--json', 'print one JSON document'] as const;
-const locale = ['--locale <id>', 'en-AU, en-GB or en-US', 'en-AU'] as const;
+const locale = ['--locale <id>', 'en-AU, en-NZ, en-GB or en-US', 'en-AU'] as const;
 
 /** The command-line program, ready to parse. */
 export function createProgram(): Command {

@@ -232,6 +232,7 @@ const item = fc.constantFrom(
 const money = fc.constantFrom(
   { currency: 'AUD' as const, coins: [5, 10, 20, 50, 100, 200], notes: [5, 10, 20, 50, 100] },
   { currency: 'GBP' as const, coins: [1, 2, 5, 10, 20, 50, 100, 200], notes: [5, 10, 20, 50] },
+  { currency: 'NZD' as const, coins: [10, 20, 50, 100, 200], notes: [5, 10, 20, 50, 100] },
   { currency: 'USD' as const, coins: [1, 5, 10, 25], notes: [1, 5, 10, 20, 50, 100] },
 );
 

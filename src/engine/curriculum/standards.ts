@@ -11,7 +11,13 @@ const BY_CODE: ReadonlyMap<StandardId, ReadonlyMap<string, Statement>> = new Map
   STANDARDS.map(({ id, statements }) => [id, new Map(statements.map((one) => [one.code, one] as const))]),
 );
 
-const HOME: Readonly<Record<LocaleId, StandardId>> = { 'en-AU': 'ac9', 'en-GB': 'england', 'en-US': 'ccss' };
+/** New Zealand's own statements are not here yet; the Australian ones are the nearest neighbour's. */
+const HOME: Readonly<Record<LocaleId, StandardId>> = {
+  'en-AU': 'ac9',
+  'en-NZ': 'ac9',
+  'en-GB': 'england',
+  'en-US': 'ccss',
+};
 
 /** The standard with the given id. */
 export function standardOf(id: StandardId): Standard {

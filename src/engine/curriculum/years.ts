@@ -1,5 +1,5 @@
-// What a school year is called: Foundation, Reception or Kindergarten, then Year 1 or Grade 1 and up.
-// Year numbers are each country's own and 0 is the year before 1; children of England's Year 1 are about a year younger
+// What a school year is called: Foundation, Year 0, Reception or Kindergarten, then Year 1 or Grade 1 and up.
+// Year numbers are each country's own and 0 is the year before 1; children of Year 1 in England and New Zealand are about a year younger
 // than those of an Australian Year 1 or a US Grade 1 (from memory).
 import type { LocaleId } from '../numbers/locale.js';
 
@@ -15,6 +15,7 @@ interface YearWords {
 
 const WORDS: Readonly<Record<LocaleId, YearWords>> = {
   'en-AU': { first: 'Foundation', firstShort: 'F', one: 'Year', many: 'Years' },
+  'en-NZ': { first: 'Year 0', firstShort: '0', one: 'Year', many: 'Years' },
   'en-GB': { first: 'Reception', firstShort: 'R', one: 'Year', many: 'Years' },
   'en-US': { first: 'Kindergarten', firstShort: 'K', one: 'Grade', many: 'Grades' },
 };

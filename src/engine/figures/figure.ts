@@ -1,4 +1,5 @@
 // Figure specifications: what to draw, never a picture. draw.ts turns one into SVG for screen and print alike.
+import type { CurrencyCode } from '../numbers/locale.js';
 
 /** One drawable thing; `kind` names the file that draws it. Every field is plain JSON. */
 export type FigureSpec =
@@ -29,7 +30,7 @@ export type FigureSpec =
   | { readonly kind: 'digital-clock'; readonly text: string }
   | {
       readonly kind: 'money';
-      readonly currency: 'AUD' | 'GBP' | 'USD';
+      readonly currency: CurrencyCode;
       readonly coins: readonly number[];
       readonly notes: readonly number[];
     }

@@ -1,5 +1,6 @@
 // Where in the school year a day stands, for the learner model's growth.
 import { dateOf, dayCount } from '../numbers/calendar.js';
+import type { LocaleId } from '../numbers/locale.js';
 
 /** First and last school day of one school year, ISO dates. */
 export interface SchoolYear {
@@ -8,10 +9,11 @@ export interface SchoolYear {
 }
 
 /** The school year around a date when a school has not said: 28 January to 18 December in the south (common practice
- * in Australia), September to mid July in Britain, mid August to mid June in the US. */
-export function usualSchoolYear(on: string, locale: 'en-AU' | 'en-GB' | 'en-US' = 'en-AU'): SchoolYear {
+ * in Australia and New Zealand), September to mid July in Britain, mid August to mid June in the US. */
+export function usualSchoolYear(on: string, locale: LocaleId = 'en-AU'): SchoolYear {
   const { year, month } = dateOf(on);
-  if (locale === 'en-AU') return { start: onDay(year, '01-28'), end: onDay(year, '12-18') };
+  if (locale === 'en-AU' || locale === 'en-NZ')
+    return { start: onDay(year, '01-28'), end: onDay(year, '12-18') };
   const first = month >= 8 ? year : year - 1;
   return locale === 'en-GB'
     ? { start: onDay(first, '09-01'), end: onDay(first + 1, '07-20') }

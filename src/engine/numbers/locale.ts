@@ -1,12 +1,15 @@
-// What differs between Australian, British and US classrooms: separators, currency, number words, spelling.
+// What differs between Australian, New Zealand, British and US classrooms: separators, currency, number words, spelling.
 
 /** The classrooms that Afterbell speaks to, by language tag (BCP 47). */
-export const LOCALES = ['en-AU', 'en-GB', 'en-US'] as const;
+export const LOCALES = ['en-AU', 'en-NZ', 'en-GB', 'en-US'] as const;
 export type LocaleId = (typeof LOCALES)[number];
+
+/** The currencies whose coins and notes are drawn (ISO 4217). */
+export type CurrencyCode = 'AUD' | 'NZD' | 'GBP' | 'USD';
 
 /** A country's money as children handle it. Coins and notes are those in everyday use: from memory. */
 export interface Currency {
-  readonly code: 'AUD' | 'GBP' | 'USD';
+  readonly code: CurrencyCode;
   /** Written before the amount: "$" or "£". */
   readonly symbol: string;
   /** Written after an amount below one main unit: "c", "p" or "¢". */
@@ -55,6 +58,13 @@ const AUSTRALIAN: Locale = {
   spelling: { metre: 'metre', litre: 'litre', colour: 'colour', maths: 'maths' },
 };
 
+/** New Zealand: written and said as in Australia; no coin below ten cents (from memory). */
+const NEW_ZEALAND: Locale = {
+  ...AUSTRALIAN,
+  id: 'en-NZ',
+  currency: { ...AUSTRALIAN.currency, code: 'NZD', coins: [10, 20, 50, 100, 200] },
+};
+
 const BRITISH: Locale = {
   id: 'en-GB',
   groupSeparator: ',',
@@ -89,7 +99,14 @@ const AMERICAN: Locale = {
   spelling: { metre: 'meter', litre: 'liter', colour: 'color', maths: 'math' },
 };
 
+const BY_ID: Readonly<Record<LocaleId, Locale>> = {
+  'en-AU': AUSTRALIAN,
+  'en-NZ': NEW_ZEALAND,
+  'en-GB': BRITISH,
+  'en-US': AMERICAN,
+};
+
 /** The locale with the given id. */
 export function localeOf(id: LocaleId): Locale {
-  return id === 'en-AU' ? AUSTRALIAN : id === 'en-GB' ? BRITISH : AMERICAN;
+  return BY_ID[id];
 }

@@ -206,7 +206,7 @@ describe('equations in strategy lines', () => {
 
 describe('questions', () => {
   it.each(SKILLS.map((skill) => [skill.id, skill] as const))(
-    '%s: hundreds in three locales are exact and complete',
+    '%s: hundreds in every locale are exact and complete',
     (id, skill) => {
       const questions = sampleOf(skill);
       expect(questions.length).toBeGreaterThanOrEqual(SAMPLES);

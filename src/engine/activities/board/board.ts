@@ -1,4 +1,5 @@
 // The board: one number, twelve rungs from trivial to hard. Immutable once composed; everything printed or shown derives from it.
+import type { LocaleId } from '../../numbers/locale.js';
 import type { Question } from '../../questions/question.js';
 
 export type BoardSide = 'front' | 'back';
@@ -26,7 +27,7 @@ export interface Board {
   readonly number: string;
   readonly years: readonly number[];
   readonly side: BoardSide;
-  readonly locale: 'en-AU' | 'en-GB' | 'en-US';
+  readonly locale: LocaleId;
   readonly rungs: readonly Rung[];
   readonly proof: BoardProof;
 }

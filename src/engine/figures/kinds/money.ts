@@ -1,6 +1,6 @@
 // Coins and notes as plain tokens: the value in large figures, size rising with value, no currency's artwork.
 import type { FigureSpec } from '../figure.js';
-import { localeOf, type Currency } from '../../numbers/locale.js';
+import { type Currency, LOCALES, localeOf } from '../../numbers/locale.js';
 import { fitSize } from '../label.js';
 import { boxOf, circle, FINE_MM, BOLD_MM, type Mark, moved, PALE, rect, type Sketch, text } from '../svg.js';
 import { countInWords, listOf } from '../words.js';
@@ -102,5 +102,6 @@ function sizeOf(marks: readonly Mark[]): { width: number; height: number } {
 }
 
 function currencyOf(code: MoneySpec['currency']): Currency {
-  return localeOf(code === 'AUD' ? 'en-AU' : code === 'GBP' ? 'en-GB' : 'en-US').currency;
+  const id = LOCALES.find((one) => localeOf(one).currency.code === code) ?? 'en-AU';
+  return localeOf(id).currency;
 }

@@ -180,7 +180,7 @@ export const WITHIN_THOUSAND_SKILLS: readonly Skill[] = [
     strand: 'addition',
     prerequisites: ['add.tens'],
     codes: { ac9: ['AC9M3A02'], england: ['NC-Y3-addsub-4'], ccss: ['2.NBT.B.7'] },
-    templates: [bareSum(ADJUSTED)],
+    templates: [bareSum(ADJUSTED), storySum(ADJUSTED)],
   },
   {
     id: 'add.3d',

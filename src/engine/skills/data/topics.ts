@@ -43,7 +43,9 @@ export function didText(topic: Topic, label: string): string {
 
 /** "column graph", "bar chart" or "bar graph". */
 export function columnGraph(locale: Locale): string {
-  return { 'en-AU': 'column graph', 'en-GB': 'bar chart', 'en-US': 'bar graph' }[locale.id];
+  return { 'en-AU': 'column graph', 'en-NZ': 'bar graph', 'en-GB': 'bar chart', 'en-US': 'bar graph' }[
+    locale.id
+  ];
 }
 
 /** "picture graph" or "pictogram". */

@@ -1,5 +1,5 @@
 // A fraction of a quantity.
-import { divide, multiply, rational, subtract } from '../../numbers/rational.js';
+import { decimalPlaces, divide, multiply, rational, subtract } from '../../numbers/rational.js';
 import { PARTS } from './common-parts.js';
 import { isProper, properFraction } from './draw-fraction.js';
 import { numericTemplate, type Sketch, type Subject } from '../sketch.js';
@@ -253,6 +253,9 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
             [1, 10],
             [3, 10],
           ] as const);
+          // Beyond thousandths nobody works in the head.
+          if (x.form === 'decimal' && (decimalPlaces(multiply(x.value, rational(top, b))) ?? 0) > 3)
+            return null;
           return fractionOf(x, top, b, {
             extraSteps: top > 1 ? 1 : 0,
             size: b === 3 ? 1 : 0,

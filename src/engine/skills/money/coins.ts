@@ -177,7 +177,7 @@ function fewest(minor: number, { locale }: TemplateContext): Draft {
   const proposals = [
     fewestPieces(minor, locale, largest),
     second === undefined ? [] : fewestPieces(minor, locale, second),
-  ];
+  ].filter((paid) => paid.reduce((sum, piece) => sum + piece, 0) === minor);
   return {
     text: `What is the smallest number of ${what} that make ${price(minor, locale)}?`,
     answer: wholeAnswer(best.length, locale),
@@ -294,8 +294,11 @@ export const COIN_SKILLS: readonly Skill[] = [
       {
         id: 'fewest',
         ask: (context) => {
-          const minor = context.rng.int(3, 19) * context.rng.pick([5, 10, 20]);
-          return fewest(fewestPieces(minor, context.locale).length > 1 ? minor : minor + 15, context);
+          const least = smallestCoin(context.locale);
+          const steps = [5, 10, 20].filter((step) => step % least === 0);
+          const minor = context.rng.int(3, 19) * context.rng.pick(steps);
+          const more = 3 * Math.max(5, least);
+          return fewest(fewestPieces(minor, context.locale).length > 1 ? minor : minor + more, context);
         },
         dayKinds: ['whole', 'money'],
         askOn: (day, context) => {

@@ -217,7 +217,7 @@ const speed = templateOf<readonly [perHour: number, hours: number, ask: 'distanc
   on: onWhole(4, 120, (n, rng) => [n, rng.int(2, 5), 'distance']),
   draft: ([perHour, hours, ask], { locale }) => {
     const total = perHour * hours;
-    const unit = locale.id === 'en-AU' ? 'km' : 'miles';
+    const unit = locale.id === 'en-AU' || locale.id === 'en-NZ' ? 'km' : 'miles';
     const who = perHour < 8 ? 'A walker' : perHour < 26 ? 'A cyclist' : 'A car';
     return {
       text:

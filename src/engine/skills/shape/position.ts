@@ -228,7 +228,8 @@ function point(rng: Rng, low: number, high: number): Place {
 function readPoint(low: number, high: number) {
   return templateOf<Place>({
     id: 'read',
-    free: (rng) => point(rng, low, high),
+    // A step from the edges, where letters would run into the numbers of the axes.
+    free: (rng) => point(rng, low < 0 ? low + 1 : 1, high - 1),
     draft: ([x, y]) =>
       worded({
         text: 'What are the coordinates of point A?',
@@ -312,9 +313,31 @@ function move(low: number, high: number) {
   });
 }
 
+const howFarMoved = templateOf<readonly [place: Place, change: number, upright: boolean]>({
+  id: 'how-far-moved',
+  free: (rng) => [point(rng, 1, 6), rng.int(2, 5), rng.chance(0.5)],
+  draft: ([[x, y], change, upright], { locale }) => ({
+    text: `A point moves from ${pair(x, y)} to ${upright ? pair(x, y + change) : pair(x + change, y)}. How many steps ${upright ? 'up' : 'right'} is that?`,
+    answer: wholeAnswer(change, locale),
+    expression: upright ? `${y + change} - ${y}` : `${x + change} - ${x}`,
+    features: { size: change / 6, adjust: -0.2 },
+    strategy: [
+      `Only the ${upright ? 'second' : 'first'} number changes`,
+      upright ? `${y + change} − ${y} = ${change}` : `${x + change} − ${x} = ${change}`,
+    ],
+    slips: wholeSlips(
+      [
+        ['graph.value-not-change', upright ? y + change : x + change],
+        ['count.off-by-one', change + 1],
+      ],
+      locale,
+    ),
+  }),
+});
+
 const reflected = templateOf<readonly [place: Place, inX: boolean]>({
   id: 'reflect',
-  free: (rng) => [point(rng, -5, 5), rng.chance(0.5)],
+  free: (rng) => [point(rng, -4, 4), rng.chance(0.5)],
   draft: ([[x, y], inX]) => {
     const image = inX ? pair(x, -y) : pair(-x, y);
     const kept = inX ? x : y;
@@ -415,7 +438,7 @@ export const POSITION_SKILLS: readonly Skill[] = [
       england: ['NC-Y4-position-2', 'NC-Y5-position-1', '4G-1'],
       ccss: ['5.G.A.2'],
     },
-    templates: [move(1, 6)],
+    templates: [move(1, 6), howFarMoved],
   },
   {
     id: 'shape.position.four',

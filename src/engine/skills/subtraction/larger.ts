@@ -153,7 +153,7 @@ export const LARGER_TAKE_SKILLS: readonly Skill[] = [
     prerequisites: ['sub.tens'],
     codes: { ac9: ['AC9M3A02'], england: ['NC-Y3-addsub-4'], ccss: ['2.NBT.B.7'] },
     shift: 0.2,
-    templates: [bareTake(ADJUSTED)],
+    templates: [bareTake(ADJUSTED), storyTake(ADJUSTED)],
   },
   {
     id: 'sub.3d',

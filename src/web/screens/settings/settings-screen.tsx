@@ -14,6 +14,7 @@ import styles from './settings.module.css';
 
 const LOCALES = [
   { id: 'en-AU', label: 'Australia' },
+  { id: 'en-NZ', label: 'New Zealand' },
   { id: 'en-GB', label: 'Britain' },
   { id: 'en-US', label: 'United States' },
 ] as const;
