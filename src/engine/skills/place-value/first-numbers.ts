@@ -117,7 +117,7 @@ const nextTen = templateOf<readonly [n: number, up: boolean]>({
       strategy: [
         n % 10 === 0
           ? `${say(n)} is a multiple of 10 itself, so go on to the next one`
-          : `${say(n)} has ${n % 10} ones beyond ${say(n - (n % 10))}`,
+          : `${say(n)} has ${n % 10} ${n % 10 === 1 ? 'one' : 'ones'} beyond ${say(n - (n % 10))}`,
         `${say(n)} ${up ? '+' : '−'} ${Math.abs(ten - n)} = ${say(ten)}`,
       ],
       slips: wholeSlips(
