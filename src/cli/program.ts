@@ -100,8 +100,10 @@ export function createProgram(): Command {
 
   program
     .command('questions')
-    .description('single questions of a skill, or of several in turn')
-    .requiredOption('--skill <ids>', 'a skill of the map, or several between commas; see "afterbell skills"')
+    .description('single questions of a skill, of several in turn, or of a list of your own')
+    .option('--skill <ids>', 'a skill of the map, or several between commas; see "afterbell skills"')
+    .option('--own <file>', 'instead of a skill: your own questions as CSV; see docs/own-questions.md')
+    .option('--number <number>', 'the number of the day that your own questions are about')
     .option('--count <count>', 'how many', '10')
     .option(...seed)
     .option(...locale)

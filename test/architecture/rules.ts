@@ -17,7 +17,7 @@ export const MAY_IMPORT: Readonly<Record<Layer, readonly Layer[]>> = {
 
 /** Packages that may be imported by the layers that must stay pure or free of any runtime; others may import what package.json lists. */
 const PACKAGES: Partial<Record<Layer, RegExp>> = {
-  engine: /^pure-rand(\/|$)/,
+  engine: /^(pure-rand(\/|$)|jsep$)/,
   api: /^zod$/,
   'server/app': /^(hono(\/|$)|zod$|papaparse$)/,
 };

@@ -107,6 +107,28 @@ describe('questions', () => {
     expect(new Set(items.map(({ text }) => text)).size).toBe(20);
   });
 
+  it('come from a list of one’s own, worked out for the number of the day', () => {
+    const list = [
+      'Question,Answer,Slips,When',
+      'What is double {n}?,2 * n,n + 2; n,',
+      '"Is {n} odd or even?","if(n mod 2 = 0, \'even\', \'odd\')",,',
+      'Half of {n},n / 2,,n mod 2 = 0',
+    ].join('\n');
+    const args = ['questions', '--own', '-', '--number', '47'];
+    const { items } = json<{ items: Question[] }>(args, { input: list });
+    expect(items.map(({ text, answer }) => `${text} ${answer.text}`)).toEqual([
+      'What is double 47? 94',
+      'Is 47 odd or even? odd',
+    ]);
+    expect(items[0]?.slips.map(({ text }) => text)).toEqual(['49', '47']);
+    expect(items.flatMap((item) => questionProblems(item as never))).toEqual([]);
+    const marked = gradeOf([
+      { question: items[0] as Question, given: '94' },
+      { question: items[1] as Question, given: 'Even' },
+    ]);
+    expect([marked.right, marked.wrong]).toEqual([1, 1]);
+  });
+
   it('print one a line without --json, in UTF-8', () => {
     const lines = printed(['questions', '--skill', 'sub.2d2d', '--count', '5']).trimEnd().split('\n');
     expect(lines).toHaveLength(5);

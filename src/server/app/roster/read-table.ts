@@ -18,7 +18,7 @@ export function headingKey(heading: string): string {
 }
 
 /** The table's header and rows; null, with the problem noted, when quotes do not close or the header is unusable. */
-export function readTable(text: string, reader: RosterReader, name: string): Table | null {
+export function readTable(text: string, reader: Pick<RosterReader, 'problem'>, name: string): Table | null {
   const { data, errors } = Papa.parse(text, {
     header: false,
     skipEmptyLines: false,
