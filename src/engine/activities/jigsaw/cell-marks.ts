@@ -8,6 +8,7 @@ import { kindOf } from './token.js';
 
 /** Shares of a cell's side. */
 const TEXT_SIZE = 0.4;
+const WORD_SIZE = 0.27;
 const SMALLEST_TEXT = 0.15;
 const TEXT_WIDTH = 0.84;
 const TEXT_HEIGHT = 0.74;
@@ -31,6 +32,11 @@ function isPlain({ text: words, figure }: JigsawCell): boolean {
   return figure === undefined && !(words in SHAPES) && words.length <= 7 && !/[a-z]{3}/i.test(words);
 }
 
+/** Whether a letter finds room at the top left of the cell. */
+export function hasFreeCorner(cell: JigsawCell): boolean {
+  return kindOf(cell) !== 'number' || cell.text in SHAPES || isPlain(cell);
+}
+
 /** The marks of a cell whose middle is at `at`. Blank cells are hatched, signs stand in a ring. */
 export function cellMarks(
   cell: JigsawCell,
@@ -48,7 +54,7 @@ export function cellMarks(
   if (isPlain(cell))
     return label(cell.text, at, Math.min(sizeMm, fitted([cell.text], cellMm)), 'middle', ink);
   const lines = broken(cell.text, cellMm);
-  const size = Math.min(sizeMm, fitted(lines, cellMm));
+  const size = Math.min(sizeMm, WORD_SIZE * cellMm, fitted(lines, cellMm));
   return lines.map((words, i) =>
     text(words, [at[0], at[1] + (i - (lines.length - 1) / 2) * LINE_HEIGHT * size], size, 'middle', ink),
   );

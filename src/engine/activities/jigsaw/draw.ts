@@ -1,7 +1,7 @@
 // The drawings that print and screen share: a piece with its cells, and the mat on which the pieces are laid. Millimetres;
 // both are vector drawings in black, white and fine grey lines.
 import { escapeXml, INK, line, type Mark, mm, type Point, polygon, text } from '../../figures/svg.js';
-import { cellMarks, commonSizeMm, FIGURE_SIZE, hatch, signRing } from './cell-marks.js';
+import { cellMarks, commonSizeMm, FIGURE_SIZE, hasFreeCorner, hatch, signRing } from './cell-marks.js';
 import type { Jigsaw, Place } from './jigsaw.js';
 import { pieceName } from './piece-names.js';
 import { boxOfPiece, pieceOutline } from './piece-outline.js';
@@ -53,7 +53,7 @@ export function contentFor(cellMm: number, clearMm: number): number {
 }
 
 /**
- * One piece as it lies: outline, cells, and its letter with a small arrow at the top of its first cell, which says which
+ * One piece as it lies: outline, cells, and its letter with a small arrow in a free corner, which says which
  * way is up (6 or 9). `cellMm` is the side of a cell. Without `isNamed` the letter is left out and the arrow stays.
  */
 export function drawJigsawPiece(
@@ -76,7 +76,7 @@ export function drawJigsawPiece(
         locale: jigsaw.locale,
       }),
     ),
-    ...upMark(cells.map(move), cellMm, contentMm, isNamed ? pieceName(piece) : ''),
+    ...upMark(move(markedPlace(jigsaw, cells)), cellMm, contentMm, isNamed ? pieceName(piece) : ''),
   ];
   const texts = cells.map((place) => spokenCell(cellAt(jigsaw, place), jigsaw.locale)).join(', ');
   const alt = `Piece ${pieceName(piece)}: ${texts}.`;
@@ -109,7 +109,7 @@ export function drawJigsawMat(
   const lines = isSolved
     ? jigsaw.pieces.map(({ cells: places }, piece) => {
         const { top, left } = boxOfPiece(places);
-        marks.push(...upMark(places, cellMm, contentMm, pieceName(piece)));
+        marks.push(...upMark(markedPlace(jigsaw, places), cellMm, contentMm, pieceName(piece)));
         return `<path d="${pieceOutline(places, cellMm)}" transform="translate(${mm(left * cellMm)} ${mm(top * cellMm)})" fill="none" stroke="${INK}" stroke-width="${OUTLINE_MM}"/>`;
       })
     : [];
@@ -176,9 +176,14 @@ function fine(from: Point, to: Point): Mark {
   return line(from, to, { stroke: GRID_INK, widthMm: GRID_MM });
 }
 
-/** The small arrow that points up, with the piece's letter beside it, at the top left of the first cell. */
-function upMark(cells: readonly Place[], cellMm: number, contentMm: number, name: string): Mark[] {
-  const [row, column] = cells.toSorted((a, b) => a[0] - b[0] || a[1] - b[1])[0] as Place;
+/** The first cell of a piece whose corner is free: none with a picture or words, if there is another. */
+function markedPlace(jigsaw: Source, cells: readonly Place[]): Place {
+  const ordered = cells.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]);
+  return ordered.find((place) => hasFreeCorner(cellAt(jigsaw, place))) ?? (ordered[0] as Place);
+}
+
+/** The small arrow that points up, with the piece's letter beside it, at the top left of a cell. */
+function upMark([row, column]: Place, cellMm: number, contentMm: number, name: string): Mark[] {
   const size = NAME_SIZE * contentMm;
   const rim = (cellMm - contentMm) / 2;
   const [x, y] = [column * cellMm + rim + 0.1 * contentMm, row * cellMm + rim + 0.14 * contentMm];

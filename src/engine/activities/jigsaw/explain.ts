@@ -92,7 +92,8 @@ class Teller {
         text: `Only piece ${name} has a shape that fits the gap at ${this.#place(cell)}.`,
       };
     if (this.#isPrinted(cell) && rivals.every((rival) => !this.#rivals.meetsPrinted(rival))) {
-      const shown = spokenCell(cellAt(this.#jigsaw, this.#at(cell)), this.#jigsaw.locale);
+      const seen = cellAt(this.#jigsaw, this.#at(cell));
+      const shown = seen.figure ? 'a picture' : spokenCell(seen, this.#jigsaw.locale);
       return {
         index,
         reason: 'only piece',
