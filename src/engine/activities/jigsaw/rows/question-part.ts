@@ -181,7 +181,7 @@ function isIdle({ left }: QuestionPart): boolean {
     if (value === null || left.length === 1) return false;
     const isFactor = sign === '*' || sign === '/' || left[i + 1]?.expression === '*';
     const isOne = equals(value, rational(1));
-    const isUndone = sign === '-' && left[i - 2]?.text === cell.text;
+    const isUndone = (sign === '-' || sign === '/') && left[i - 2]?.text === cell.text;
     return equals(value, ZERO) || (isFactor && isOne) || isUndone;
   });
 }
