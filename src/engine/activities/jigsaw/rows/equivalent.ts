@@ -53,8 +53,8 @@ const tenFrame: FormMaker = ({ rng, locale }) => {
   ];
 };
 
-const tally: FormMaker = ({ rng, locale }) => {
-  const count = rng.int(3, 14);
+const tally: FormMaker = ({ rng, locale, year }) => {
+  const count = rng.int(3, year === 0 ? 10 : 14);
   const value = rational(count);
   return [
     pictureCell(`tally ${count}`, value, { kind: 'tally', rows: [{ label: '', count }] }),
@@ -173,7 +173,11 @@ export function equivalentOf(
     const maker = rng.pick(makersOf(year, columns));
     const made = [...new Map(maker({ year, rng, locale }).map((cell) => [cell.text, cell])).values()];
     if (made.length >= forms) {
-      const chosen = rng.shuffle(made).slice(0, forms);
+      const [first, ...others] = made as [JigsawCell, ...JigsawCell[]];
+      // Two fractions of which neither is in lowest terms say little.
+      const pool = maker === equalFractions ? others : made;
+      const kept = maker === equalFractions ? [first] : [];
+      const chosen = rng.shuffle([...kept, ...rng.shuffle(pool).slice(0, forms - kept.length)]);
       return chosen.flatMap((cell, i) => (i === 0 ? [cell] : [signCell('=='), cell]));
     }
     if (maker === words && length >= 5) {

@@ -85,10 +85,12 @@ export function fillRows(
       if (seen.has(name) || !isRowPlainlyTrue(row, rule)) continue;
       const said = rule === 'sentences' ? sentenceParts(row).map(nameOfPart) : [];
       if (new Set(said).size < said.length || said.some((part) => parts.has(part))) continue;
-      // A pool may be too small to say every calculation once only.
-      const sides = context.pool === null ? [] : calculationsOf(row);
-      if (attempt < (rows * ATTEMPTS_A_ROW) / 2 && sides.some((side) => parts.has(side))) continue;
-      for (const part of [...said, ...sides]) parts.add(part);
+      // Small ranges may not do for saying every value and every calculation once only.
+      const again =
+        rule === 'sentences' ? [...valuesSaid(row), ...(context.pool ? calculationsOf(row) : [])] : [];
+      const isOften = new Set(again).size < again.length || again.some((one) => parts.has(one));
+      if (attempt < (rows * ATTEMPTS_A_ROW) / 2 && isOften) continue;
+      for (const part of [...said, ...again]) parts.add(part);
       seen.add(name);
       found.push(row);
     }
@@ -164,6 +166,13 @@ function familyRows(
     if (!parts.includes(null)) rows.push(joinParts(parts as JigsawCell[][]));
   }
   return rows;
+}
+
+/** The values of which a row shows several forms. */
+function valuesSaid(row: readonly JigsawCell[]): string[] {
+  return sentenceParts(row)
+    .filter((part) => part.every((cell, i) => i % 2 === 0 || cell.expression === '=='))
+    .map(([cell]) => `of ${cell?.expression}`);
 }
 
 /** The sides of a row that calculate, as texts. */
