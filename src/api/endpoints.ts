@@ -21,7 +21,7 @@ import {
 } from './sets.js';
 import { Settings } from './settings.js';
 import { Alternative, LockChange, NumberChange, Reshuffle, Sheet, Swap, TodayView } from './today.js';
-import { LadderChange, LevelChange, OutcomeBatch, TimedDay, TimedView } from './timed-room.js';
+import { LadderChange, LevelChange, OutcomeBatch, TimedDay, TimedPlace, TimedView } from './timed-room.js';
 import { EvidenceView, UnderstandingView } from './understanding.js';
 
 const nothing = z.object({});
@@ -139,6 +139,7 @@ export const ENDPOINTS = {
   changeAway: { method: 'PUT', path: '/api/classes/:classId/away', body: AwayChange, answer: nothing },
   changeBand: { method: 'PUT', path: '/api/children/:childId/band', body: BandChange, answer: nothing },
   timed: { method: 'GET', path: '/api/classes/:classId/timed/:date', body: null, answer: TimedView },
+  timedSheet: { method: 'GET', path: '/api/timed/:code', body: null, answer: TimedPlace },
   handOutTimed: {
     method: 'POST',
     path: '/api/classes/:classId/timed',

@@ -133,6 +133,9 @@ export const OutcomeBatch = TimedDay.extend({
 });
 export const LevelChange = TimedDay.extend({ levelId });
 
+/** Where a sheet's code leads. */
+export const TimedPlace = z.object({ classId: z.string(), childId: z.string(), date: IsoDate });
+
 export const TIMED_PAPERS = ['pupil', 'key', 'cover', 'spares'] as const;
 /** What to print of a day's timed practice. */
 export const TimedPrintOrder = TimedDay.extend({

@@ -166,6 +166,18 @@ describe('a week of timed practice', () => {
     expect((await view(FRIDAY)).children[0]?.sheet?.outcome?.wrong).toEqual([]);
   });
 
+  it('finds the row of a late sheet by its code', async () => {
+    const late = (await view(MONDAY)).children[4];
+    await page.getByRole('textbox', { name: 'Sheet code' }).focus();
+    await page.keyboard.type(late?.sheet?.id ?? '');
+    await page.keyboard.press('Enter');
+    await page.waitForURL(`**/practice?date=${MONDAY}`);
+    const box = page.getByRole('textbox', { name: `Done, ${late?.shownAs}` });
+    await box.and(page.locator(':focus')).waitFor();
+    await page.goto(`${server.address}/class/${room.id}/practice`);
+    await page.getByRole('table').waitFor();
+  });
+
   it('changes the ladder by keyboard', async () => {
     await page.getByText('The ladder', { exact: true }).focus();
     await page.keyboard.press('Space');

@@ -29,7 +29,15 @@ import {
 import { keepSets, library, makeSets, markSets, noteSet, removeSet, setWithContent } from './desk/sets.js';
 import { readSettings, saveSettings } from './desk/settings.js';
 import { changeLadder } from './desk/timed/ladder.js';
-import { handOutTimed, moveChild, recordTimed, timedView, undoMove, undoTimed } from './desk/timed/room.js';
+import {
+  handOutTimed,
+  moveChild,
+  recordTimed,
+  timedPlace,
+  timedView,
+  undoMove,
+  undoTimed,
+} from './desk/timed/room.js';
 import { evidenceView, understandingView } from './desk/understanding.js';
 import { readRoster } from './roster/read-roster.js';
 import { previewPractice } from './routes/practice.js';
@@ -127,6 +135,7 @@ export const HANDLERS: { readonly [N in EndpointName]: Handler<N> } = {
   changeAway: (services, params, body) => changeAway(services, param(params, 'classId'), body),
   changeBand: (services, params, body) => changeBand(services, param(params, 'childId'), body.band),
   timed: (services, params) => timedView(services, { classId: classOf(params), date: param(params, 'date') }),
+  timedSheet: (services, params) => timedPlace(services, param(params, 'code')),
   handOutTimed: (services, params, { date }) => handOutTimed(services, { classId: classOf(params), date }),
   recordTimed: (services, params, { date, entries }) =>
     recordTimed(services, { classId: classOf(params), date }, entries),

@@ -29,7 +29,7 @@ export function* timedSheetParts({ request, names }: TimedComposer): Generator<P
       form: form.form,
       name: sheet.name === undefined ? null : names.one(sheet.name),
       date: dateInWords(options),
-      qr: sheet.id === undefined ? null : { svg: qrSvg(sheet.id), alt: `Code ${sheet.id}` },
+      qr: sheet.id === undefined ? null : { svg: qrSvg(sheet.id), alt: `Code ${sheet.id}`, code: sheet.id },
       redo: (sheet.redo ?? []).slice(0, MOST_REDO).map(({ text }) => textPieces(text)),
       size: options.largePrint ? 20 : 15,
       roomy: level.room === 'roomy',

@@ -69,7 +69,7 @@ export function ChildRow(props: Props) {
     />
   );
   return (
-    <tr data-away={child.absent || undefined}>
+    <tr data-away={child.absent || undefined} data-child={child.id}>
       <th scope="row">
         <button type="button" className={styles.name} onClick={onLook}>
           {shownAs}

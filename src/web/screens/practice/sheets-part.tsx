@@ -11,6 +11,7 @@ import { ChildRow } from './child-row.js';
 import { CircleDialog } from './circle-dialog.js';
 import styles from './practice.module.css';
 import type { Act } from './practice-screen.js';
+import { SheetFinder } from './sheet-finder.js';
 
 const PAPERS = [
   { id: 'pupil', label: 'Sheets' },
@@ -59,6 +60,7 @@ export function SheetsPart({ classId, view, act }: Props) {
             ? 'No sheets are handed out for this day yet.'
             : `${out.length} ${out.length === 1 ? 'child has' : 'children have'} a sheet, ${counted.length} counted.`}
         </p>
+        {out.length > 0 && <SheetFinder />}
         <div className={styles.acts}>
           <Button
             weight={out.length === 0 ? 'main' : 'plain'}

@@ -207,6 +207,18 @@ describe('timed practice', () => {
     }
   });
 
+  it('leads from the code on a sheet to its child and day', async () => {
+    const detail = await classOf(['Ana', 4]);
+    const code = of(await roomOf(detail).handOut(), 'Ana').sheet?.id ?? '';
+    const typed = code.toLowerCase().replace(/^(.{4})/, '$1-');
+    expect(await app.call('timedSheet', { code: typed }, null)).toEqual({
+      classId: detail.id,
+      childId: roomOf(detail).child('Ana'),
+      date: TODAY,
+    });
+    expect((await app.refused('timedSheet', { code: 'K7Q2' }, null)).problem.code).toBe('input.invalid');
+  });
+
   it('refuses what belongs to another class or to no level', async () => {
     const one = await classOf(['Ana', 4]);
     const other = await classOf(['Bo', 4]);

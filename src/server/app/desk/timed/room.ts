@@ -285,3 +285,15 @@ export async function undoMove(
   const undone = await services.store.timed.undoMove(childId);
   return undone.ok ? timedView(services, place) : undone;
 }
+
+/** Whose sheet a code is, and of which day. */
+export async function timedPlace(
+  services: Services,
+  code: string,
+): Promise<Result<{ classId: string; childId: string; date: string }>> {
+  const sheet = await services.store.timed.find(code);
+  if (!sheet.ok) return sheet;
+  const { childId, date } = sheet.value;
+  const child = await services.store.children.get(childId);
+  return child.ok ? { ok: true, value: { classId: child.value.classId, childId, date } } : child;
+}
