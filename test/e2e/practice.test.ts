@@ -121,7 +121,9 @@ describe('a week of timed practice', () => {
     const monday = await view(MONDAY);
     const { key } = monday.forms[0] ?? { key: '' };
     const asked = monday.forms.find((form) => form.key === key)?.questions ?? [];
-    for (const place of [4, 9]) expect(pages[2 * CIRCLED]).toContain(asked[place - 1]?.text ?? 'missing');
+    // The tool leaves the spaces out between narrow digits.
+    const bare = (text = 'missing') => text.replaceAll(/\s/g, '');
+    for (const place of [4, 9]) expect(bare(pages[2 * CIRCLED])).toContain(bare(asked[place - 1]?.text));
   });
 
   it('moves two children on, one key each, and takes one move back', async () => {

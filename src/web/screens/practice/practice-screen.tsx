@@ -1,5 +1,5 @@
 // Timed practice: today's sheets for everyone, what came of them, and who may move on.
-import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { Link, useParams, useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { TimedView } from '#api/timed-room.js';
@@ -26,7 +26,12 @@ export function PracticeScreen() {
   const date = useDay(useSearch({ from: '/class/$classId/practice' }).date);
   const words = useWords();
   const queries = useQueryClient();
-  const room = useQuery({ ...timedQuery(classId, date ?? ''), enabled: date !== null });
+  // The day before stays in sight until the next one is there, and with it whatever is being typed.
+  const room = useQuery({
+    ...timedQuery(classId, date ?? ''),
+    enabled: date !== null,
+    placeholderData: keepPreviousData,
+  });
   const [part, setPart] = useState<string>('sheets');
   const [said, setSaid] = useState('');
   const doing = useMutation({

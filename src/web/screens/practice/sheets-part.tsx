@@ -110,7 +110,7 @@ export function SheetsPart({ classId, view, act }: Props) {
         <tbody>
           {children.map((one) => (
             <ChildRow
-              key={one.id}
+              key={`${date}/${one.id}`}
               child={one}
               view={view}
               isTimed={clock === 'timed'}
