@@ -281,6 +281,17 @@ const JUDGES: { readonly [K in FigureSpec['kind']]?: Judge<K> } = {
     const isHalf = filled.every(([c, r]) => c < columns / 2 && r < rows);
     return isHalf && places.size === digits(text)[0] ? [String(2 * places.size)] : [];
   },
+  'hundred-square': ({ from, rows, columns, hidden }, { text }) => {
+    const [known = Number.NaN] = digits(text);
+    const places = Array.from(
+      { length: rows * columns },
+      (_, i) => from + 10 * Math.floor(i / columns) + (i % columns),
+    );
+    if (!places.includes(known) || hidden.includes(known)) return [];
+    const step =
+      { under: 10, over: -10, right: 1, left: -1 }[/directly (\w+)/.exec(text)?.[1] ?? ''] ?? Number.NaN;
+    return hidden.filter((value) => value === known + step).map(String);
+  },
   spinner: ({ sectors }, { text, skill }) => {
     if (skill !== 'data.chance.words') return null;
     const colour = /Is (\w+) impossible/.exec(text)?.[1] ?? '';

@@ -141,6 +141,43 @@ const bundleSize = templateOf<readonly [unit: 10 | 100]>({
   }),
 });
 
+const AROUND = [
+  ['directly under', 10],
+  ['directly over', -10],
+  ['directly right of', 1],
+  ['directly left of', -1],
+] as const;
+
+/** A number of the hundred square found from its neighbour: rows go on by ten. */
+const inSquare = templateOf<readonly [n: number, way: (typeof AROUND)[number]]>({
+  id: 'in-square',
+  free: (rng) => [10 * rng.int(1, 7) + rng.int(2, 8), rng.pick(AROUND)],
+  on: onWhole(12, 88, (n, rng) => (n % 10 < 2 || n % 10 > 8 ? null : [n, rng.pick(AROUND)])),
+  draft: ([n, [words, step]], { locale }) => {
+    const value = n + step;
+    return {
+      text: `In the hundred square, which number is ${words} ${n}?`,
+      answer: wholeAnswer(value, locale),
+      expression: `${n} ${step < 0 ? '-' : '+'} ${Math.abs(step)}`,
+      features: { drawn: true, size: Math.abs(step) > 1 ? 0.6 : 0, adjust: step < 0 ? 0.2 : -0.2 },
+      strategy: [
+        Math.abs(step) > 1
+          ? `One row ${step > 0 ? 'down is ten more' : 'up is ten less'}: ${n} ${step > 0 ? '+' : '−'} 10 = ${value}`
+          : `One place to the ${step > 0 ? 'right is one more' : 'left is one less'}: ${n} ${step > 0 ? '+' : '−'} 1 = ${value}`,
+      ],
+      slips: wholeSlips(
+        [
+          ['count.wrong-way', n - step],
+          ['place.wrong-step', Math.abs(step) > 1 ? n + step / 10 : n + step * 10],
+        ],
+        locale,
+      ),
+      figure: { kind: 'hundred-square', from: n - 11, rows: 3, columns: 3, hidden: [value] },
+      usesNumber: `looks around ${n} in the hundred square`,
+    };
+  },
+});
+
 interface Line {
   readonly from: number;
   readonly to: number;
@@ -285,6 +322,16 @@ export const BUNDLE_SKILLS: readonly Skill[] = [
     prerequisites: ['place.teens'],
     codes: { ac9: ['AC9M1N02'], england: ['NC-Y2-place-2'], ccss: ['1.NBT.B.2', '1.NBT.B.2a', '1.NBT.B.2c'] },
     templates: [bundles('tens', 10), bundleSize],
+  },
+  {
+    id: 'place.hundred-square',
+    title: 'Find neighbours in the hundred square',
+    year: 1,
+    fluentYear: 2,
+    strand: 'place-value',
+    prerequisites: ['place.bundles'],
+    codes: { ac9: ['AC9M1N01'], england: ['NC-Y1-place-1', 'NC-Y1-place-3'], ccss: ['1.NBT.C.5'] },
+    templates: [inSquare],
   },
   {
     id: 'place.bundles.hundred',
