@@ -1,5 +1,5 @@
 // Reading files that a user names ("-" is standard input), with one sentence for each way it can fail.
-import { readFileSync } from 'node:fs';
+import { readFileSync, readSync } from 'node:fs';
 import type { z } from 'zod';
 import { describeIssues } from '#api/problem.js';
 import { UsageFailure } from './failure.js';
@@ -7,7 +7,7 @@ import { UsageFailure } from './failure.js';
 /** The bytes of a file or of standard input. */
 export function readBytes(path: string): Uint8Array {
   try {
-    return readFileSync(path === '-' ? 0 : path);
+    return path === '-' ? readStandardInput() : readFileSync(path);
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === 'ENOENT')
@@ -16,6 +16,28 @@ export function readBytes(path: string): Uint8Array {
     throw new UsageFailure(
       `${path} cannot be read (${code ?? 'unknown reason'}). Check that you may open it.`,
     );
+  }
+}
+
+const READ_BYTES = 65_536;
+const WAIT_MS = 20;
+
+/** Everything on standard input, however late it comes: a pipe that is not filled yet says EAGAIN instead of waiting. */
+function readStandardInput(): Uint8Array {
+  const parts: Uint8Array[] = [];
+  const room = Buffer.alloc(READ_BYTES);
+  for (;;) {
+    try {
+      const read = readSync(0, room);
+      if (read === 0) return Buffer.concat(parts);
+      parts.push(Uint8Array.from(room.subarray(0, read)));
+    } catch (error) {
+      const { code } = error as NodeJS.ErrnoException;
+      // Windows ends a pipe that way.
+      if (code === 'EOF') return Buffer.concat(parts);
+      if (code !== 'EAGAIN') throw error;
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, WAIT_MS);
+    }
   }
 }
 

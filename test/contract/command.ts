@@ -1,5 +1,5 @@
 // The built command run as a person or a script runs it: arguments in; status, stdout and stderr out.
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { expect } from 'vitest';
@@ -50,4 +50,15 @@ export function refusal(args: readonly string[], options?: RunOptions): string {
   );
   expect(stderr.trimEnd().split('\n').at(-1), args.join(' ')).toMatch(/^afterbell: \S.*[.!]$/);
   return stderr;
+}
+
+/** The status of a run whose standard input comes only after a while, as from a slow program before it in a pipe. */
+export function statusWithLateInput(
+  args: readonly string[],
+  input: string,
+  afterMs: number,
+): Promise<number | null> {
+  const child = spawn(process.execPath, [MAIN, ...args], { stdio: ['pipe', 'ignore', 'ignore'] });
+  setTimeout(() => child.stdin.end(input), afterMs);
+  return new Promise((resolve) => child.once('exit', resolve));
 }

@@ -4,7 +4,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { afterbell, printed, refusal } from './command.js';
+import { afterbell, printed, refusal, statusWithLateInput } from './command.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'afterbell prïnt '));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -116,6 +116,12 @@ describe('print', () => {
       expect(kit).toContain(words);
     const wrong = ['print', '-', '--document', 'cards', '--out', join(folder, 'x.pdf')];
     expect(refusal(wrong, { input: trails })).toMatch(/tiles, labels, pupil, key, kit/);
+  });
+
+  it('waits for standard input that comes late', async () => {
+    const chain = printed(['make', 'chain', '--years', '3', '--cards', '6', '--json']);
+    const args = ['print', '-', '--document', 'key', '--out', join(folder, 'late.pdf')];
+    expect(await statusWithLateInput(args, chain, 3000)).toBe(0);
   });
 
   it('leaves no half-written file behind', () => {
