@@ -19,6 +19,19 @@ for (const name of readdirSync(folder)) {
   });
 }
 const kB = (bytes) => `${(bytes / 1000).toFixed(0)} kB`;
+const packedSize = (names) => {
+  const files = names.map((name) => readFileSync(join(folder, name)));
+  const plain = files.reduce((sum, bytes) => sum + bytes.length, 0);
+  return `${kB(files.reduce((sum, bytes) => sum + gzipSync(bytes).length, 0))} compressed, ${kB(plain)} plain`;
+};
+const page = readFileSync(join(folder, '..', 'index.html'), 'utf8');
+const first = [...page.matchAll(/assets\/([^"]+\.js)"/g)].map(([, name]) => name);
+const thread = readdirSync(folder).filter((name) => /^make-worker.*\.js$/.test(name));
+tell({ what: 'script before the first screen shows', measured: packedSize(first) });
+tell({
+  what: 'script of the thread that makes sets, fetched when the Make room is entered',
+  measured: packedSize(thread),
+});
 const WORDS = { js: 'script', css: 'styles', ttf: 'letters (the whole face, two weights)', woff2: 'letters' };
 for (const [kind, { files, plain, packed }] of sizes) {
   tell({

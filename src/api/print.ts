@@ -23,6 +23,8 @@ export type PrintOrder = z.infer<typeof PrintOrder>;
 export const PrintPreview = z.object({
   pages: z.array(z.string()),
   pageCount: z.number(),
+  /** Whether the print has more pages than the preview shows. */
+  isCut: z.boolean().optional(),
   warnings: z.array(z.string()),
 });
 export type PrintPreview = z.infer<typeof PrintPreview>;

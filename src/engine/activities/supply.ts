@@ -52,6 +52,15 @@ export interface SupplyError {
   readonly code: 'supply.years' | 'supply.seed' | 'supply.skill' | 'supply.none' | 'supply.few';
   readonly message: string;
   readonly hint: string;
+  readonly mend?: SupplyMend;
+}
+
+/** What the hint of a refusal proposes, for a screen that offers it as a button. */
+export interface SupplyMend {
+  /** Strips of a chain that these questions do give. */
+  readonly cards?: number;
+  /** Id of a skill that could join the chosen ones. */
+  readonly skill?: string;
 }
 
 export type SupplyResult<T> =
@@ -301,6 +310,7 @@ export function tooFew(plan: SupplyPlan, found: number, wanted: number): SupplyE
     code: 'supply.few',
     message: `Of ${wanted} questions whose answers all differ, ${sourceName(plan)} can give only ${found}.`,
     hint: `${found > 0 ? `Ask for ${found} or fewer` : 'Choose other skills'}, or ${wideningHint(plan)}.`,
+    mend: wideningMend(plan),
   };
 }
 
@@ -315,6 +325,12 @@ export function sourceName({ skills }: SupplyPlan): string {
 export function wideningHint(plan: SupplyPlan): string {
   const other = companionSkill(plan);
   return other ? `add a skill such as “${other.title}” (${other.id})` : 'choose other years';
+}
+
+/** The skill that {@link wideningHint} names; empty when it names none. */
+export function wideningMend(plan: SupplyPlan): SupplyMend {
+  const other = companionSkill(plan);
+  return other ? { skill: other.id } : {};
 }
 
 /** A skill that could join the chosen ones: of the same years, from another strand if possible. */

@@ -1,6 +1,6 @@
 // Pages exactly as they will be printed, and the way to the printer.
 import { keepPreviousData, useMutation, useQuery } from '@tanstack/react-query';
-import { type ReactNode, useMemo } from 'react';
+import { useMemo } from 'react';
 import type { PrintPreview } from '#api/print.js';
 import { send, sentencesOf } from '../app/client.js';
 import { Button } from './button.js';
@@ -16,35 +16,36 @@ interface Props {
   readonly order: object;
   readonly paper: string;
   readonly fileName: string;
-  /** More to do with what is on the pages. */
-  readonly children?: ReactNode;
+  /** False while the order is still being put together: the pages of before stay, and nothing can be printed. */
+  readonly isReady?: boolean;
 }
 
-export function PaperPreview({ orderKey, load, path, order, paper, fileName, children }: Props) {
+export function PaperPreview({ orderKey, load, path, order, paper, fileName, isReady = true }: Props) {
   const preview = useQuery({
     queryKey: ['preview', ...orderKey],
     queryFn: load,
     placeholderData: keepPreviousData,
+    enabled: isReady,
   });
   const print = useMutation({
     mutationFn: (act: 'print' | 'save') => printPdf(path, order, fileName, act),
   });
   const failure = preview.error ?? print.error;
+  const isBusy = print.isPending || !isReady;
   const pages = preview.data?.pages ?? [];
   return (
     <section className={styles.preview} aria-label="Pages">
       <div className={styles.bar}>
         <p role="status">
-          {preview.data
-            ? `${preview.data.pageCount} ${preview.data.pageCount === 1 ? 'page' : 'pages'} on ${paper}. Print at 100 %.`
+          {preview.data && isReady
+            ? `${pagesInWords(preview.data)} on ${paper}. Print at 100 %.`
             : 'Setting the pages…'}
         </p>
         <div className={styles.barButtons}>
-          {children}
-          <Button onPress={() => print.mutate('save')} isDisabled={print.isPending}>
+          <Button onPress={() => print.mutate('save')} isDisabled={isBusy}>
             Save as PDF
           </Button>
-          <Button weight="main" onPress={() => print.mutate('print')} isDisabled={print.isPending}>
+          <Button weight="main" onPress={() => print.mutate('print')} isDisabled={isBusy}>
             {print.isPending ? 'Printing…' : 'Print'}
           </Button>
         </div>
@@ -54,10 +55,8 @@ export function PaperPreview({ orderKey, load, path, order, paper, fileName, chi
           {sentencesOf(failure).hint}
         </Notice>
       )}
-      {preview.data?.warnings.map((warning) => (
-        <Notice key={warning}>{warning}</Notice>
-      ))}
-      <ol className={styles.pages} aria-busy={preview.isFetching}>
+      {preview.data && preview.data.warnings.length > 0 && <Notice>{preview.data.warnings.join(' ')}</Notice>}
+      <ol className={styles.pages} aria-busy={preview.isFetching || !isReady}>
         {pages.map((svg, index) => (
           // Pages have no identity but their place.
           // oxlint-disable-next-line react/no-array-index-key
@@ -68,6 +67,12 @@ export function PaperPreview({ orderKey, load, path, order, paper, fileName, chi
       </ol>
     </section>
   );
+}
+
+/** "1 page", "12 pages", "More than 40 pages, the first 40 shown," */
+function pagesInWords({ pageCount, isCut }: PrintPreview): string {
+  if (isCut) return `More than ${pageCount} pages, the first ${pageCount} shown,`;
+  return `${pageCount} ${pageCount === 1 ? 'page' : 'pages'}`;
 }
 
 function Page({ svg, number }: { readonly svg: string; readonly number: number }) {

@@ -1,5 +1,5 @@
 // What the chain composer is asked, and the errors it may answer with.
-import type { SupplyError, SupplyOrder, SupplyRequest } from '../supply.js';
+import type { SupplyError, SupplyMend, SupplyOrder, SupplyRequest } from '../supply.js';
 import type { Chain } from './chain.js';
 
 export interface ChainRequest extends Omit<SupplyRequest, 'suits'> {
@@ -13,6 +13,7 @@ export interface ChainError {
   readonly code: SupplyError['code'] | 'chain.cards' | 'chain.few' | 'chain.place' | 'chain.swap';
   readonly message: string;
   readonly hint: string;
+  readonly mend?: SupplyMend;
 }
 
 export type ChainResult =

@@ -87,6 +87,8 @@ describe('composeChain', () => {
       if (refused.ok) continue;
       const cards = Number(/^Choose (\d+) strips, or add a skill such as “/.exec(refused.error.hint)?.[1]);
       expect(composeChain({ ...request, cards }).ok, refused.error.hint).toBe(true);
+      expect(refused.error.mend?.cards).toBe(cards);
+      expect(refused.error.hint).toContain(`(${refused.error.mend?.skill})`);
     }
     // Eight children’s words for chance give five strips at most.
     expect(composeChain({ ...BASE, skills: ['shape.angle.name'], cards: 6 })).toMatchObject({

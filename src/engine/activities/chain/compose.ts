@@ -8,7 +8,9 @@ import {
   sourceName,
   type SupplyOrder,
   type SupplyPlan,
+  type SupplyMend,
   wideningHint,
+  wideningMend,
 } from '../supply.js';
 import type { Chain, ChainCard, ChainProof } from './chain.js';
 import {
@@ -222,15 +224,18 @@ function finish(request: ChainRequest, order: SupplyOrder, found: Found): ChainR
 /** Says how many strips these questions do give: found by making such a chain. */
 function refusal(plan: SupplyPlan, size: number, order: SupplyOrder): ChainError {
   for (let smaller = size - 1; smaller >= FEWEST_CARDS; smaller--) {
-    if (findChain(plan, smaller, order)) return refusalWith(plan, size, `Choose ${smaller} strips`);
+    if (findChain(plan, smaller, order)) {
+      return refusalWith(plan, size, `Choose ${smaller} strips`, { cards: smaller });
+    }
   }
   return refusalWith(plan, size, 'Choose other skills');
 }
 
-function refusalWith(plan: SupplyPlan, size: number, instead: string): ChainError {
+function refusalWith(plan: SupplyPlan, size: number, instead: string, mend: SupplyMend = {}): ChainError {
   return {
     code: 'chain.few',
     message: `A chain of ${size} strips is too long for ${sourceName(plan)}: too few answers differ, or typical mistakes would pass unseen.`,
     hint: `${instead}, or ${wideningHint(plan)}.`,
+    mend: { ...mend, ...wideningMend(plan) },
   };
 }

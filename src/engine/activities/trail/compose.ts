@@ -4,7 +4,13 @@ import { measureFigure } from '../../figures/draw.js';
 import type { LocaleId } from '../../numbers/locale.js';
 import type { Question } from '../../questions/question.js';
 import { Rng } from '../../random/rng.js';
-import { type Pitch, type SupplyError, type SupplyRequest, supplyQuestions } from '../supply.js';
+import {
+  type Pitch,
+  type SupplyError,
+  type SupplyMend,
+  type SupplyRequest,
+  supplyQuestions,
+} from '../supply.js';
 import { answerShapes, placeAnswer } from './answer-shape.js';
 import { codeName, EAST, NORTH, sideName, SOUTH, WEST } from './codes.js';
 import { proveTrail } from './proof.js';
@@ -27,9 +33,17 @@ export interface TrailRequest
 }
 
 export interface TrailError {
-  readonly code: 'trail.size' | 'trail.theme' | 'trail.picture' | 'trail.room' | SupplyError['code'];
+  readonly code:
+    | 'trail.size'
+    | 'trail.theme'
+    | 'trail.picture'
+    | 'trail.room'
+    | 'trail.place'
+    | 'trail.swap'
+    | SupplyError['code'];
   readonly message: string;
   readonly hint: string;
+  readonly mend?: SupplyMend;
 }
 
 export type TrailResult =
@@ -109,8 +123,9 @@ function problemWith({ rows, columns, theme }: TrailRequest): TrailError | null 
 
 /** Answers no longer than this are asked for, shorter ones when they do not all find room. */
 const LONGEST_ANSWERS = [14, 10, 7, 5] as const;
-/** Smallest letters of an answer, 11 points, and letters that need no second look, in mm. */
-const LEAST_LETTER_MM = 3.9;
+/** Smallest letters of an answer, 11 points, in mm. */
+export const LEAST_LETTER_MM = 3.9;
+/** Letters that need no second look. */
 const GOOD_LETTER_MM = 5.2;
 
 type Questions =
@@ -131,7 +146,7 @@ function questionsFor(request: TrailRequest, picture: Picture, rng: Rng): Questi
       ...(pitch ? { pitch } : {}),
       locale,
       seed,
-      longestText: side >= 40 ? 72 : 52,
+      longestText: longestTextOn(side),
       longestAnswer,
       suits: (question) => fitsCell(question, side, locale),
       count: request.rows * request.columns,
@@ -158,8 +173,13 @@ function questionsFor(request: TrailRequest, picture: Picture, rng: Rng): Questi
       );
 }
 
-/** A figure must stay readable beside its text in a cell. */
-function fitsCell({ figure, text }: Question, side: number, locale: LocaleId): boolean {
+/** Longest question, in characters, that a cell of this side (mm) carries. */
+export function longestTextOn(side: number): number {
+  return side >= 40 ? 72 : 52;
+}
+
+/** Whether a question's figure, if it has one, stays readable beside its text in a cell of this side (mm). */
+export function fitsCell({ figure, text }: Question, side: number, locale: LocaleId): boolean {
   if (!figure) return true;
   const { leastWidthMm, widthMm, heightMm } = measureFigure(figure, { locale });
   const roomMm = side - 6;

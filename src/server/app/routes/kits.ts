@@ -34,8 +34,8 @@ export async function previewKit(services: Services, order: KitOrder): Promise<R
   if (!request.ok) return request;
   const made = await services.printing.previewKit(request.value);
   if (!made.ok) return made;
-  const { pages, warnings } = made.value;
-  return { ok: true, value: { pages: [...pages], pageCount: pages.length, warnings: [...warnings] } };
+  const { pages, warnings, isCut } = made.value;
+  return { ok: true, value: { pages: [...pages], pageCount: pages.length, warnings: [...warnings], isCut } };
 }
 
 /** The order in the print room's words, with the class's name and, where wished, its children's. */

@@ -43,6 +43,7 @@ export async function previewPrint(services: Services, order: PrintOrder): Promi
     value: {
       pages: [...made.value.pages],
       pageCount: made.value.pages.length,
+      isCut: made.value.isCut,
       warnings: [...made.value.warnings],
     },
   };

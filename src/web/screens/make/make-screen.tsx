@@ -1,7 +1,7 @@
 // The Make room: wish on the left, the finished thing on the right, made anew at every change.
 import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import type { MakeView } from '#api/make.js';
 import { sentencesOf } from '../../app/client.js';
 import { classQuery, makeQuery } from '../../app/queries.js';
@@ -56,8 +56,17 @@ function Room({ classId, classYears, view }: RoomProps) {
     [wishKey, locale, view],
   );
   const maker = useMaker(order);
+  // The address names the seed from the first moment, so that the same set is there when the page is opened again.
+  useEffect(() => {
+    if (change.seed === undefined)
+      void navigate({ search: { ...change, seed: firstSeed }, replace: true, resetScroll: false });
+  }, [change, firstSeed, navigate]);
   const wishFor = (next: WishChange, isNew = false) =>
-    void navigate({ search: { ...change, seed: wish.seed, ...next }, replace: !isNew, resetScroll: false });
+    void navigate({
+      search: (before) => ({ ...before, seed: wish.seed, ...next }),
+      replace: !isNew,
+      resetScroll: false,
+    });
   return (
     <div className={styles.screen}>
       <div className={styles.side}>
@@ -73,6 +82,7 @@ function Room({ classId, classYears, view }: RoomProps) {
           wish={wish}
           maker={maker}
           skills={view.skills}
+          onMend={wishFor}
           onAnother={() => wishFor({ seed: newSeed() }, true)}
         />
       )}

@@ -15,7 +15,10 @@ import type { Activity } from './worker/messages.js';
 
 interface Props {
   readonly classId: string;
+  /** The sets to print, all of one kind. */
   readonly activities: readonly [Activity, ...Activity[]];
+  /** False while some are still being made: then the pages of before stay, and nothing can be printed. */
+  readonly isReady?: boolean;
   /** Changes whenever the activities do. */
   readonly version: string;
   /** The numbers under which these sets were kept; null when they are not kept. */
@@ -26,12 +29,13 @@ type Options = Omit<KitOrder, 'classId' | 'sets' | 'document'>;
 
 const PAPERS = ['A4', 'A3', 'Letter'] as const;
 
-export function PaperView({ classId, activities, version, keptNumbers }: Props) {
+export function PaperView({ classId, activities, isReady = true, version, keptNumbers }: Props) {
   const { data: state } = useQuery(stateQuery);
   const { data: shelf } = useQuery(libraryQuery(classId));
   const [document, setDocument] = useState<KitDocument>('kit');
   const [changes, setChanges] = useState<Partial<Options>>({});
   const [{ kind, years }] = activities;
+  const count = activities.length;
   const choices = kitChoices(kind);
   const choice = choices.find(({ id }) => id === document) ?? choices[0];
   if (!state || !shelf) return <p className={styles.waiting}>Setting the pages…</p>;
@@ -44,7 +48,7 @@ export function PaperView({ classId, activities, version, keptNumbers }: Props) 
     largePrint: false,
     ...changes,
   };
-  const numbers = keptNumbers ?? nextNumbers(shelf.sets, kind, usualBand(years), activities.length);
+  const numbers = keptNumbers ?? nextNumbers(shelf.sets, kind, usualBand(years), count);
   const order: KitOrder = {
     ...options,
     classId,
@@ -75,7 +79,7 @@ export function PaperView({ classId, activities, version, keptNumbers }: Props) 
               Set numbers on the back
             </Check>
           )}
-          {hasLoose && kind === 'chain' && activities.length > 1 && (
+          {hasLoose && kind === 'chain' && count > 1 && (
             <Check
               isSelected={options.cutting === 'by stack'}
               onChange={(isStack) => change({ cutting: isStack ? 'by stack' : 'by sheet' })}
@@ -108,6 +112,7 @@ export function PaperView({ classId, activities, version, keptNumbers }: Props) 
         order={order}
         paper={options.paper}
         fileName={`afterbell-${kind}-${choice.id}.pdf`}
+        isReady={isReady}
       />
     </div>
   );

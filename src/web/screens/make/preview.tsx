@@ -15,7 +15,7 @@ import pieceStyles from './pieces.module.css';
 import { PictureView } from './picture-view.js';
 import { QuestionList } from './question-list.js';
 import type { Maker } from './use-maker.js';
-import type { Wish } from './wish.js';
+import type { Wish, WishChange } from './wish.js';
 import { numbersInWords } from './set-numbers.js';
 import { ACTIVITY_WORDS, proofWords, titleOf } from './words.js';
 import type { Activity, MadeSet } from './worker/messages.js';
@@ -26,6 +26,8 @@ interface Props {
   readonly maker: Maker;
   readonly skills: readonly SkillChoice[];
   readonly onAnother: () => void;
+  /** Takes what a refusal proposes. */
+  readonly onMend: (change: WishChange) => void;
 }
 
 interface Kept {
@@ -41,7 +43,7 @@ const VIEWS = [
 ] as const;
 type View = (typeof VIEWS)[number]['id'];
 
-export function Preview({ classId, wish, maker, skills, onAnother }: Props) {
+export function Preview({ classId, wish, maker, skills, onAnother, onMend }: Props) {
   const [view, setView] = useState<View>('pieces');
   const [wanted, setWanted] = useState(0);
   const [isKeeping, setIsKeeping] = useState(false);
@@ -77,6 +79,15 @@ export function Preview({ classId, wish, maker, skills, onAnother }: Props) {
       {refusal && (
         <Notice tone="look" title={refusal.message}>
           {refusal.hint}
+          {refusal.mends && refusal.mends.length > 0 && (
+            <span className={styles.mends}>
+              {refusal.mends.map(({ label, change }) => (
+                <Button key={label} onPress={() => onMend(change)}>
+                  {label}
+                </Button>
+              ))}
+            </span>
+          )}
         </Notice>
       )}
       {swapRefusal && (
@@ -87,7 +98,10 @@ export function Preview({ classId, wish, maker, skills, onAnother }: Props) {
       {isKept && (
         <Notice>
           Kept as {numbersInWords(kept.numbers)} of the {ACTIVITY_WORDS[wish.activity].plural}
-          {kept.shelf[0] && `, in box ${kept.shelf[0].box}`}.
+          {kept.shelf[0] && `, in box ${kept.shelf[0].box}`}.{' '}
+          <Link to="/class/$classId/sets" params={{ classId }}>
+            See the shelf
+          </Link>
         </Notice>
       )}
       {set && activity && (
@@ -111,21 +125,15 @@ export function Preview({ classId, wish, maker, skills, onAnother }: Props) {
             ) : (
               <QuestionList activity={activity} skills={skills} onSwap={(place) => maker.swap(at, place)} />
             ))}
-          {view === 'paper' &&
-            (isWhole ? (
-              <PaperView
-                classId={classId}
-                activities={[first, ...others]}
-                version={maker.version}
-                keptNumbers={isKept ? kept.numbers : null}
-              />
-            ) : (
-              isWorking && (
-                <p className={styles.waiting}>
-                  {sets.length} of {wish.count} made…
-                </p>
-              )
-            ))}
+          {view === 'paper' && first && refusal === null && (
+            <PaperView
+              classId={classId}
+              activities={[first, ...others]}
+              isReady={isWhole}
+              version={maker.version}
+              keptNumbers={isKept ? kept.numbers : null}
+            />
+          )}
           <p className={styles.seed}>
             Seed {wish.seed}: the same choices with this number make the same{' '}
             {wish.count > 1 ? 'sets' : 'set'} again.
@@ -152,8 +160,8 @@ function Told({ activity, isShort }: { readonly activity: Activity; readonly isS
       <h2 className={styles.name}>{titleOf(activity)}</h2>
       <p className={styles.promise}>
         <svg viewBox="0 0 24 24" aria-hidden="true">
-          <path d="M12 2.5 20 6v6c0 5-3.4 8.300-8 9.500-4.600-1.200-8-4.500-8-9.500V6z" />
-          <path d="M8 12.200 11 15l5-6" />
+          <path d="M12 2.5 20 6v6c0 5-3.4 8.3-8 9.5-4.6-1.2-8-4.5-8-9.5V6z" />
+          <path d="M8 12.2 11 15l5-6" />
         </svg>
         <strong>{promise}</strong>
       </p>

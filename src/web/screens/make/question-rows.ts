@@ -33,5 +33,5 @@ export function questionRows(activity: Activity): readonly QuestionRow[] {
 
 /** Whether single questions can be swapped: not where pieces depend on one another. */
 export function canSwap(activity: Activity): boolean {
-  return activity.kind === 'chain';
+  return activity.kind !== 'jigsaw';
 }

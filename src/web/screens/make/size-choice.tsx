@@ -1,10 +1,11 @@
 // How large, and what else belongs to one activity alone.
 import { ROW_KINDS } from '#engine/activities/jigsaw/jigsaw.js';
 import { SUPPLY_ORDERS } from '#engine/activities/pitch.js';
+import { useWords } from '../../app/use-words.js';
 import styles from './choices.module.css';
 import { THEME_CHOICES, type Wish, type WishChange } from './wish.js';
 import { Count, Words } from './wish-parts.js';
-import { ORDER_WORDS, ROW_KIND_WORDS, THEME_WORDS } from './words.js';
+import { ORDER_WORDS, ROW_KIND_WORDS, themeWord } from './words.js';
 
 interface Props {
   readonly wish: Wish;
@@ -12,6 +13,7 @@ interface Props {
 }
 
 export function SizeChoice({ wish, onChange }: Props) {
+  const { locale } = useWords();
   switch (wish.activity) {
     case 'chain':
       return (
@@ -44,7 +46,7 @@ export function SizeChoice({ wish, onChange }: Props) {
             >
               {THEME_CHOICES.map((theme) => (
                 <option key={theme} value={theme}>
-                  {THEME_WORDS[theme]}
+                  {themeWord(theme, locale)}
                 </option>
               ))}
             </select>

@@ -14,7 +14,7 @@ interface Props {
   readonly onChange: (change: WishChange) => void;
 }
 
-/** Due topics named before "and … more". */
+/** Due topics named before the list is opened. */
 const NAMED = 3;
 
 export function SourceChoice({ wish, view, onChange }: Props) {
@@ -62,18 +62,25 @@ function Due({ due }: { readonly due: MakeView['due'] }) {
   if (due.length === 0) {
     return <p className={styles.note}>Nothing is due for this class yet, so this is a mix.</p>;
   }
-  const more = due.length - NAMED;
   return (
     <div className={styles.note}>
       <p>Due again, and a mix around it:</p>
       <ul className={styles.due}>
-        {due.slice(0, NAMED).map(({ skillId, title, reason }) => (
-          <li key={skillId} title={reason}>
-            {title}
-          </li>
+        {due.slice(0, NAMED).map(({ skillId, title }) => (
+          <li key={skillId}>{title}</li>
         ))}
-        {more > 0 && <li>{more === 1 ? 'and one more' : `and ${more} more`}</li>}
       </ul>
+      <details>
+        <summary>{due.length > NAMED ? `All ${due.length}, and why` : 'Why'}</summary>
+        <dl className={styles.reasons}>
+          {due.map(({ skillId, title, reason }) => (
+            <div key={skillId}>
+              <dt>{title}</dt>
+              <dd>{reason}</dd>
+            </div>
+          ))}
+        </dl>
+      </details>
     </div>
   );
 }

@@ -2,6 +2,7 @@
 import type { JigsawLevel, RowKind } from '#engine/activities/jigsaw/jigsaw.js';
 import type { Pitch, SupplyOrder } from '#engine/activities/pitch.js';
 import type { ThemeId } from '#engine/activities/trail/trail.js';
+import type { LocaleId } from '#engine/numbers/locale.js';
 import type { ActivityId, Source } from './wish.js';
 import type { Activity } from './worker/messages.js';
 
@@ -31,7 +32,7 @@ export const PITCH_WORDS: Readonly<Record<Pitch, string>> = {
 
 export const ORDER_WORDS: Readonly<Record<SupplyOrder, string>> = { graded: 'Easy to hard', mixed: 'Mixed' };
 
-export const THEME_WORDS: Readonly<Record<ThemeId | 'any', string>> = {
+const THEME_WORDS: Readonly<Record<ThemeId | 'any', string>> = {
   any: 'A surprise',
   lantern: 'Lantern walk',
   harbour: 'Harbour',
@@ -42,6 +43,11 @@ export const THEME_WORDS: Readonly<Record<ThemeId | 'any', string>> = {
   railway: 'Railway',
   reef: 'Reef',
 };
+
+/** A scene's name as it is spelt in the school's country. */
+export function themeWord(theme: ThemeId | 'any', locale: LocaleId): string {
+  return theme === 'harbour' && locale === 'en-US' ? 'Harbor' : THEME_WORDS[theme];
+}
 
 export const LEVEL_WORDS: Readonly<Record<JigsawLevel, { readonly name: string; readonly about: string }>> = {
   easy: { name: 'Easy', about: 'Every step can be worked out; some cells are printed on the mat.' },
@@ -97,7 +103,7 @@ export function proofWords(activity: Activity): { readonly promise: string; read
           : `A careful child lays about ${wrongTries} ${wrongTries === 1 ? 'piece' : 'pieces'} wrongly on the way.`;
       return {
         promise: 'Only one way to lay the pieces makes every row true.',
-        tried: `By their shapes alone they fit in ${outlineFits.toLocaleString('en-AU')} ways or more, so it is the maths that decides. ${tries}`,
+        tried: `By their shapes alone they fit in ${outlineFits.toLocaleString('en-AU')} ways or more, so what stands on them decides. ${tries}`,
       };
     }
   }

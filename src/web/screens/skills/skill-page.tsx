@@ -68,6 +68,13 @@ export function SkillPage({
           <Button weight="main" onPress={onPrint}>
             Print a practice sheet
           </Button>
+          <Link
+            to="/class/$classId/make"
+            params={{ classId }}
+            search={{ source: 'chosen', skills: [skill.id] }}
+          >
+            Make a set with it
+          </Link>
         </div>
       </div>
       <Examples skill={skill} />

@@ -7,8 +7,10 @@ import { explainJigsaw } from '#engine/activities/jigsaw/explain.js';
 import type { JigsawRequest } from '#engine/activities/jigsaw/request.js';
 import { composeTrail, type TrailRequest } from '#engine/activities/trail/compose.js';
 import type { SupplyRequest } from '#engine/activities/supply.js';
+import { replaceTrailQuestion } from '#engine/activities/trail/replace-question.js';
 import { hashText } from '#engine/random/rng.js';
 import type { MadeSet, MakeOrder, Refusal } from './messages.js';
+import { type ComposerError, refusalOf } from './mends-of.js';
 import { picturesOf } from './pictures-of.js';
 
 export type Made =
@@ -19,11 +21,11 @@ export type Made =
 export function makeOne(order: MakeOrder, at: number): Made {
   switch (order.wish.activity) {
     case 'chain':
-      return drawn(composeChain(chainRequest(order, at)));
+      return drawn(order, composeChain(chainRequest(order, at)));
     case 'trail':
-      return drawn(composeTrail(trailRequest(order, at)));
+      return drawn(order, composeTrail(trailRequest(order, at)));
     case 'jigsaw':
-      return drawn(composeJigsaw(jigsawRequest(order, at)));
+      return drawn(order, composeJigsaw(jigsawRequest(order, at)));
   }
 }
 
@@ -31,7 +33,9 @@ export function makeOne(order: MakeOrder, at: number): Made {
 export function swapOne(order: MakeOrder, set: MadeSet, at: number, place: number, turn: number): Made {
   const { activity } = set;
   if (activity.kind === 'chain')
-    return drawn(replaceQuestion(activity, place, chainRequest(order, at), turn));
+    return drawn(order, replaceQuestion(activity, place, chainRequest(order, at), turn));
+  if (activity.kind === 'trail')
+    return drawn(order, replaceTrailQuestion(activity, place, trailRequest(order, at), turn));
   return {
     ok: false,
     error: { message: 'Here no single question can be swapped.', hint: 'Make another one.' },
@@ -69,11 +73,12 @@ function jigsawRequest({ wish, locale }: MakeOrder, at: number): JigsawRequest {
 }
 
 function drawn(
+  { wish }: MakeOrder,
   result:
     | { readonly ok: true; readonly value: MadeSet['activity'] }
-    | { readonly ok: false; readonly error: Refusal },
+    | { readonly ok: false; readonly error: ComposerError },
 ): Made {
-  if (!result.ok) return { ok: false, error: { message: result.error.message, hint: result.error.hint } };
+  if (!result.ok) return { ok: false, error: refusalOf(result.error, wish) };
   const activity = result.value;
   const steps = activity.kind === 'jigsaw' ? explainJigsaw(activity).map(({ text }) => text) : [];
   return { ok: true, value: { activity, pictures: picturesOf(activity), steps } };

@@ -3,7 +3,7 @@ import type { Chain } from '#engine/activities/chain/chain.js';
 import type { Jigsaw } from '#engine/activities/jigsaw/jigsaw.js';
 import type { Trail } from '#engine/activities/trail/trail.js';
 import type { LocaleId } from '#engine/numbers/locale.js';
-import type { Wish } from '../wish.js';
+import type { Wish, WishChange } from '../wish.js';
 
 export type Activity = Chain | Trail | Jigsaw;
 
@@ -34,6 +34,13 @@ export interface MakeOrder {
 export interface Refusal {
   readonly message: string;
   readonly hint: string;
+  /** What the hint proposes, ready to be taken. */
+  readonly mends?: readonly Mend[];
+}
+
+export interface Mend {
+  readonly label: string;
+  readonly change: WishChange;
 }
 
 export type ToMaker =
