@@ -49,7 +49,7 @@ function Room({ classId, classYears, view }: RoomProps) {
   // A change of the address that leaves the wish as it was must not make everything anew.
   const order = useMemo<MakeOrder | null>(
     () =>
-      wish.activity !== 'jigsaw' && wish.source === 'chosen' && wish.skills.length === 0
+      wish.source === 'chosen' && wish.skills.length === 0
         ? null
         : { wish, locale, due: wish.source === 'due' ? view.due.map(({ skillId }) => skillId) : [] },
     // oxlint-disable-next-line react-hooks/exhaustive-deps

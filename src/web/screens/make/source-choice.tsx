@@ -19,26 +19,35 @@ const NAMED = 3;
 
 export function SourceChoice({ wish, view, onChange }: Props) {
   const [isPicking, setIsPicking] = useState(false);
+  // A jigsaw’s rows are sentences, not questions: nothing of it is due.
+  const isJigsaw = wish.activity === 'jigsaw';
+  const sources = isJigsaw ? SOURCES.filter((id) => id !== 'due') : SOURCES;
+  const source = isJigsaw && wish.source === 'due' ? 'mix' : wish.source;
+  const label = isJigsaw ? 'Rows about' : 'Questions about';
   const chosen = wish.skills.flatMap((id) => view.skills.find((skill) => skill.id === id) ?? []);
   return (
     <div className={styles.row}>
       <span className={styles.label} aria-hidden="true">
-        Questions about
+        {label}
       </span>
       <ChoiceRow
-        label="Questions about"
-        choices={SOURCES.map((id) => ({ id, label: SOURCE_WORDS[id] }))}
-        chosen={wish.source}
+        label={label}
+        choices={sources.map((id) => ({ id, label: SOURCE_WORDS[id] }))}
+        chosen={source}
         onChoose={(id) => {
-          const source = SOURCES.find((one) => one === id);
-          if (!source) return;
-          onChange({ source });
-          if (source === 'chosen' && chosen.length === 0) setIsPicking(true);
+          const next = SOURCES.find((one) => one === id);
+          if (!next) return;
+          onChange({ source: next });
+          if (next === 'chosen' && chosen.length === 0) setIsPicking(true);
         }}
       />
-      {wish.source === 'due' && <Due due={view.due} />}
-      {wish.source === 'mix' && <p className={styles.note}>Different topics in turn, all within reach.</p>}
-      {wish.source === 'chosen' && (
+      {source === 'due' && <Due due={view.due} />}
+      {source === 'mix' && (
+        <p className={styles.note}>
+          {isJigsaw ? 'Numbers that suit the years.' : 'Different topics in turn, all within reach.'}
+        </p>
+      )}
+      {source === 'chosen' && (
         <Chosen
           skills={chosen}
           onRemove={(id) => onChange({ skills: wish.skills.filter((one) => one !== id) })}

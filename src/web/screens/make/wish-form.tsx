@@ -32,7 +32,7 @@ export function WishForm({ wish, view, onChange }: Props) {
       <Row label={`${words.yearWord} levels`}>
         <YearPicker isShort years={wish.years} onChange={(years) => onChange({ years })} />
       </Row>
-      {wish.activity !== 'jigsaw' && <SourceChoice wish={wish} view={view} onChange={onChange} />}
+      <SourceChoice wish={wish} view={view} onChange={onChange} />
       <SizeChoice wish={wish} onChange={onChange} />
       <Hardness wish={wish} onChange={onChange} />
       <div className={styles.counts}>

@@ -69,7 +69,16 @@ function trailRequest(order: MakeOrder, at: number): TrailRequest {
 
 function jigsawRequest({ wish, locale }: MakeOrder, at: number): JigsawRequest {
   const { years, rows, columns, level, rowKind, seed } = wish;
-  return { years, rows, columns, level, rowKind, locale, seed: seedOfSet(seed, at) };
+  return {
+    years,
+    rows,
+    columns,
+    level,
+    rowKind,
+    locale,
+    seed: seedOfSet(seed, at),
+    ...(wish.source === 'chosen' ? { skills: wish.skills } : {}),
+  };
 }
 
 function drawn(
