@@ -290,6 +290,33 @@ const KITS = [
       { name: 'trail-key', document: 'key', page: 1 },
     ],
   },
+  {
+    make: ['chain', '--years', '3-4', '--seed', '5'],
+    shown: [
+      { name: 'chain-strips', document: 'cards', page: 1 },
+      { name: 'chain-backs', document: 'cards', page: 2 },
+      { name: 'chain-pupil', document: 'pupil', page: 1 },
+    ],
+  },
+  {
+    make: ['chain', '--years', '3-4', '--seed', '5', '--count', '10'],
+    shown: [
+      { name: 'chain-key', document: 'key', page: 1 },
+      { name: 'chain-labels', document: 'labels', page: 1 },
+    ],
+  },
+  {
+    make: [
+      ...['jigsaw', '--years', '3-4', '--rows', '5', '--columns', '7'],
+      ...['--level', 'middle', '--seed', '4'],
+    ],
+    shown: [
+      { name: 'jigsaw-pieces', document: 'pieces', page: 1 },
+      { name: 'jigsaw-mat', document: 'pieces', page: 3 },
+      { name: 'jigsaw-pupil', document: 'pupil', page: 1 },
+      { name: 'jigsaw-key', document: 'key', page: 1 },
+    ],
+  },
 ];
 
 function takeKits(folder, isWanted) {

@@ -35,8 +35,10 @@ const OUTLINE_MM = 0.5;
 const GRID_MM = 0.2;
 const GRID_INK = '#999999';
 const GIVEN_INK = '#555555';
-/** Letters of pieces, as a share of a cell's side. */
+/** Letters of pieces, as a share of a cell's side; in small cells they grow, up to a share, to what an adult can read. */
 const NAME_SIZE = 0.15;
+const MOST_NAME_SIZE = 0.2;
+const READABLE_NAME_MM = 2.1;
 
 /** How what stands in the cells is drawn. */
 export interface CellStyle {
@@ -184,7 +186,7 @@ function markedPlace(jigsaw: Source, cells: readonly Place[]): Place {
 
 /** The small arrow that points up, with the piece's letter beside it, at the top left of a cell. */
 function upMark([row, column]: Place, cellMm: number, contentMm: number, name: string): Mark[] {
-  const size = NAME_SIZE * contentMm;
+  const size = Math.max(NAME_SIZE * contentMm, Math.min(READABLE_NAME_MM, MOST_NAME_SIZE * contentMm));
   const rim = (cellMm - contentMm) / 2;
   const [x, y] = [column * cellMm + rim + 0.1 * contentMm, row * cellMm + rim + 0.14 * contentMm];
   const arrow = polygon(

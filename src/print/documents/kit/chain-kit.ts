@@ -13,7 +13,7 @@ export const chainKit: ActivityKit<Chain> = {
   audience: audienceOf,
   contents: ({ cards }) => `${cards.length} strips`,
   howTo: ({ cards }) =>
-    `Begin with Start. Find the strip that has the answer, and so on. Are all ${cards.length} strips used, with Finish last? Then every answer is right.`,
+    `Begin with Start. Find the strip that has the answer, and so on. All ${cards.length} strips used, and Finish last? Then every answer is right.`,
   topics: ({ cards }) => strandsInWords(cards.flatMap(({ question }) => question ?? [])),
   looseParts: chainCardParts,
   keyParts: chainKeyParts,

@@ -8,9 +8,9 @@ import { type PartData, paperData } from '../page-data.js';
 import { type KitComposer, lowerFirst, setsInWords } from './activity-kit.js';
 import { seedNote } from './notes.js';
 
-/** Half the width between the margins of A4. */
-const GLANCE_WIDTH_MM = 84;
-const LARGEST_CELL_MM = 13;
+/** Small jigsaws stand two and two, wide ones alone in their row, so that letters stay readable. */
+const WIDE_COLUMNS = 8;
+const CELL_MM = { narrow: 12, wide: 11 } as const;
 /** Sets to a part, so that many long explanations are set in pieces. */
 const SETS_A_PART = 10;
 
@@ -26,6 +26,7 @@ export function* jigsawKeyParts({ sets, paper, options }: KitComposer<Jigsaw>): 
       heading: `Jigsaw: the finished ${some.length > 1 ? 'jigsaws' : 'jigsaw'} of ${lowerFirst(setsInWords(some))}`,
       lead: 'A gap, a piece left over or a row that is not true: ask which row the child is sure of, and begin there. The letters stand on the pieces.',
       foot: setsInWords(some),
+      glanceColumns: some.some(({ activity }) => activity.columns >= WIDE_COLUMNS) ? 1 : 2,
       sets: some.map(setKey),
     };
   }
@@ -33,7 +34,7 @@ export function* jigsawKeyParts({ sets, paper, options }: KitComposer<Jigsaw>): 
 
 function setKey(set: KitSet<Jigsaw>): object {
   const jigsaw = set.activity;
-  const cell = Math.min(LARGEST_CELL_MM, GLANCE_WIDTH_MM / jigsaw.columns);
+  const cell = jigsaw.columns >= WIDE_COLUMNS ? CELL_MM.wide : CELL_MM.narrow;
   const { svg, widthMm, heightMm, alt } = drawJigsawMat(jigsaw, cell, { isSolved: true });
   return {
     set: String(set.number),
