@@ -306,10 +306,7 @@ const KITS = [
     ],
   },
   {
-    make: [
-      ...['jigsaw', '--years', '3-4', '--rows', '5', '--columns', '7'],
-      ...['--level', 'middle', '--seed', '4'],
-    ],
+    make: 'jigsaw --years 3-4 --rows 5 --columns 7 --level middle --seed 4'.split(' '),
     shown: [
       { name: 'jigsaw-pieces', document: 'pieces', page: 1 },
       { name: 'jigsaw-mat', document: 'pieces', page: 3 },

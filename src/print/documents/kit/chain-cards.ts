@@ -102,7 +102,7 @@ function notesOf(sheet: Sheet, grid: CardGrid, hasBacks: boolean): object {
   const first = sheet.strips.find((strip) => strip !== null);
   return {
     heading: sheet.heading,
-    print: `${printHint(hasBacks)} A strip is ${grid.cardWidth} mm long and ${grid.cardHeight} mm high.`,
+    print: `${printHint(hasBacks)} Strips of ${grid.cardWidth} mm by ${grid.cardHeight} mm.`,
     caution: CAUTION,
     seed: first ? seedNote(first.set) : '',
   };

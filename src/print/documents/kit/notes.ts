@@ -1,15 +1,15 @@
 // The small print around sheets that are cut: how to print them, and the usual caution.
 import type { KitSet } from '../../kit-request.js';
 
-/** The usual caution about blades, laminators and small parts (common practice). */
-export const CAUTION = 'Adults laminate and cut. Small pieces are not for children under three.';
+/** A hint for laminating, with the usual caution about blades and small parts (common practice). */
+export const CAUTION = 'Adults laminate whole sheets, then cut. Not for children under three.';
 
 /** No text comes closer to a cut. */
 export const SAFE_MM = 3;
 
 /** How to print a sheet that keeps its size, one-sided or two-sided. */
 export function printHint(hasBacks: boolean): string {
-  return hasBacks ? 'Print at 100 %, both sides, turned on the long edge.' : 'Print at 100 %, one side.';
+  return hasBacks ? 'Print at 100 %, two-sided on the long edge.' : 'Print at 100 %, one-sided.';
 }
 
 /** From what a set can be made again. */
