@@ -98,6 +98,21 @@ function screens(classId) {
       },
     },
     { name: 'print-room', path: inClass('print'), size: LAPTOP },
+    { name: 'make-chain', path: `${inClass('make')}?seed=12`, size: LAPTOP, before: setMade },
+    { name: 'make-trail', path: `${inClass('make')}?activity=trail&seed=7`, size: LAPTOP, before: setMade },
+    { name: 'make-jigsaw', path: `${inClass('make')}?activity=jigsaw&seed=7`, size: LAPTOP, before: setMade },
+    {
+      name: 'make-paper',
+      path: `${inClass('make')}?seed=12&count=10`,
+      size: LAPTOP,
+      before: async (page) => {
+        await setMade(page);
+        await page.getByRole('radiogroup', { name: 'Show' }).getByText('Paper').click();
+        await page.getByRole('radiogroup', { name: 'What to print' }).getByText('Strips').click();
+        await page.getByRole('img', { name: 'Page 20 of the print' }).waitFor();
+      },
+    },
+    { name: 'make-tablet', path: `${inClass('make')}?activity=trail&seed=3`, size: TABLET, before: setMade },
     {
       name: 'marking',
       path: `${inClass('marking')}?date=${MARKED_DAY}`,
@@ -185,6 +200,11 @@ function screens(classId) {
       before: (page) => page.getByRole('button', { name: 'A hint' }).click(),
     },
   ];
+}
+
+/** The Make room once its set is there. */
+async function setMade(page) {
+  await page.getByRole('heading', { name: /^A (chain|trail|jigsaw)/ }).waitFor();
 }
 
 /** The marking grid with the place of work on a wrong answer, so that its card shows. */
