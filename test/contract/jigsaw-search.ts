@@ -41,13 +41,20 @@ export function countAssemblies(
   const grid = Array.from({ length: rows * columns }, () => EMPTY);
   const judge = new RowJudge(tokens, rowRule, columns);
   const used = pieces.map(() => false);
+  const loose = tokens.map((_, id) => names.filter((name) => name === distinct[id]).length);
+  const take = ({ ids }: Way, by: number) => {
+    for (const id of ids) loose[id] = (loose[id] as number) + by;
+  };
   const isOpen = (way: Way): boolean => {
     if (used[way.piece] || way.at.some((cell) => grid[cell] !== EMPTY)) return false;
     if (!byRows) return true;
     way.at.forEach((cell, i) => {
       grid[cell] = way.ids[i] as number;
     });
-    const can = way.rows.every((row) => judge.canBeTrue(grid.slice(row * columns, (row + 1) * columns)));
+    const can = way.rows.every((row) => {
+      const line = grid.slice(row * columns, (row + 1) * columns);
+      return judge.canBeTrue(line) && (rowRule !== 'repeats' || canBeFilled(line, loose));
+    });
     for (const cell of way.at) grid[cell] = EMPTY;
     return can;
   };
@@ -72,6 +79,7 @@ export function countAssemblies(
     for (const list of counts.values()) if (list.length < fewest.length) fewest = list;
     for (const way of fewest) {
       used[way.piece] = true;
+      take(way, -1);
       way.at.forEach((cell, i) => {
         grid[cell] = way.ids[i] as number;
       });
@@ -82,11 +90,25 @@ export function countAssemblies(
       fill(rest, left - 1);
       for (const cell of way.at) grid[cell] = EMPTY;
       used[way.piece] = false;
+      take(way, 1);
       if (found >= most) return;
     }
   };
   fill(ways.filter(isOpen), pieces.length);
   return found;
+}
+
+/** Whether enough of each mark is left to repeat what lies in the line by some period. */
+function canBeFilled(line: readonly number[], loose: readonly number[]): boolean {
+  return [2, 3, 4].some((period) =>
+    Array.from({ length: period }, (_, turn) => line.filter((_, i) => i % period === turn)).every(
+      (places) => {
+        const [mark, ...others] = new Set(places.filter((id) => id !== EMPTY));
+        const gaps = places.filter((id) => id === EMPTY).length;
+        return others.length === 0 && (mark === undefined || (loose[mark] as number) >= gaps);
+      },
+    ),
+  );
 }
 
 /** Judges lines of token numbers, EMPTY where nothing lies; remembers what it judged. */

@@ -33,7 +33,7 @@ const ASKED: readonly Asked[] = [
   ['equivalents', 4, 8, 'easy'],
   ['families', 5, 9, 'easy'],
   ['steps', 6, 9, 'hard'],
-  ['repeats', 8, 10, 'middle'],
+  ['repeats', 6, 8, 'middle'],
   ['mixed', 3, 5, 'easy'],
   ['sentences', 6, 9, 'middle'],
   ['missing', 4, 6, 'easy'],
