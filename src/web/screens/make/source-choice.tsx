@@ -4,7 +4,7 @@ import type { MakeView, SkillChoice } from '#api/make.js';
 import { Button } from '../../parts/button.js';
 import { ChoiceRow } from '../../parts/choice-row.js';
 import styles from './choices.module.css';
-import { SkillPicker } from './skill-picker.js';
+import { SkillPicker } from '../../parts/skill-picker.js';
 import { SOURCES, type Wish, type WishChange } from './wish.js';
 import { SOURCE_WORDS } from './words.js';
 

@@ -2,15 +2,8 @@
 import { JIGSAW_LEVELS, ROW_KINDS } from '#engine/activities/jigsaw/jigsaw.js';
 import { PITCHES, SUPPLY_ORDERS } from '#engine/activities/pitch.js';
 import { z } from 'zod';
-import {
-  ACTIVITIES,
-  LARGEST_SEED,
-  MOST_SKILLS,
-  RANGES,
-  SOURCES,
-  THEME_CHOICES,
-  type WishChange,
-} from './wish.js';
+import { MOST_SKILLS } from '../../parts/find-skills.js';
+import { ACTIVITIES, LARGEST_SEED, RANGES, SOURCES, THEME_CHOICES, type WishChange } from './wish.js';
 
 const whole = ([least, most]: readonly [number, number]) =>
   z.int().min(least).max(most).optional().catch(undefined);

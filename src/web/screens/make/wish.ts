@@ -58,7 +58,6 @@ export const SIDE_RANGES: Readonly<Record<ActivityId, { readonly rows: Range; re
   jigsaw: { rows: [LEAST_ROWS, MOST_ROWS], columns: [LEAST_COLUMNS, MOST_COLUMNS] },
 };
 
-export const MOST_SKILLS = 24;
 export const LARGEST_SEED = 999_999;
 
 /** The whole wish of a class: what was changed, and the usual for everything else. */

@@ -6,7 +6,7 @@ import { LADDER } from '#engine/activities/timed/ladder.js';
 import { makeQuery } from '../../app/queries.js';
 import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
-import { SkillPicker } from '../make/skill-picker.js';
+import { SkillPicker } from '../../parts/skill-picker.js';
 import { TextInput } from '../../parts/text-input.js';
 import styles from './practice.module.css';
 

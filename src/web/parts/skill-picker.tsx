@@ -11,13 +11,12 @@ import {
   SearchField,
 } from 'react-aria-components';
 import type { SkillChoice } from '#api/make.js';
-import { useWords } from '../../app/use-words.js';
-import { Button } from '../../parts/button.js';
-import { ChoiceRow } from '../../parts/choice-row.js';
-import { DialogFrame } from '../../parts/dialog-frame.js';
-import { findSkills } from './find-skills.js';
+import { useWords } from '../app/use-words.js';
+import { Button } from './button.js';
+import { ChoiceRow } from './choice-row.js';
+import { DialogFrame } from './dialog-frame.js';
+import { findSkills, MOST_SKILLS } from './find-skills.js';
 import styles from './skill-picker.module.css';
-import { MOST_SKILLS } from './wish.js';
 
 interface Props {
   readonly skills: readonly SkillChoice[];

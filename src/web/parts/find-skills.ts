@@ -2,6 +2,9 @@
 import type { SkillChoice } from '#api/make.js';
 import { STRANDS, strandTitle } from '#engine/curriculum/strands.js';
 
+/** As many as one activity draws on. */
+export const MOST_SKILLS = 24;
+
 export interface SkillGroup {
   readonly id: string;
   readonly title: string;
