@@ -7,10 +7,12 @@ import { parseDayNumber } from '#engine/numbers/day-number.js';
 import { Rng } from '#engine/random/rng.js';
 import { valueOf } from '../failure.js';
 import { readLocale, readWhole, readWord, readYears } from '../options.js';
+import { readOwnFile } from '../own-list.js';
 import { printJson, printText } from '../output.js';
 
 interface Options {
   readonly number: string;
+  readonly own?: string;
   readonly years: string;
   readonly side: string;
   readonly rungs: string;
@@ -32,6 +34,7 @@ export function makeBoard(options: Options): void {
     rungs: readWhole('--rungs', options.rungs, 6, 16),
     locale: locale.id,
     classModel: typicalClass(years),
+    ...(options.own === undefined ? {} : { own: readOwnFile(options.own).map(({ question }) => question) }),
   };
   const seed = readWhole('--seed', options.seed, 0, LARGEST_SEED);
   if (options.count === undefined) {

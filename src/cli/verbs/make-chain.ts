@@ -7,11 +7,14 @@ import { PITCHES, SUPPLY_ORDERS } from '#engine/activities/supply.js';
 import { Rng } from '#engine/random/rng.js';
 import { valueOf } from '../failure.js';
 import { readLocale, readNames, readWhole, readWord, readYears } from '../options.js';
+import { readOwnSource } from '../own-list.js';
 import { printJson, printText } from '../output.js';
 
 interface Options {
   readonly years: string;
   readonly skills?: string;
+  readonly own?: string;
+  readonly number?: string;
   readonly cards: string;
   readonly pitch: string;
   readonly order: string;
@@ -24,13 +27,15 @@ interface Options {
 const LARGEST_SEED = 2_147_483_647;
 
 export function makeChain(options: Options): void {
+  const locale = readLocale(options.locale);
   const base: Omit<ChainRequest, 'seed'> = {
     years: readYears('--years', options.years),
-    locale: readLocale(options.locale).id,
+    locale: locale.id,
     cards: readWhole('--cards', options.cards, 6, 16),
     pitch: readWord('--pitch', options.pitch, PITCHES),
     order: readWord('--order', options.order, SUPPLY_ORDERS),
     ...(options.skills === undefined ? {} : { skills: readNames('--skills', options.skills) }),
+    ...readOwnSource(options, locale),
   };
   const seed = readWhole('--seed', options.seed, 0, LARGEST_SEED);
   if (options.count === undefined) {

@@ -14,11 +14,14 @@ import {
 import { Rng } from '#engine/random/rng.js';
 import { valueOf } from '../failure.js';
 import { readLocale, readNames, readWhole, readWord, readYears } from '../options.js';
+import { readOwnSource } from '../own-list.js';
 import { printJson, printText } from '../output.js';
 
 interface Options {
   readonly years: string;
   readonly skills?: string;
+  readonly own?: string;
+  readonly number?: string;
   readonly kind: string;
   readonly rows: string;
   readonly columns: string;
@@ -33,14 +36,16 @@ interface Options {
 const LARGEST_SEED = 2_147_483_647;
 
 export function makeJigsaw(options: Options): void {
+  const locale = readLocale(options.locale);
   const base: Omit<JigsawRequest, 'seed'> = {
     years: readYears('--years', options.years),
-    locale: readLocale(options.locale).id,
+    locale: locale.id,
     rows: readWhole('--rows', options.rows, LEAST_ROWS, MOST_ROWS),
     columns: readWhole('--columns', options.columns, LEAST_COLUMNS, MOST_COLUMNS),
     level: readWord('--level', options.level, JIGSAW_LEVELS),
     rowKind: readWord('--kind', options.kind, ROW_KINDS),
     ...(options.skills === undefined ? {} : { skills: readNames('--skills', options.skills) }),
+    ...readOwnSource(options, locale),
   };
   const seed = readWhole('--seed', options.seed, 0, LARGEST_SEED);
   const show = (jigsaw: Jigsaw) => printJigsaw(jigsaw, options.steps ?? false);

@@ -5,11 +5,14 @@ import { THEMES, TRAIL_SIZE, type Trail } from '#engine/activities/trail/trail.j
 import { Rng } from '#engine/random/rng.js';
 import { valueOf } from '../failure.js';
 import { readLocale, readNames, readWhole, readWord, readYears } from '../options.js';
+import { readOwnSource } from '../own-list.js';
 import { printJson, printText } from '../output.js';
 
 interface Options {
   readonly years: string;
   readonly skills?: string;
+  readonly own?: string;
+  readonly number?: string;
   readonly rows: string;
   readonly columns: string;
   readonly pitch: string;
@@ -23,13 +26,15 @@ interface Options {
 const LARGEST_SEED = 2_147_483_647;
 
 export function makeTrail(options: Options): void {
+  const locale = readLocale(options.locale);
   const base: Omit<TrailRequest, 'seed'> = {
     years: readYears('--years', options.years),
-    locale: readLocale(options.locale).id,
+    locale: locale.id,
     rows: readWhole('--rows', options.rows, TRAIL_SIZE.least, TRAIL_SIZE.most),
     columns: readWhole('--columns', options.columns, TRAIL_SIZE.least, TRAIL_SIZE.most),
     pitch: readWord('--pitch', options.pitch, PITCHES),
     ...(options.skills === undefined ? {} : { skills: readNames('--skills', options.skills) }),
+    ...readOwnSource(options, locale),
     ...(options.theme === undefined ? {} : { theme: readWord('--theme', options.theme, THEMES) }),
   };
   const seed = readWhole('--seed', options.seed, 0, LARGEST_SEED);

@@ -5,10 +5,9 @@ import { askOwn } from '#engine/own-questions/own-question.js';
 import { practiceQuestions } from '#engine/questions/practice.js';
 import type { Question } from '#engine/questions/question.js';
 import { skillById } from '#engine/skills/map.js';
-import { readOwnQuestions } from '#server/app/own-questions/read-own-questions.js';
-import { sentenceOf, UsageFailure, valueOf } from '../failure.js';
-import { readText } from '../input.js';
+import { UsageFailure, valueOf } from '../failure.js';
 import { readLocale, readNames, readWhole } from '../options.js';
+import { readOwnFile } from '../own-list.js';
 import { note, printJson, printText } from '../output.js';
 
 interface Options {
@@ -48,17 +47,8 @@ function ofOwn(file: string, options: Options, locale: Locale): Question[] {
   if (options.number === undefined)
     throw new UsageFailure('--own needs the number that the questions are about: --number 47.');
   const day = valueOf(parseDayNumber(options.number, locale));
-  const { questions: own, problems } = readOwnQuestions(readText(file), file);
-  const [first, ...others] = problems.map(
-    (one) =>
-      `${file}: ${one.row > 0 ? `row ${one.row}` : 'the list'}${one.column === '' ? '' : `, ${one.column}`}: ${sentenceOf(one)}`,
-  );
-  if (first !== undefined) {
-    for (const other of others) note(other);
-    throw new UsageFailure(first);
-  }
   const items: Question[] = [];
-  for (const { row, question } of own) {
+  for (const { row, question } of readOwnFile(file)) {
     const asked = askOwn(question, day, locale);
     if (!asked.ok) note(`Row ${row} is left out: ${asked.message}`);
     else if (asked.value === null) note(`Row ${row} is left out: it does not suit ${day.text}.`);

@@ -2,6 +2,8 @@
 // strands mixed, in a bounded number of draws. A wish that cannot be met is answered at once with what to change.
 import { type ClassModel, predictClass, typicalClass } from '../learning/class-model.js';
 import { type LocaleId, localeOf } from '../numbers/locale.js';
+import { isOwnId } from '../own-questions/own-question.js';
+import { drawOwn, type OwnSource } from '../own-questions/own-supply.js';
 import { PLAIN_CASE } from '../questions/difficulty.js';
 import { foldText } from '../questions/equivalence.js';
 import { finishQuestion } from '../questions/finish.js';
@@ -10,6 +12,7 @@ import { Rng } from '../random/rng.js';
 import { SKILLS, skillById } from '../skills/map.js';
 import type { Skill } from '../skills/skill.js';
 import { PITCHES, type Pitch, SUPPLY_ORDERS, type SupplyOrder } from './pitch.js';
+import { predictQuestion } from './predict-question.js';
 import { answerMarks, shareMark } from './sameness.js';
 
 export { PITCHES, type Pitch, SUPPLY_ORDERS, type SupplyOrder };
@@ -21,6 +24,8 @@ export interface SupplyRequest {
   readonly skills?: readonly string[];
   /** Skills due for review, most urgent first: they come before others. Unknown ones are passed over. */
   readonly due?: readonly string[];
+  /** A teacher's own questions: they come first, whatever their year, and skills fill up what is missing. */
+  readonly own?: OwnSource;
   readonly pitch?: Pitch;
   /** What is known about the class; a typical class of these years when left out. */
   readonly classModel?: ClassModel;
@@ -30,7 +35,7 @@ export interface SupplyRequest {
   /** Longest question and answer that the piece can carry, in characters. */
   readonly longestText?: number;
   readonly longestAnswer?: number;
-  /** Lowest and highest predicted share of the class that succeeds, 0 to 1; open when left out. Due skills come anyway. */
+  /** Lowest and highest predicted share of the class that succeeds, 0 to 1; open when left out. Due skills and own questions come anyway. */
   readonly success?: readonly [low: number, high: number];
   /** Anything else that a question must be. */
   readonly suits?: (question: Question) => boolean;
@@ -212,6 +217,14 @@ export function* drawQuestions(
     (skill) => ({ skill, rng: null, turn: 0, misses: 0 }),
   );
   let draws = 0;
+  for (const question of request.own ? drawOwn(request.own, root.fork('own'), locale) : []) {
+    // Own questions with few different answers must leave draws for others.
+    if (draws++ >= mostDraws / 2) break;
+    const supplied = fits(question, request) ? supply(question, plan) : null;
+    if (supplied === null) continue;
+    seen.add(foldText(question.text));
+    yield supplied;
+  }
   while (draws < mostDraws && sources.some((source) => source.misses < MOST_MISSES)) {
     for (const source of sources) {
       if (source.misses >= MOST_MISSES) continue;
@@ -254,11 +267,11 @@ function supply(question: Question, plan: SupplyPlan): SuppliedQuestion | null {
   const slipMarks = question.slips.map((slip) => answerMarks(slip, locale));
   if (slipMarks.some((marks) => shareMark(marks, rightMarks))) return null;
   const shift = PITCH_SHIFT[request.pitch ?? 'middle'];
-  const chance = predictClass(classModel, question.skill, question.difficulty - shift).mean;
+  const chance = predictQuestion(classModel, question, -shift);
   const predicted = Math.round(chance * 10_000) / 10_000;
   const [low, high] = request.success ?? [0, 1];
-  const isDue = request.due?.includes(question.skill) ?? false;
-  if (!isDue && (predicted < low || predicted > high)) return null;
+  const isWished = isOwnId(question.skill) || (request.due?.includes(question.skill) ?? false);
+  if (!isWished && (predicted < low || predicted > high)) return null;
   return {
     question,
     predicted,
@@ -315,10 +328,12 @@ export function tooFew(plan: SupplyPlan, found: number, wanted: number): SupplyE
 }
 
 /** The skills of a plan in words: “Doubles” and “Number bonds to 10”, or "these 7 skills". */
-export function sourceName({ skills }: SupplyPlan): string {
-  return skills.length > 3
-    ? `these ${skills.length} skills`
-    : skills.map((skill) => `“${skill.title}”`).join(' and ');
+export function sourceName({ skills, request }: SupplyPlan): string {
+  const named =
+    skills.length > 3
+      ? `these ${skills.length} skills`
+      : skills.map((skill) => `“${skill.title}”`).join(' and ');
+  return request.own ? `your own questions with ${named}` : named;
 }
 
 /** What would give more questions, as the end of a sentence: "add a skill such as …" or "choose other years". */

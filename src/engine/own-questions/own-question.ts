@@ -39,6 +39,8 @@ type TextPart = string | Formula;
 
 /** A source that was read: it makes a question for any number that suits it. */
 export interface OwnQuestion {
+  /** "own." and letters that follow from question and answer: stands where a skill of the map has its id. */
+  readonly id: string;
   readonly text: readonly TextPart[];
   readonly answer: Formula;
   readonly slips: readonly Formula[];
@@ -50,6 +52,8 @@ export interface OwnQuestion {
 
 /** Under which the slips of own questions are counted: the teacher expected them, and nobody has said what they tell. */
 const EXPECTED = 'own.expected';
+/** How the ids of own questions begin. No skill of the map is called so. */
+const OWN = 'own.';
 const LONGEST_TEXT = 160;
 
 /** The question that a source describes, or every fault in it. */
@@ -81,7 +85,8 @@ export function readOwnQuestion(
   const strand = take('strand', readStrand(source.strand));
   if (faults.length > 0 || text === null || answer === null || year === null || strand === null)
     return { ok: false, faults };
-  return { ok: true, value: { text, answer, slips, way, when, year, strand } };
+  const id = `${OWN}${hashText(`${source.question.trim()}|${source.answer.trim()}`).toString(36)}`;
+  return { ok: true, value: { id, text, answer, slips, way, when, year, strand } };
 }
 
 function readText(text: string): FormulaResult<TextPart[]> {
@@ -126,6 +131,11 @@ function readStrand(text: string): FormulaResult<StrandId> {
       };
 }
 
+/** True for the id of an own question where a skill's id may stand. */
+export function isOwnId(skill: string): boolean {
+  return skill.startsWith(OWN);
+}
+
 /**
  * The question for the day's number, exact and complete; null where the source says that the number does not suit; a
  * message where a formula comes to nothing that can be asked (division by 0, an answer below 0, a decimal without end).
@@ -161,7 +171,7 @@ export function askOwn(own: OwnQuestion, day: DayNumber, locale: Locale): Formul
     ok: true,
     value: {
       id: `own:${hashText(`${text.value}|${answer.value.text}`).toString(36)}`,
-      skill: 'own',
+      skill: own.id,
       year: own.year,
       strand: own.strand,
       text: text.value,

@@ -3,6 +3,7 @@ import { type ClassModel, typicalClass } from '../../learning/class-model.js';
 import type { DayNumber } from '../../numbers/day-number.js';
 import { foldText } from '../../numbers/fold-text.js';
 import { type LocaleId, localeOf } from '../../numbers/locale.js';
+import type { OwnQuestion } from '../../own-questions/own-question.js';
 import type { Question } from '../../questions/question.js';
 import { Rng } from '../../random/rng.js';
 import { SKILLS } from '../../skills/map.js';
@@ -26,6 +27,8 @@ export interface BoardRequest {
   readonly classModel?: ClassModel;
   /** Skills due for review, most urgent first. */
   readonly due?: readonly string[];
+  /** A teacher's own questions: up to three a board, where they suit the number. */
+  readonly own?: readonly OwnQuestion[];
   /** Locked rungs: rung number (from 1) to its question. */
   readonly fixed?: ReadonlyMap<number, Question>;
   /** Question texts that must not come, such as last week's. */
@@ -43,6 +46,8 @@ export interface BoardError {
 export const USUAL_RUNGS = 12;
 const FEWEST_RUNGS = 6;
 const MOST_RUNGS = 16;
+/** Own questions that a board is made to carry; more come only where they fit as well as others do. */
+const OWN_WANTED = 3;
 
 /** What is wrong with a request before any composing, or null. */
 export function problemWith(request: BoardRequest): BoardError | null {
@@ -132,6 +137,7 @@ export function ladderTask(request: BoardRequest, rules: LadderRules, free: Read
       due: isDue,
       avoid: new Set([...(request.avoid ?? []), ...locks.map((lock) => lock.question.text)].map(foldText)),
       free,
+      own: request.own ?? [],
     },
     new Rng(request.seed).fork('board'),
   );
@@ -142,11 +148,17 @@ export function ladderTask(request: BoardRequest, rules: LadderRules, free: Read
   });
   const offered = new Set(candidates.map((candidate) => candidate.question.skill));
   const reviews = Math.max(1, Math.round((REVIEWS_WANTED * rungs) / USUAL_RUNGS));
+  // Own questions are looked for as reviews are; which ones come is drawn, so that every row has its turn.
+  const own = new Rng(request.seed)
+    .fork('own')
+    .shuffle([...new Set((request.own ?? []).map(({ id }) => id))])
+    .filter((id) => offered.has(id))
+    .slice(0, OWN_WANTED);
   return {
     candidates,
     targets: targetCurve(request.side, rungs),
     locked,
-    due: due.filter((id) => offered.has(id)).slice(0, reviews),
+    due: [...own, ...due.filter((id) => offered.has(id)).slice(0, reviews)],
     rules,
   };
 }

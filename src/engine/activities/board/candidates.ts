@@ -1,14 +1,16 @@
 // Everything that could stand on a board today: questions about the day's number, and due reviews.
-import { type ClassModel, predictClass } from '../../learning/class-model.js';
+import type { ClassModel } from '../../learning/class-model.js';
 import { abilityVariance } from '../../learning/state.js';
 import type { DayNumber } from '../../numbers/day-number.js';
 import type { Locale } from '../../numbers/locale.js';
+import { askOwn, type OwnQuestion } from '../../own-questions/own-question.js';
 import { foldText } from '../../questions/equivalence.js';
 import { generateQuestions, questionsAbout } from '../../questions/generate.js';
 import { commonDifficulty, type Question } from '../../questions/question.js';
 import { type Rng } from '../../random/rng.js';
 import { skillById } from '../../skills/map.js';
 import type { Skill } from '../../skills/skill.js';
+import { predictQuestion } from '../predict-question.js';
 
 /** Years above the class's highest that a board may reach into. */
 const YEARS_AHEAD = 2;
@@ -50,12 +52,23 @@ export interface CandidateRequest {
   readonly avoid: ReadonlySet<string>;
   /** Skills that may also be asked without the day's number: only where too little can be asked about it. */
   readonly free: ReadonlySet<string>;
+  /** A teacher's own questions, wanted before all others. Those that say nothing of the day's number stay away. */
+  readonly own: readonly OwnQuestion[];
 }
 
 /** All candidates, in the order of the skill map; no two have the same text, nor ask the same sum unless it is due. */
 export function gatherCandidates(request: CandidateRequest, rng: Rng): Candidate[] {
   const out = new Map<string, Candidate>();
   const sums = new Set<string>();
+  const { number, locale, avoid } = request;
+  for (const own of request.own) {
+    const asked = askOwn(own, number, locale);
+    const question = asked.ok ? asked.value : null;
+    if (!question?.usesNumber || out.has(question.text) || avoid.has(foldText(question.text))) continue;
+    const sum = sumOf(question);
+    if (sum !== null) sums.add(sum);
+    out.set(question.text, makeCandidate(question, request.classModel, false));
+  }
   for (const skill of request.skills) {
     if (!isInReach(skill, request.years) || !request.classModel.space.indexOf.has(skill.id)) continue;
     const isDue = request.due.has(skill.id);
@@ -92,8 +105,7 @@ export function makeCandidate(question: Question, classModel: ClassModel, isDue:
   const answerText = foldText(question.answer.text);
   return {
     question,
-    predicted:
-      Math.round(predictClass(classModel, question.skill, question.difficulty).mean * 10_000) / 10_000,
+    predicted: Math.round(predictQuestion(classModel, question) * 10_000) / 10_000,
     common: Math.round(commonDifficulty(question) * 100) / 100,
     answerText,
     answerValue: question.answer.value ?? answerText,

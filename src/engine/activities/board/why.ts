@@ -1,6 +1,7 @@
 // The sentence beside a rung: why this question stands here, in a teacher's words.
 import { yearName } from '../../curriculum/years.js';
 import type { LocaleId } from '../../numbers/locale.js';
+import { isOwnId } from '../../own-questions/own-question.js';
 import type { Candidate } from './candidates.js';
 import { GREATEST_MISS } from './target-curve.js';
 
@@ -34,7 +35,9 @@ export function explainRung(
   const does = question.usesNumber ? `it ${question.usesNumber}` : '';
   const miss = predicted - target;
   let sentence: string;
-  if (isDue && does) sentence = `Brought back because it is due: ${does}, ${skill}; ${lowerFirst(reach)}`;
+  if (isOwnId(question.skill)) sentence = `One of your own questions: ${does}; ${lowerFirst(reach)}`;
+  else if (isDue && does)
+    sentence = `Brought back because it is due: ${does}, ${skill}; ${lowerFirst(reach)}`;
   else if (isDue)
     sentence = `Brought back because it is due, though it cannot use ${dayNumber}: ${skill}; ${lowerFirst(reach)}`;
   else if (does) sentence = `${reach}: ${does}, ${skill}`;

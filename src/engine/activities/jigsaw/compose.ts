@@ -24,7 +24,7 @@ export function composeJigsaw(request: JigsawRequest): JigsawResult {
   if (problem) return { ok: false, error: problem };
   const { rows, columns, seed, years, locale, rowKind = 'mixed', level = 'easy' } = request;
   const rowRule = ruleOf(rowKind);
-  const drawn = request.skills?.length ? poolOf({ ...request, skills: request.skills }, rowKind) : null;
+  const drawn = request.skills?.length || request.own ? poolOf(request, rowKind) : null;
   if (drawn !== null && !drawn.ok) return drawn;
   const pool = drawn?.value ?? null;
   const stream = new Rng(seed).fork('jigsaw');

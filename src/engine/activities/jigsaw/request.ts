@@ -1,5 +1,6 @@
 // What the jigsaw composer is asked, and the errors it may answer with.
 import type { LocaleId } from '../../numbers/locale.js';
+import type { OwnSource } from '../../own-questions/own-supply.js';
 import {
   JIGSAW_LEVELS,
   type Jigsaw,
@@ -29,6 +30,8 @@ export interface JigsawRequest {
   readonly locale: LocaleId;
   /** Rows are made from questions of these skills only; from the numbers of the years when left out or empty. */
   readonly skills?: readonly string[];
+  /** Rows are made from a teacher's own questions, as far as they are number sentences, and from `skills` if given. */
+  readonly own?: OwnSource;
 }
 
 export interface JigsawError {
@@ -160,16 +163,16 @@ export const ROW_KIND_NAMES: Readonly<Record<RowKind, string>> = {
 };
 
 /** That the years' numbers, or the skills, do not give so many rows. */
-export function noRows({ rowKind = 'mixed', rows, columns, skills = [] }: JigsawRequest): JigsawError {
+export function noRows({ rowKind = 'mixed', rows, columns, skills = [], own }: JigsawRequest): JigsawError {
   const rowsAsked = `${rows} different ${ROW_KIND_NAMES[rowKind]} of ${columns} cells`;
-  if (skills.length > 0) {
+  if (skills.length > 0 || own) {
     return {
       code: 'jigsaw.rows',
-      message: `The chosen skills do not give ${rowsAsked}.`,
+      message: `${own ? 'Your questions' : 'The chosen skills'} do not give ${rowsAsked}.`,
       hint:
         rowKind === 'families'
-          ? 'Choose 5 or 6 columns, fewer rows, or more skills that calculate.'
-          : 'Choose 5, 7 or 9 columns, fewer rows, or more skills.',
+          ? 'Choose 5 or 6 columns, fewer rows, or more that calculate.'
+          : 'Choose 5, 7 or 9 columns, fewer rows, or more of them.',
     };
   }
   return {

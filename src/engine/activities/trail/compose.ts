@@ -20,7 +20,7 @@ import { THEMES, type ThemeId, type Trail, type TrailFrame, TRAIL_SIZE, type Tra
 import { type Picture, weavePicture } from './weave.js';
 
 export interface TrailRequest
-  extends Pick<SupplyRequest, 'years' | 'skills' | 'due' | 'classModel' | 'success'> {
+  extends Pick<SupplyRequest, 'years' | 'skills' | 'due' | 'own' | 'classModel' | 'success'> {
   readonly pitch?: Pitch;
   /** 3 to 6 each. */
   readonly rows: number;
@@ -134,13 +134,14 @@ type Questions =
 
 function questionsFor(request: TrailRequest, picture: Picture, rng: Rng): Questions {
   const side = tileSideMm(request.rows, request.columns);
-  const { years, skills, due, classModel, success, pitch, locale, seed } = request;
+  const { years, skills, due, own, classModel, success, pitch, locale, seed } = request;
   let few: TrailError | null = null;
   for (const longestAnswer of LONGEST_ANSWERS) {
     const supplied = supplyQuestions({
       years,
       ...(skills ? { skills } : {}),
       ...(due ? { due } : {}),
+      ...(own ? { own } : {}),
       ...(classModel ? { classModel } : {}),
       ...(success ? { success } : {}),
       ...(pitch ? { pitch } : {}),

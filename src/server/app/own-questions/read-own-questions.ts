@@ -1,4 +1,5 @@
-// A list of a teacher's own questions as CSV -> questions that can be asked about any number, and what is wrong where.
+// A list of a teacher's own questions, as a table or as lines -> questions about any number, and what is wrong where.
+import { MOST_OWN, OWN_PARTS, ownLineOf, readOwnLines } from '#engine/own-questions/own-lines.js';
 import {
   type OwnQuestion,
   type OwnQuestionSource,
@@ -18,15 +19,45 @@ export interface OwnListProblem {
 export interface OwnList {
   readonly questions: readonly { readonly row: number; readonly question: OwnQuestion }[];
   readonly problems: readonly OwnListProblem[];
+  /** The whole list as lines, rows with a fault too: what a teacher mends in the app. */
+  readonly lines: readonly string[];
 }
 
-const COLUMNS = ['question', 'answer', 'slips', 'way', 'when', 'year', 'strand'] as const;
 const NEEDED = ['question', 'answer'] as const;
-const MOST = 500;
 const SEE = 'docs/own-questions.md has the columns and the formulas.';
 
 /** The questions of a list, and every fault with its row and column; a row with a fault gives no question. */
 export function readOwnQuestions(text: string, name: string): OwnList {
+  return isLines(text) ? readAsLines(text) : readAsTable(text, name);
+}
+
+/** Whether the first line is a question with bars and not the heading of a table. */
+function isLines(text: string): boolean {
+  const [first = ''] = text.trimStart().split('\n', 1);
+  const [cell = '', ...more] = first.split('|');
+  return more.length > 0 && headingKey(cell) !== 'question';
+}
+
+function readAsLines(text: string): OwnList {
+  const lines = text.split(/\r?\n/).filter((line) => line.trim() !== '');
+  const problems: OwnListProblem[] = [];
+  if (lines.length > MOST_OWN)
+    problems.push({
+      row: 0,
+      column: '',
+      message: `The list has ${lines.length} questions.`,
+      hint: `Keep a list to ${MOST_OWN}.`,
+    });
+  const questions = readOwnLines(text).flatMap(({ line, read }) => {
+    if (read.ok) return [{ row: line, question: read.value }];
+    for (const { part, message } of read.faults)
+      problems.push({ row: line, column: part, message, hint: SEE });
+    return [];
+  });
+  return { questions, problems, lines };
+}
+
+function readAsTable(text: string, name: string): OwnList {
   const problems: OwnListProblem[] = [];
   const problem = (row: number, column: string, message: string, hint: string) =>
     void problems.push({ row, column, message, hint });
@@ -34,24 +65,28 @@ export function readOwnQuestions(text: string, name: string): OwnList {
   if (table === null) {
     if (problems.length === 0)
       problem(0, '', `${name} is empty.`, 'Give it a heading row and one question a row.');
-    return { questions: [], problems };
+    return { questions: [], problems, lines: [] };
   }
   const keys = table.header.map(headingKey);
   for (const needed of NEEDED)
     if (!keys.includes(needed)) problem(1, needed, `There is no column “${needed}”.`, SEE);
   for (const [at, key] of keys.entries())
-    if (key !== '' && !COLUMNS.some((column) => column === key))
+    if (key !== '' && !OWN_PARTS.some((column) => column === key))
       problem(1, table.header[at] ?? '', `The column “${table.header[at]}” is not known.`, SEE);
-  if (table.rows.length > MOST)
-    problem(0, '', `The list has ${table.rows.length} questions.`, `Keep a list to ${MOST}.`);
-  if (problems.length > 0) return { questions: [], problems };
+  if (table.rows.length > MOST_OWN)
+    problem(0, '', `The list has ${table.rows.length} questions.`, `Keep a list to ${MOST_OWN}.`);
+  if (problems.length > 0) return { questions: [], problems, lines: [] };
+  const lines: string[] = [];
   const questions = table.rows.flatMap(({ row, cells }) => {
     const cell = (column: string) => cells[keys.indexOf(column)] ?? '';
-    const source = Object.fromEntries(COLUMNS.map((column) => [column, cell(column)]));
-    const read = readOwnQuestion(source as unknown as OwnQuestionSource);
+    const source = Object.fromEntries(
+      OWN_PARTS.map((column) => [column, cell(column)]),
+    ) as unknown as OwnQuestionSource;
+    lines.push(ownLineOf(source));
+    const read = readOwnQuestion(source);
     if (read.ok) return [{ row, question: read.value }];
     for (const { part, message } of read.faults) problem(row, part, message, SEE);
     return [];
   });
-  return { questions, problems };
+  return { questions, problems, lines };
 }

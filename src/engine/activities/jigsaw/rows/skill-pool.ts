@@ -1,6 +1,7 @@
 // Rows from chosen skills: what their questions give as sentences, drawn once for a jigsaw and then dealt out to rows.
 import { localeOf } from '../../../numbers/locale.js';
 import { compare, equals } from '../../../numbers/rational.js';
+import { isOwnId } from '../../../own-questions/own-question.js';
 import type { Rng } from '../../../random/rng.js';
 import { skillById } from '../../../skills/map.js';
 import { drawQuestions, planSupply, type SupplyError, type SupplyRequest } from '../../supply.js';
@@ -28,15 +29,12 @@ const MOST_DRAWS = 160;
 const LONGEST_TEXT = 16;
 
 /** The sentences that the skills give, or which skill gives none. `wants` says which row kind they are for. */
-export function poolOf(
-  request: SupplyRequest & { readonly skills: readonly string[] },
-  wants: RowKind,
-): PoolResult {
+export function poolOf(request: SupplyRequest, wants: RowKind): PoolResult {
   const isMade = wants === 'steps' || wants === 'repeats';
   if (isMade) {
     return fail(
-      `Rows ${wants === 'steps' ? 'of steps' : 'that repeat'} are not made from skills.`,
-      'Leave the skills out, or choose mixed rows or number sentences.',
+      `Rows ${wants === 'steps' ? 'of steps' : 'that repeat'} are not made from ${request.own ? 'your own questions' : 'skills'}.`,
+      `Leave ${request.own ? 'your questions' : 'the skills'} out, or choose mixed rows or number sentences.`,
     );
   }
   const plan = planSupply(request);
@@ -52,10 +50,19 @@ export function poolOf(
       [...part.left, part.right].some((cell) => cell.text.length > LONGEST_TEXT && cell.figure === undefined)
     )
       continue;
+    // Where skills were not chosen, own questions stand alone: fillers would leave them out of most rows.
+    if (request.own && !request.skills?.length && !isOwnId(question.skill)) break;
     giving.add(question.skill);
     parts.set(nameOf(part), part);
   }
-  const barren = plan.value.skills.find((skill) => !giving.has(skill.id));
+  if (request.own && ![...giving].some(isOwnId)) {
+    return fail(
+      'None of your questions is a number sentence that fits a row.',
+      'Write some as “{n} + {n + 2}”, with the sum as its answer, or choose skills instead.',
+    );
+  }
+  const chosen = request.skills?.length ? plan.value.skills : [];
+  const barren = chosen.find((skill) => !giving.has(skill.id));
   if (barren !== undefined) {
     const what = wants === 'equivalents' ? 'two forms of a number' : 'a true sentence of numbers';
     return fail(
