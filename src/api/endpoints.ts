@@ -4,6 +4,7 @@ import { AppState, Child, ClassDetail, NewChild, NewClass, RosterInput, RosterRe
 import { KitOrder } from './kits.js';
 import { MakeView } from './make.js';
 import { AbsentChange, BoardDay, MarkBatch, MarkingView, MarksSaved, SlipPlace } from './marking.js';
+import { OwnQuestionsView, OwnTable, OwnTableRead } from './own-questions.js';
 import { PracticeOrder, PrintOrder, PrintPreview } from './print.js';
 import {
   AwayChange,
@@ -30,6 +31,14 @@ const nothing = z.object({});
 export const ENDPOINTS = {
   state: { method: 'GET', path: '/api/state', body: null, answer: AppState },
   saveSettings: { method: 'PUT', path: '/api/settings', body: Settings, answer: Settings },
+  ownQuestions: { method: 'GET', path: '/api/own-questions', body: null, answer: OwnQuestionsView },
+  saveOwnQuestions: {
+    method: 'PUT',
+    path: '/api/own-questions',
+    body: OwnQuestionsView,
+    answer: OwnQuestionsView,
+  },
+  readOwnTable: { method: 'POST', path: '/api/own-questions/table', body: OwnTable, answer: OwnTableRead },
   startDemo: { method: 'POST', path: '/api/demo', body: nothing, answer: ClassDetail },
   readRoster: { method: 'POST', path: '/api/roster', body: RosterInput, answer: RosterReading },
   createClass: { method: 'POST', path: '/api/classes', body: NewClass, answer: ClassDetail },

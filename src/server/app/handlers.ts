@@ -15,6 +15,7 @@ import {
 import { alternatives, changeNumber, dayView, lockRungs, reshuffle, swapRung } from './desk/day.js';
 import { startDemo } from './desk/demo.js';
 import { makeView } from './desk/make-room.js';
+import { ownQuestions, readOwnTable, saveOwnQuestions } from './desk/own-questions.js';
 import { changeAbsent, markingView, saveMarks, stepMarks } from './desk/marking.js';
 import {
   changeAway,
@@ -77,6 +78,9 @@ export const HANDLERS: { readonly [N in EndpointName]: Handler<N> } = {
     };
   },
   saveSettings: (services, _, body) => saveSettings(services, body),
+  ownQuestions: (services) => ownQuestions(services),
+  saveOwnQuestions: (services, _, body) => saveOwnQuestions(services, body),
+  readOwnTable: async (_services, _, body) => ({ ok: true, value: readOwnTable(body) }),
   startDemo: (services) => startDemo(services),
   readRoster: async (_services, _, body) => ({ ok: true, value: readRoster(body) }),
   createClass: (services, _, body) => createClass(services, body),

@@ -9,6 +9,8 @@ import { type ClassModel, typicalClass } from '#engine/learning/class-model.js';
 import { addDays, parseIsoDate } from '#engine/numbers/calendar.js';
 import { type DayNumber, parseDayNumber } from '#engine/numbers/day-number.js';
 import { localeOf } from '#engine/numbers/locale.js';
+import { ownQuestionsIn } from '#engine/own-questions/own-lines.js';
+import type { OwnQuestion } from '#engine/own-questions/own-question.js';
 import { type DueSkill, exposuresOf } from '#engine/planning/due.js';
 import { type DayPlan, planDay } from '#engine/planning/plan-day.js';
 import { hashText } from '#engine/random/rng.js';
@@ -16,6 +18,7 @@ import type { Sheet as StoredSheet } from '#store/records.js';
 import { refuse } from '../problems.js';
 import type { Services } from '../services.js';
 import { type ClassState, modelOn, readClassState } from './class-state.js';
+import { ownQuestions } from './own-questions.js';
 import { groupOf, sheetAndClass, toScreenSheet } from './sheets.js';
 
 /** Numbers and questions of this many past days do not come again. */
@@ -26,6 +29,7 @@ interface Day {
   readonly plan: DayPlan;
   readonly model: ClassModel;
   readonly avoid: readonly string[];
+  readonly own: readonly OwnQuestion[];
 }
 
 /** The plan and boards of a day; boards that do not exist yet are composed and saved. */
@@ -184,7 +188,10 @@ async function readDay(services: Services, classId: string, date: string): Promi
   });
   if (!plan.ok) return plan;
   const avoid = recent.value.flatMap((sheet) => sheet.content.rungs.map(({ question }) => question.text));
-  return { ok: true, value: { state: state.value, plan: plan.value, model, avoid } };
+  const list = await ownQuestions(services);
+  if (!list.ok) return list;
+  const own = list.value.onBoards ? ownQuestionsIn(list.value.text) : [];
+  return { ok: true, value: { state: state.value, plan: plan.value, model, avoid, own } };
 }
 
 /** Composes what is missing, then shows the day. */
@@ -318,6 +325,7 @@ function requestFor(day: Day, number: DayNumber, group: BoardGroup, side: BoardS
     classModel: model,
     due: plan.due.map(({ skill }) => skill),
     avoid: day.avoid,
+    own: day.own,
   };
 }
 

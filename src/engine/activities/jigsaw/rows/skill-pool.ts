@@ -2,6 +2,7 @@
 import { localeOf } from '../../../numbers/locale.js';
 import { compare, equals } from '../../../numbers/rational.js';
 import { isOwnId } from '../../../own-questions/own-question.js';
+import type { Question } from '../../../questions/question.js';
 import type { Rng } from '../../../random/rng.js';
 import { skillById } from '../../../skills/map.js';
 import { drawQuestions, planSupply, type SupplyError, type SupplyRequest } from '../../supply.js';
@@ -44,7 +45,7 @@ export function poolOf(request: SupplyRequest, wants: RowKind): PoolResult {
   const giving = new Set<string>();
   const draws = Math.min(MOST_DRAWS, DRAWS_A_SKILL * plan.value.skills.length);
   for (const { question } of drawQuestions(plan.value, draws, true)) {
-    const part = questionPart(question, locale);
+    const part = questionPart(isOwnId(question.skill) ? asSum(question) : question, locale);
     if (part === null || (wants === 'equivalents' && (part.left.length > 1 || part.sign !== '=='))) continue;
     if (
       [...part.left, part.right].some((cell) => cell.text.length > LONGEST_TEXT && cell.figure === undefined)
@@ -71,6 +72,21 @@ export function poolOf(request: SupplyRequest, wants: RowKind): PoolResult {
     );
   }
   return { ok: true, value: { parts: [...parts.values()] } };
+}
+
+/**
+ * An own question with the sum that its text or its answer is worked out by, so that it can stand as a row: 37 + 39 = 76
+ * for “37 + 39 = ?”, 2 × 37 = 74 for “What is double 37?”.
+ */
+function asSum(question: Question): Question {
+  const [, sum] = /^([\d.+\-−×÷*/ ]+?)(?: ?= ?\??)?$/.exec(question.text) ?? [];
+  const written = sum
+    ?.replaceAll(/\s*([+\-−×÷*/])\s*/g, ' $1 ')
+    .replaceAll('−', '-')
+    .replaceAll('×', '*')
+    .replaceAll('÷', '/');
+  const expression = written ?? question.expression?.replaceAll(/[()]/g, '') ?? null;
+  return { ...question, expression, text: `${question.text} ${expression ?? ''}` };
 }
 
 function exampleSkill(): string {
