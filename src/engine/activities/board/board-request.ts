@@ -137,7 +137,7 @@ export function ladderTask(request: BoardRequest, rules: LadderRules, free: Read
       due: isDue,
       avoid: new Set([...(request.avoid ?? []), ...locks.map((lock) => lock.question.text)].map(foldText)),
       free,
-      own: request.own ?? [],
+      ...(request.own ? { own: request.own } : {}),
     },
     new Rng(request.seed).fork('board'),
   );

@@ -53,7 +53,7 @@ export interface CandidateRequest {
   /** Skills that may also be asked without the day's number: only where too little can be asked about it. */
   readonly free: ReadonlySet<string>;
   /** A teacher's own questions, wanted before all others. Those that say nothing of the day's number stay away. */
-  readonly own: readonly OwnQuestion[];
+  readonly own?: readonly OwnQuestion[];
 }
 
 /** All candidates, in the order of the skill map; no two have the same text, nor ask the same sum unless it is due. */
@@ -61,7 +61,7 @@ export function gatherCandidates(request: CandidateRequest, rng: Rng): Candidate
   const out = new Map<string, Candidate>();
   const sums = new Set<string>();
   const { number, locale, avoid } = request;
-  for (const own of request.own) {
+  for (const own of request.own ?? []) {
     const asked = askOwn(own, number, locale);
     const question = asked.ok ? asked.value : null;
     if (!question?.usesNumber || out.has(question.text) || avoid.has(foldText(question.text))) continue;
