@@ -120,11 +120,18 @@ function shareOut(spec: Extract<FigureSpec, { kind: 'bar-model' }>, letter: numb
   return least.map((part, index) => part + (spare * (values[index] ?? 0)) / total);
 }
 
+/** The number in a label such as "3 200", "3,200", "$4.50" or "61 cm"; null where there is none. */
+function numberIn(words: string): number | null {
+  const plain = words.replace(/(?<=\d)[\s\u00a0\u2009\u202f,](?=\d{3})/g, '');
+  const found = /^[$£]?(\d+(?:\.\d+)?)(?:[\s\u00a0]?[a-z]+)?$/i.exec(plain);
+  return found === null ? null : Number(found[1]);
+}
+
 function sizes(spec: Extract<FigureSpec, { kind: 'bar-model' }>): number[] {
-  const values = spec.parts.map((part) => (/^\d+(\.\d+)?$/.test(part) ? Number(part) : null));
+  const values = spec.parts.map(numberIn);
   const known = values.reduce<number>((sum, value) => sum + (value ?? 0), 0);
   const unknown = values.filter((value) => value === null).length;
-  const whole = /^\d+(\.\d+)?$/.test(spec.whole) ? Number(spec.whole) : null;
+  const whole = numberIn(spec.whole);
   if (unknown > 0 && (whole === null || whole <= known)) return spec.parts.map(() => 1);
   const rest = whole === null || unknown === 0 ? 0 : (whole - known) / unknown;
   const shares = values.map((value) => value ?? rest);

@@ -40,6 +40,11 @@ export const ADDITIVE_MISCONCEPTIONS = {
     help: 'Say the tens first, then write each digit under a place heading.',
     source: COMMON,
   },
+  'place.teen-and-ty': {
+    does: 'mixes up the -teen and the -ty numbers, such as thirteen and thirty',
+    help: 'Stretch the end of the word, and build both numbers: thirteen is ten and three, thirty is three tens.',
+    source: COMMON,
+  },
   'place.neighbour': {
     does: 'takes the place next to the one asked for',
     help: 'Write the place headings above the digits and point before answering.',

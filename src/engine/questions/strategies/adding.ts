@@ -13,6 +13,26 @@ export function placeParts(b: number): number[] {
   return parts;
 }
 
+const PLACE_WORDS = [
+  'one',
+  'ten',
+  'hundred',
+  'thousand',
+  'ten thousand',
+  'hundred thousand',
+  'million',
+] as const;
+
+/** "25 tens and 7 tens are 32 tens": a sum or difference counted in the only place of b (70), from ten to a million. */
+export function inPlaces(a: number, b: number, result: number, join: string, makes: string): string {
+  const power = Math.min(String(b).length, PLACE_WORDS.length) - 1;
+  const [first, second, third] = [a, b, result].map((n) => {
+    const count = Math.floor(n / 10 ** power);
+    return `${count} ${PLACE_WORDS[power]}${count === 1 ? '' : 's'}`;
+  });
+  return `${first} ${join} ${second} ${makes} ${third}`;
+}
+
 /**
  * Steps for a + b (whole numbers): near doubles, making a ten, a round number first and adjusting, or the
  * second number by its places, whichever suits these numbers.
@@ -22,7 +42,7 @@ export function addSteps(a: number, b: number, say: SayWhole): string[] {
   const whole = `${say(a)} + ${say(b)} = ${say(total)}`;
   if (a === 0 || b === 0) return [`Adding 0 changes nothing: ${whole}`];
   if (a === b && a <= 12) return [`Double ${say(a)} is ${say(total)}`];
-  if (Math.abs(a - b) === 1 && a > 4 && a < 12) {
+  if (Math.abs(a - b) === 1 && a > 4 && a < 12 && a % 10 > 0 && b % 10 > 0) {
     const low = Math.min(a, b);
     return [`${say(low)} + ${say(low)} = ${say(2 * low)}`, `${say(2 * low)} + 1 = ${say(total)}`];
   }
@@ -49,9 +69,11 @@ export function addSteps(a: number, b: number, say: SayWhole): string[] {
     const tens = a - (a % 10);
     return [`${say(tens)} + ${say(b)} = ${say(tens + b)}`, `${say(tens + b)} + ${a % 10} = ${say(total)}`];
   }
+  const parts = placeParts(b);
+  if (parts.length === 1) return [`${inPlaces(a, b, total, 'and', 'are')}, so ${whole}`];
   const steps: string[] = [];
   let sum = a;
-  for (const part of placeParts(b)) {
+  for (const part of parts) {
     steps.push(`${say(sum)} + ${say(part)} = ${say(sum + part)}`);
     sum += part;
   }

@@ -1,5 +1,5 @@
 // How a child may subtract in the head, step by step, in the question's own numbers.
-import { countUpSteps, placeParts, roundJustAbove, type SayWhole } from './adding.js';
+import { countUpSteps, inPlaces, placeParts, roundJustAbove, type SayWhole } from './adding.js';
 
 /**
  * Steps for a − b (whole numbers, a >= b): counting up when they are close, back through a ten, a round number
@@ -30,9 +30,11 @@ export function subtractSteps(a: number, b: number, say: SayWhole): string[] {
     const tens = a - (a % 10);
     return [`${say(tens)} − ${say(b)} = ${say(tens - b)}`, `${say(tens - b)} + ${a % 10} = ${say(a - b)}`];
   }
+  const parts = placeParts(b);
+  if (parts.length === 1) return [`${inPlaces(a, b, a - b, 'take away', 'leaves')}, so ${whole}`];
   const steps: string[] = [];
   let left = a;
-  for (const part of placeParts(b)) {
+  for (const part of parts) {
     steps.push(`${say(left)} − ${say(part)} = ${say(left - part)}`);
     left -= part;
   }

@@ -96,7 +96,11 @@ const double = templateOf<number>({
     strategy:
       a > 10
         ? [`10 + 10 = 20`, `${a - 10} + ${a - 10} = ${2 * a - 20}`, `20 + ${2 * a - 20} = ${2 * a}`]
-        : [`${a} + ${a} = ${2 * a}`],
+        : a === 10
+          ? ['1 ten and 1 ten are 2 tens, so 10 + 10 = 20']
+          : a > 5
+            ? [`5 + 5 = 10`, `${a - 5} + ${a - 5} = ${2 * a - 10}`, `10 + ${2 * a - 10} = ${2 * a}`]
+            : [`Hold up ${a} ${a === 1 ? 'finger' : 'fingers'} on each hand: ${a} + ${a} = ${2 * a}`],
     slips: wholeSlips(
       [
         ['times.as-plus', a + 2],
@@ -159,8 +163,9 @@ const threeNumbers = templateOf<readonly [a: number, b: number, c: number]>({
       expression: `${a} + ${b} + ${c}`,
       features: { size: Math.min(3, (a + b + c - 12) / 12), adjust: friendly ? 0 : 0.3 },
       strategy: [
-        ...(friendly ? [`Look for a pair that makes a ten: ${a} and ${c}`] : []),
-        ...addSteps(a, second, say),
+        ...(friendly
+          ? [`Look for a pair that makes a ten: ${a} and ${c}`, `${a} + ${c} = ${a + c}`]
+          : addSteps(a, second, say)),
         ...addSteps(a + second, third, say),
       ],
       slips: wholeSlips(
@@ -189,7 +194,7 @@ export const WITHIN_TWENTY_SKILLS: readonly Skill[] = [
   },
   {
     id: 'add.bonds10',
-    title: 'Pairs that make 10',
+    title: 'Pairs that make 10 or less',
     year: 0,
     fluentYear: 1,
     strand: 'addition',

@@ -97,7 +97,7 @@ const nearUndo = partTemplates(
       expression: adds ? `${expr} + ${e(first)} - ${e(second)}` : `${expr} - ${e(first)} + ${e(second)}`,
       features: { extraSteps: 0.5, size: adds ? 0 : 0.4, adjust: -0.3 },
       strategy: [
-        `Together that is ${t(more)} more: ${t(Math.max(first, second))} − ${t(Math.min(first, second))} = ${t(more)}`,
+        `That is ${t(more)} more in all: ${t(Math.max(first, second))} − ${t(Math.min(first, second))} = ${t(more)}`,
         `${text} + ${t(more)} = ${t(result)}`,
       ],
       slips: [
@@ -133,7 +133,7 @@ const nearUndoWhole = templateOf<readonly [n: number, add: number, take: number]
       expression: `${n} + ${plus} - ${minus}`,
       features: { extraSteps: 0.5, size: n > 999 ? 0.5 : 0, adjust: change < 0 ? 0 : -0.2 },
       strategy: [
-        `Together that is ${Math.abs(change)} ${change < 0 ? 'less' : 'more'}`,
+        `Adding ${plus} and taking away ${minus} is ${Math.abs(change)} ${change < 0 ? 'less' : 'more'} in all`,
         `${say(n)} ${change < 0 ? '−' : '+'} ${Math.abs(change)} = ${say(result)}`,
       ],
       slips: wholeSlips(

@@ -51,7 +51,7 @@ function chanceFraction(
   const text = {
     spinner: `A spinner has ${allText} equal parts, ${wantedText} ${colour}. What is the chance of ${negated ? 'not ' : ''}${colour}?`,
     tickets: `${wantedText} of ${allText} tickets ${wanted === 1 ? 'wins' : 'win'}. What is the chance that a ticket ${negated ? 'does not win' : 'wins'}?`,
-    bag: `A bag has ${wantedText} ${colour} and ${formatWhole(all - wanted, locale)} ${other} counters. What is the chance of ${negated ? other : colour}?`,
+    bag: `A bag has ${wantedText} ${colour} ${wanted === 1 ? 'counter' : 'counters'} and ${formatWhole(all - wanted, locale)} ${other} ${all - wanted === 1 ? 'one' : 'ones'}. What is the chance of ${negated ? other : colour}?`,
   }[what];
   const rest = all - asked;
   return {

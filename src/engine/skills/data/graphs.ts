@@ -1,5 +1,6 @@
 // Line graphs of something that changes, and pie charts of shares.
 import type { FigureSpec } from '../../figures/figure.js';
+import { capital } from '../../figures/words.js';
 import { formatWhole } from '../../numbers/format.js';
 import { gcd, rational } from '../../numbers/rational.js';
 import { fractionAnswer, wholeAnswer } from '../../questions/answer.js';
@@ -124,7 +125,10 @@ const changeBetween = templateOf<readonly [graph: Graph, from: number]>({
       answer: wholeAnswer(change, locale),
       expression: up ? `${b} - ${a}` : `${a} - ${b}`,
       features: { drawn: true, extraSteps: 1 },
-      strategy: [`${first}: ${a}; ${second}: ${b}`, `${Math.max(a, b)} − ${Math.min(a, b)} = ${change}`],
+      strategy: [
+        `${capital(first)}: ${a}; ${second}: ${b}`,
+        `${Math.max(a, b)} − ${Math.min(a, b)} = ${change}`,
+      ],
       slips: wholeSlips(
         [
           ['graph.value-not-change', b],

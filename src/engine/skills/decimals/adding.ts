@@ -27,7 +27,34 @@ function stepsOf(x: Subject, other: Rational, sign: 1 | -1): string[] {
     step(toWhole);
     step(subtract(rest, toWhole));
   } else step(rest);
-  return steps;
+  return steps.length === 1 ? inOnePlace(x, other, sign, steps) : steps;
+}
+
+const PARTS = ['', 'tenths', 'hundredths', 'thousandths'] as const;
+
+/** A single jump told in the places it changes: the wholes for a whole number, else tenths, hundredths or thousandths. */
+function inOnePlace(x: Subject, other: Rational, sign: 1 | -1, plain: string[]): string[] {
+  const op = sign === 1 ? '+' : '−';
+  const answer = sign === 1 ? add(x.value, other) : subtract(x.value, other);
+  if (x.form !== 'decimal' || x.d === 1) return plain;
+  if (other.d === 1) {
+    const wholes = rational(floor(x.value));
+    const moved = rational(wholes.n + sign * other.n);
+    const part = subtract(x.value, wholes);
+    if (wholes.n === 0 || moved.n <= 0) return plain;
+    return [
+      `${x.t(wholes)} ${op} ${x.t(other)} = ${x.t(moved)}`,
+      `${x.t(moved)} + ${x.t(part)} = ${x.t(answer)}`,
+    ];
+  }
+  const places = Math.max(placesOf(x.value), placesOf(other));
+  const name = PARTS[places];
+  if (!name) return plain;
+  const [a, b, c] = [x.value, other, answer].map((value) => Math.round((value.n * 10 ** places) / value.d));
+  return [
+    `${a} ${name} ${sign === 1 ? 'and' : 'take away'} ${b} ${b === 1 ? name.slice(0, -1) : name} ${sign === 1 ? 'are' : 'leaves'} ${c} ${name}`,
+    ...plain,
+  ];
 }
 
 /** a ± b: the wholes first, then the parts. */
@@ -76,7 +103,7 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
   {
     id: 'dec.next-whole',
     family: 'make up to a whole',
-    title: 'Complete a decimal to the next whole',
+    title: 'Complete a decimal to a whole number',
     year: 4,
     fluentYear: 5,
     strand: 'decimals',
@@ -109,7 +136,12 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
             },
             strategy: [
               `${x.text} + ${x.t(gap)} = ${x.t(next)}`,
-              ...(to === next ? [] : [`${x.t(next)} + ${x.t(to - next)} = ${x.t(to)}`]),
+              ...(to === next
+                ? []
+                : [
+                    `${x.t(next)} + ${x.t(to - next)} = ${x.t(to)}`,
+                    `${x.t(gap)} + ${x.t(to - next)} = ${x.t(answer)}`,
+                  ]),
             ],
             slips: [
               ['decimals.whole-too-many', add(answer, rational(1))],

@@ -82,7 +82,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
   {
     id: 'dec.divide10',
     family: 'divide by 10',
-    title: 'Divide by 10 and 100 with decimal answers',
+    title: 'Divide by 10, 100 and 1000 with decimal answers',
     year: 5,
     fluentYear: 6,
     strand: 'decimals',

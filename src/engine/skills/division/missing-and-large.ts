@@ -190,6 +190,7 @@ export const FURTHER_DIVISION_SKILLS: readonly Skill[] = [
               `10 × ${x.text} = ${x.t(10 * x.n)}`,
               `${x.t(product)} − ${x.t(10 * x.n)} = ${x.t(product - 10 * x.n)}`,
               `${x.t(product - 10 * x.n)} ÷ ${x.text} = ${k - 10}`,
+              `10 + ${k - 10} = ${k}`,
             ],
             slips: [
               ['divide.neighbour', k + 1],

@@ -40,6 +40,11 @@ function addOrTake(x: Subject, other: Rational, sign: 1 | -1, features: Sketch['
         ? [`${x.t(floor(x.value) + other.n)} + ${x.t(rational(x.n % x.d, x.d))} = ${x.t(answer)}`]
         : [
             ...renamed,
+            ...(x.d === other.d && x.d > 1
+              ? [
+                  `${x.n} ${x.parts(x.d, x.n)} ${sign === 1 ? 'and' : 'take away'} ${other.n} ${x.parts(x.d, other.n)} ${sign === 1 ? 'are' : 'leaves'} ${a + sign * b} ${x.parts(x.d, a + sign * b)}`,
+                ]
+              : []),
             `${a}/${common} ${op} ${b}/${common} = ${a + sign * b}/${common}`,
             ...(`${a + sign * b}/${common}` === x.t(answer)
               ? []
@@ -155,14 +160,15 @@ export const FRACTION_SUM_SKILLS: readonly Skill[] = [
             extraSteps: x.n + top > x.d ? 1 : 0,
             size: smaller(x),
           });
-          const [unit, did] = x.pick([
-            ['km', 'walks'],
-            ['L', 'pours out'],
-            ['kg', 'buys'],
+          const { metre, litre } = x.locale.spelling;
+          const [unit, did, spelt] = x.pick([
+            ['km', 'walks', `kilo${metre}s`],
+            ['L', 'pours out', `${litre}s`],
+            ['kg', 'buys', 'kilograms'],
           ] as const);
           return {
             ...sketch,
-            text: `${storyName(x.rng)} ${did} ${x.text}\u00a0${unit} and then ${top}/${x.d}\u00a0${unit}. How many ${unit} is that?`,
+            text: `${storyName(x.rng)} ${did} ${x.text}\u00a0${unit} and then ${top}/${x.d}\u00a0${unit}. How many ${spelt} is that?`,
           };
         },
       }),

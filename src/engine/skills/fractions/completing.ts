@@ -64,7 +64,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
   {
     id: 'frac.next-whole',
     family: 'make up to a whole',
-    title: 'Complete a mixed number to the next whole',
+    title: 'Complete a mixed number to a whole number',
     year: 4,
     fluentYear: 5,
     strand: 'fractions',
@@ -88,7 +88,12 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
             features: { unknownInside: !minus, size: x.d > 5 ? 1 : 0, extraSteps: over > 0 ? 1 : 0 },
             strategy: [
               `${x.text} + ${x.t(subtract(rational(next), x.value))} = ${x.t(next)}`,
-              ...(over > 0 ? [`${x.t(next)} + ${over} = ${x.t(next + over)}`] : []),
+              ...(over > 0
+                ? [
+                    `${x.t(next)} + ${over} = ${x.t(next + over)}`,
+                    `${x.t(subtract(rational(next), x.value))} + ${over} = ${x.t(answer)}`,
+                  ]
+                : []),
             ],
             slips: [
               ['decimals.whole-too-many', add(answer, rational(1))],
@@ -170,7 +175,10 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
             value: answer,
             expression: `${x.expr} + 1/${x.d}`,
             features: { size: x.d > 5 ? 1 : 0, adjust: -0.2 },
-            strategy: [`${x.n}/${x.d} + 1/${x.d} = ${x.n + 1}/${x.d}`],
+            strategy: [
+              `${x.n}/${x.d} + 1/${x.d} = ${x.n + 1}/${x.d}`,
+              ...(answer.d === 1 ? [`${x.n + 1}/${x.d} = ${x.t(answer)}`] : []),
+            ],
             slips: [
               ['fractions.add-tops-bottoms', rational(x.n + 1, x.d + 1)],
               ['fractions.bottom-only', rational(x.n, x.d + 1)],

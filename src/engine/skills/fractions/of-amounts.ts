@@ -145,7 +145,7 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
   {
     id: 'frac.nonunit-of',
     family: 'fraction of an amount',
-    title: 'A non-unit fraction of a whole quantity',
+    title: 'Any fraction of a whole quantity',
     year: 4,
     fluentYear: 5,
     strand: 'fractions',

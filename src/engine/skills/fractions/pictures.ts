@@ -1,6 +1,7 @@
 // Fractions seen: shares of a shape, places on a line from 0 to 1, copies of a part, tenths as hundredths.
 import { fractionAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import { formatMixed } from '../../numbers/format.js';
 import { partName } from '../../numbers/words.js';
 import { gcd, rational } from '../../numbers/rational.js';
 import type { FigureSpec } from '../../figures/figure.js';
@@ -17,6 +18,7 @@ const SHARES = [
   [8, 'eighths', 'eighth'],
 ] as const;
 const CUT = ['a cake', 'a pie', 'a sandwich', 'a sheet of paper'] as const;
+const isRound = (what: string): boolean => what === 'a cake' || what === 'a pie';
 
 const picture = (parts: number, shaded: number, round: boolean): FigureSpec =>
   round ? { kind: 'fraction-circle', parts, shaded } : { kind: 'fraction-bar', parts, shaded };
@@ -24,7 +26,7 @@ const picture = (parts: number, shaded: number, round: boolean): FigureSpec =>
 const nameShares = templateOf<readonly [parts: number, what: string]>({
   id: 'name',
   free: (rng) => [rng.pick(SHARES)[0], rng.pick(CUT)],
-  draft: ([parts, what], { rng, locale }) =>
+  draft: ([parts, what], { locale }) =>
     worded({
       text: `${what.replace('a', 'A')} is cut into ${parts} equal parts. What is one part called?`,
       right: `a ${partName(parts, 1, locale)}`.replace('a eighth', 'an eighth'),
@@ -44,14 +46,14 @@ const nameShares = templateOf<readonly [parts: number, what: string]>({
       ],
       features: { drawn: true, size: parts / 8 },
       strategy: [`${parts} equal parts are ${partName(parts, 2, locale)}`],
-      figure: picture(parts, 1, rng.chance(0.6)),
+      figure: picture(parts, 1, isRound(what)),
     }),
 });
 
 const howManyMake = templateOf<readonly [parts: number, what: string]>({
   id: 'make-whole',
   free: (rng) => [rng.pick(SHARES)[0], rng.pick(CUT)],
-  draft: ([parts, what], { rng, locale }) => ({
+  draft: ([parts, what], { locale }) => ({
     text: `How many ${partName(parts, 2, locale)} make ${what.replace('a ', 'a whole ')}?`,
     answer: wholeAnswer(parts, locale),
     expression: `1 / (1/${parts})`,
@@ -64,7 +66,7 @@ const howManyMake = templateOf<readonly [parts: number, what: string]>({
       ],
       locale,
     ),
-    figure: picture(parts, 0, rng.chance(0.6)),
+    figure: picture(parts, 0, isRound(what)),
   }),
 });
 
@@ -114,7 +116,13 @@ const onLine = templateOf<readonly [parts: number, at: number]>({
     answer: fractionAnswer(rational(at, parts)),
     expression: `${at} / ${parts}`,
     features: { drawn: true, size: parts / 8 },
-    strategy: [`Each step is 1/${parts}, so step ${at} is ${at} × 1/${parts}`],
+    strategy: [
+      `Each step is 1/${parts}`,
+      `${at} × 1/${parts} = ${at}/${parts}`,
+      ...(formatMixed(rational(at, parts)) === `${at}/${parts}`
+        ? []
+        : [`${at}/${parts} = ${formatMixed(rational(at, parts))}`]),
+    ],
     slips: [
       { misconception: 'count.off-by-one', answer: fractionAnswer(rational(at, parts + 1)) },
       { misconception: 'fractions.part-left', answer: fractionAnswer(rational(parts - at, parts)) },

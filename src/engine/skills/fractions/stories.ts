@@ -39,15 +39,21 @@ const JOINED = [
   ['paints', 'm of fence', 'before lunch', 'after lunch'],
 ] as const;
 
+const SPELT = {
+  km: (metre: string) => `kilo${metre}s`,
+  'kg of flour': () => 'kilograms',
+  'm of fence': (metre: string) => `${metre}s`,
+} as const;
+
 const together = templateOf<readonly [pair: Pair, story: (typeof JOINED)[number]]>({
   id: 'together',
   free: (rng) => [unlikePair(rng), rng.pick(JOINED)],
-  draft: ([[a, b], [verb, unit, one, other]], { rng }): Draft => {
+  draft: ([[a, b], [verb, unit, one, other]], { rng, locale }): Draft => {
     const [who] = twoNames(rng);
     const total = add(a, b);
     const say = formatMixed;
     return {
-      text: `${who} ${verb} ${say(a)} ${unit} ${one} and ${say(b)} ${unit.split(' ')[0]} ${other}. How many ${unit.split(' ')[0]} in all?`,
+      text: `${who} ${verb} ${say(a)} ${unit} ${one} and ${say(b)} ${unit.split(' ')[0]} ${other}. How many ${SPELT[unit](locale.spelling.metre)} in all?`,
       answer: fractionAnswer(total),
       expression: `(${a.n}/${a.d}) + (${b.n}/${b.d})`,
       features: {
@@ -87,12 +93,12 @@ const howMuchMore = templateOf<Pair>({
       if (gap.n !== 0) return gap.n > 0 ? [a, b] : [b, a];
     }
   },
-  draft: ([more, less], { rng }) => {
+  draft: ([more, less], { rng, locale }) => {
     const [one, other] = twoNames(rng);
     const gap = subtract(more, less);
     const say = formatMixed;
     return {
-      text: `${one} runs ${say(more)} km and ${other} ${say(less)} km. How many km further does ${one} run?`,
+      text: `${one} runs ${say(more)} km and ${other} ${say(less)} km. How many kilo${locale.spelling.metre}s further does ${one} run?`,
       answer: fractionAnswer(gap),
       expression: `(${more.n}/${more.d}) - (${less.n}/${less.d})`,
       features: {
@@ -149,12 +155,12 @@ const severalTimes = templateOf<readonly [each: Rational, times: number]>({
     ]),
     rng.int(3, 6),
   ],
-  draft: ([each, times], { rng }) => {
+  draft: ([each, times], { rng, locale }) => {
     const [who] = twoNames(rng);
     const total = multiply(each, rational(times));
     const say = formatMixed;
     return {
-      text: `${who} swims ${say(each)} km a day. How many km is that in ${times} days?`,
+      text: `${who} swims ${say(each)} km a day. How many kilo${locale.spelling.metre}s is that in ${times} days?`,
       answer: fractionAnswer(total),
       expression: `${times} * (${each.n}/${each.d})`,
       features: { story: true, extraSteps: each.n > each.d ? 1 : 0.5 },

@@ -172,10 +172,12 @@ const roughly = templateOf<readonly [pair: Rough, count: number]>({
   on: onWhole(2, 40, (n, rng) => [rng.pick(ROUGH), n]),
   draft: ([{ many, metric, half, wrongHalf }, count], { locale }) => {
     const one = { inches: '1 inch', feet: '1 foot', pints: '1 pint', pounds: '1 pound' }[many] ?? '';
+    const { metre, litre } = locale.spelling;
+    const spelt = { cm: `centi${metre}s`, L: `${litre}s`, g: 'grams' }[metric];
     const each = rational(half, 2);
     const shown = (value: number) => quantity(rational(value, 2), locale).text;
     return {
-      text: `${one} is about ${shown(half)} ${metric}. About how many ${metric} are ${count} ${many}?`,
+      text: `${one} is about ${shown(half)} ${metric}. About how many ${spelt} are ${count} ${many}?`,
       answer: unitAnswer(rational(half * count, 2), metric, locale),
       expression: `${operand(each)} * ${count}`,
       features: { size: Math.min(2, count / 8), unlike: half % 2 === 1, extraSteps: 0.5 },

@@ -29,7 +29,7 @@ const lShape = templateOf<Joined>({
   id: 'joined',
   free: (rng) => ({ a: rng.int(4, 10), b: rng.int(3, 8), c: rng.int(2, 5), d: rng.int(2, 4) }),
   draft: ({ a, b, c, d }, { locale }) => ({
-    text: `A ${a} cm by ${b} cm rectangle and a ${c} cm by ${d} cm one make an L-shape. What is its area in cm²?`,
+    text: `${a === 8 ? 'An' : 'A'} ${a} cm by ${b} cm rectangle and a ${c} cm by ${d} cm one make an L-shape. What is its area in cm²?`,
     answer: inUnit(wholeAnswer(a * b + c * d, locale), 'cm²'),
     expression: `${a} * ${b} + ${c} * ${d}`,
     features: { extraSteps: 1, size: Math.min(2, (a * b) / 40) },
@@ -50,7 +50,7 @@ const cutOut = templateOf<Joined>({
   id: 'cut-out',
   free: (rng) => ({ a: rng.int(6, 10), b: rng.int(5, 9), c: rng.int(2, 4), d: rng.int(2, 4) }),
   draft: ({ a, b, c, d }, { locale }) => ({
-    text: `A ${c} cm by ${d} cm corner is cut from a ${a} cm by ${b} cm card. What area is left in cm²?`,
+    text: `A ${c} cm by ${d} cm corner is cut from ${a === 8 ? 'an' : 'a'} ${a} cm by ${b} cm card. What area is left in cm²?`,
     answer: inUnit(wholeAnswer(a * b - c * d, locale), 'cm²'),
     expression: `${a} * ${b} - ${c} * ${d}`,
     features: { extraSteps: 1, size: Math.min(2, (a * b) / 40) },
@@ -103,8 +103,9 @@ const splitArea = templateOf<readonly [rows: number, columns: number]>({
 const triangle = templateOf<readonly [base: number, height: number]>({
   id: 'triangle',
   free: (rng) => {
-    const base = rng.int(3, 12);
-    return [base, base % 2 === 0 ? rng.int(3, 9) : 2 * rng.int(2, 5)];
+    const base = rng.int(4, 12);
+    // The drawn triangle is wider than high.
+    return [base, base % 2 === 0 ? rng.int(3, base - 1) : 2 * rng.int(2, Math.floor((base - 1) / 2))];
   },
   on: onWhole(2, 100, (n, rng) => [n, n % 2 === 0 ? rng.int(3, 9) : 2 * rng.int(1, 5)]),
   draft: ([base, height], { locale }) => ({

@@ -1,6 +1,6 @@
 // Changes in temperature, also across zero.
 import { MINUS } from '../../numbers/format.js';
-import { add, compare, rational, subtract, toNumber } from '../../numbers/rational.js';
+import { add, rational, subtract, toNumber } from '../../numbers/rational.js';
 import type { Rational } from '../../numbers/rational.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import {
@@ -52,7 +52,7 @@ function temperatureChange(start: Quantity, change: number, context: TemplateCon
             },
           ]
         : []),
-      ...(change < 0 || compare(start.value, rational(change)) >= 0
+      ...(change < 0 || start.value.d === 1
         ? [
             {
               misconception: 'meas.added-not-taken' as const,

@@ -40,6 +40,9 @@ function cuboid(a: Quantity, b: number, c: number, { locale }: TemplateContext):
   };
 }
 
+/** Cubes that fill a layer in rows. */
+const LAYERS = [6, 8, 9, 10, 12, 14, 15, 16, 18, 20, 21, 24, 25] as const;
+
 function layers(base: Quantity, height: number, { locale }: TemplateContext): Draft {
   const volume = multiply(base.value, rational(height));
   const answer = (value: Rational) => quantityAnswer(value, base.style, locale, 'cubes');
@@ -99,7 +102,7 @@ export const VOLUME_SKILLS: readonly Skill[] = [
       {
         id: 'layers',
         ask: (context) =>
-          layers(quantity(context.rng.int(6, 25), context.locale), context.rng.int(2, 6), context),
+          layers(quantity(context.rng.pick(LAYERS), context.locale), context.rng.int(2, 6), context),
         dayKinds: ['whole'],
         askOn: (day, context) => {
           const base = wholeOn(day, 4, 400);

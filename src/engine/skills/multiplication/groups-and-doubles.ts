@@ -243,7 +243,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
             `Double ${x.text}`,
             `2 × ${x.text}`,
             x.n < 40 * x.d
-              ? `One movie ticket costs ${x.text}. What do 2 tickets cost?`
+              ? `One ticket costs ${x.text}. What do 2 tickets cost?`
               : `One bike costs ${x.text}. What do 2 bikes cost?`,
           ]),
         }),

@@ -173,11 +173,25 @@ const missing = templateOf<readonly [a: number, b: number, factor: number]>({
   },
 });
 
+/** Ratios in lowest terms, the smaller share first. */
+const SHARES = [
+  [1, 2],
+  [1, 3],
+  [1, 4],
+  [1, 5],
+  [2, 3],
+  [2, 5],
+  [3, 4],
+  [3, 5],
+] as const;
+
 const shareInRatio = templateOf<readonly [a: number, b: number, size: number]>({
   id: 'share',
-  free: (rng) => [rng.int(1, 3), rng.int(2, 5), rng.int(2, 9)],
-  draft: ([one, other, size], { rng, locale }) => {
-    const [a, b] = one === other ? [one, one + 1] : [Math.min(one, other), Math.max(one, other)];
+  free: (rng) => {
+    const [one, other] = rng.pick(SHARES);
+    return [one, other, rng.int(2, 9)];
+  },
+  draft: ([a, b, size], { rng, locale }) => {
     const total = (a + b) * size;
     const [first, second] = twoNames(rng);
     return {

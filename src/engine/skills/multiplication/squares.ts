@@ -53,13 +53,19 @@ export const SQUARE_SKILLS: readonly Skill[] = [
                       : 0,
             },
             strategy:
-              x.d > 1 || tens === 0 || ones === 0 || x.n <= 12
-                ? [`${x.text} × ${x.text} = ${x.t(answer)}`]
-                : [
-                    `${x.n} × ${tens} = ${x.t(x.n * tens)}`,
-                    `${x.n} × ${ones} = ${x.t(x.n * ones)}`,
-                    `${x.t(x.n * tens)} + ${x.t(x.n * ones)} = ${x.t(x.n * x.n)}`,
-                  ],
+              x.d === 1 && x.n > 5 && x.n < 10
+                ? [
+                    `5 × ${x.n} = ${5 * x.n}`,
+                    `${x.n - 5} × ${x.n} = ${(x.n - 5) * x.n}`,
+                    `${5 * x.n} + ${(x.n - 5) * x.n} = ${x.n * x.n}`,
+                  ]
+                : x.d > 1 || tens === 0 || ones === 0
+                  ? [`${x.text} × ${x.text} = ${x.t(answer)}`]
+                  : [
+                      `${x.n} × ${tens} = ${x.t(x.n * tens)}`,
+                      `${x.n} × ${ones} = ${x.t(x.n * ones)}`,
+                      `${x.t(x.n * tens)} + ${x.t(x.n * ones)} = ${x.t(x.n * x.n)}`,
+                    ],
             slips: [
               ['times.square-doubles', multiply(x.value, { n: 2, d: 1 })],
               ['times.cross-forgotten', x.d === 1 && tens > 0 && ones > 0 ? tens * tens + ones * ones : null],

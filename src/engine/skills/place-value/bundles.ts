@@ -43,7 +43,7 @@ const teenParts = templateOf<readonly [n: number, ask: 'ones' | 'whole' | 'ten']
       answer: wholeAnswer(ask === 'ones' ? ones : ask === 'ten' ? 10 : n, locale),
       expression: ask === 'ones' ? `${n} - 10` : ask === 'ten' ? `${n} - ${ones}` : `10 + ${ones}`,
       features: { drawn: true, unknownInside: ask !== 'whole', adjust: -0.3 },
-      strategy: [`One full frame is 10, and ${ones} more make ${n}`],
+      strategy: [`One full frame is 10, and ${ones} more ${ones === 1 ? 'makes' : 'make'} ${n}`],
       slips: wholeSlips(
         ask === 'ones'
           ? [
@@ -122,24 +122,31 @@ function bundles(id: string, unit: 10 | 100) {
   });
 }
 
-const bundleSize = templateOf<readonly [unit: 10 | 100]>({
-  id: 'bundle-size',
-  free: (rng) => [rng.pick([10, 100] as const)],
-  draft: ([unit], { locale }) => ({
-    text: unit === 10 ? 'How many ones make one ten?' : 'How many tens make one hundred?',
-    answer: wholeAnswer(10, locale),
-    expression: `${unit} / ${unit / 10}`,
-    features: { rule: true, size: unit === 100 ? 0.6 : 0 },
-    strategy: [unit === 10 ? '10 × 1 = 10' : '10 × 10 = 100'],
-    slips: wholeSlips(
-      [
-        ['place.value-for-count', 100],
-        ['place.face-value', 1],
-      ],
-      locale,
-    ),
-  }),
-});
+type BundleSize = readonly [part: 1 | 10, unit: 10 | 100];
+
+function bundleSize(sizes: readonly BundleSize[]) {
+  return templateOf<BundleSize>({
+    id: 'bundle-size',
+    free: (rng) => rng.pick(sizes),
+    draft: ([part, unit], { locale }) => {
+      const count = unit / part;
+      return {
+        text: `How many ${part === 1 ? 'ones' : 'tens'} make one ${unit === 10 ? 'ten' : 'hundred'}?`,
+        answer: wholeAnswer(count, locale),
+        expression: `${unit} / ${part}`,
+        features: { rule: true, size: unit === 100 ? 0.6 : 0 },
+        strategy: [`${count} × ${part} = ${unit}`],
+        slips: wholeSlips(
+          [
+            ['place.value-for-count', count === 10 ? 100 : 10],
+            ['place.face-value', 1],
+          ],
+          locale,
+        ),
+      };
+    },
+  });
+}
 
 const AROUND = [
   ['directly under', 10],
@@ -259,38 +266,39 @@ const LARGE_SPANS = [
   [0, 2, 10],
 ] as const;
 
-const halfOfHundred = templateOf<readonly [whole: number, parts: number, many: number]>({
-  id: 'part-of-hundred',
-  free: (rng) => {
-    const parts = rng.pick([2, 4, 5, 10]);
-    return [rng.pick([100, 100, 1000]), parts, rng.int(1, parts - 1)];
-  },
-  draft: ([whole, parts, many], { locale }) => {
-    const step = whole / parts;
-    const say = (n: number) => formatWhole(n, locale);
-    return {
-      text: `${say(whole)} is cut into ${parts} equal parts. How much are ${many} of them?`.replace(
-        'are 1 of',
-        'is 1 of',
-      ),
-      answer: wholeAnswer(step * many, locale),
-      expression: `${whole} / ${parts} * ${many}`,
-      features: { extraSteps: many > 1 ? 0.6 : 0, size: parts === 4 ? 0.5 : 0 },
-      strategy: [
-        `${say(whole)} ÷ ${parts} = ${say(step)}`,
-        ...(many > 1 ? [`${many} × ${say(step)} = ${say(step * many)}`] : []),
-      ],
-      slips: wholeSlips(
-        [
-          ['fractions.one-part-only', step],
-          ['meas.scale-by-ones', parts * many],
-          ['times.neighbour', step * (many + 1)],
+const partOfWhole = (id: string, whole: number) =>
+  templateOf<readonly [whole: number, parts: number, many: number]>({
+    id,
+    free: (rng) => {
+      const parts = rng.pick([2, 4, 5, 10]);
+      return [whole, parts, rng.int(1, parts - 1)];
+    },
+    draft: ([, parts, many], { locale }) => {
+      const step = whole / parts;
+      const say = (n: number) => formatWhole(n, locale);
+      return {
+        text: `${say(whole)} is cut into ${parts} equal parts. How much are ${many} of them?`.replace(
+          'are 1 of',
+          'is 1 of',
+        ),
+        answer: wholeAnswer(step * many, locale),
+        expression: `${whole} / ${parts} * ${many}`,
+        features: { extraSteps: many > 1 ? 0.6 : 0, size: parts === 4 ? 0.5 : 0 },
+        strategy: [
+          `${say(whole)} ÷ ${parts} = ${say(step)}`,
+          ...(many > 1 ? [`${many} × ${say(step)} = ${say(step * many)}`] : []),
         ],
-        locale,
-      ),
-    };
-  },
-});
+        slips: wholeSlips(
+          [
+            ['fractions.one-part-only', step],
+            ['meas.scale-by-ones', parts * many],
+            ['times.neighbour', step * (many + 1)],
+          ],
+          locale,
+        ),
+      };
+    },
+  });
 
 export const BUNDLE_SKILLS: readonly Skill[] = [
   {
@@ -321,7 +329,13 @@ export const BUNDLE_SKILLS: readonly Skill[] = [
     strand: 'place-value',
     prerequisites: ['place.teens'],
     codes: { ac9: ['AC9M1N02'], england: ['NC-Y2-place-2'], ccss: ['1.NBT.B.2', '1.NBT.B.2a', '1.NBT.B.2c'] },
-    templates: [bundles('tens', 10), bundleSize],
+    templates: [
+      bundles('tens', 10),
+      bundleSize([
+        [1, 10],
+        [10, 100],
+      ]),
+    ],
   },
   {
     id: 'place.hundred-square',
@@ -345,7 +359,13 @@ export const BUNDLE_SKILLS: readonly Skill[] = [
       england: ['NC-Y3-place-2', '3NPV-1'],
       ccss: ['2.NBT.A.1', '2.NBT.A.1a', '2.NBT.A.1b'],
     },
-    templates: [bundles('hundreds', 100), bundleSize],
+    templates: [
+      bundles('hundreds', 100),
+      bundleSize([
+        [10, 100],
+        [1, 100],
+      ]),
+    ],
   },
   {
     id: 'place.line',
@@ -355,7 +375,7 @@ export const BUNDLE_SKILLS: readonly Skill[] = [
     strand: 'place-value',
     prerequisites: ['place.bundles', 'alg.skip'],
     codes: { ac9: ['AC9M2N01'], england: ['NC-Y2-place-3', '2NPV-2', '3NPV-4'], ccss: ['2.MD.B.6'] },
-    templates: [onLine('step', SMALL_SPANS), halfOfHundred],
+    templates: [onLine('step', SMALL_SPANS), partOfWhole('part-of-hundred', 100)],
   },
   {
     id: 'place.line.large',
@@ -365,6 +385,6 @@ export const BUNDLE_SKILLS: readonly Skill[] = [
     strand: 'place-value',
     prerequisites: ['place.line', 'place.million', 'dec.parts'],
     codes: { ac9: ['AC9M5N01'], england: ['6NPV-3', '5NPV-4', '6NPV-4'], ccss: [] },
-    templates: [onLine('step', LARGE_SPANS)],
+    templates: [onLine('step', LARGE_SPANS), partOfWhole('part-of-thousand', 1000)],
   },
 ];

@@ -89,7 +89,7 @@ const sumParity = templateOf<readonly [a: number, b: number]>({
       features: { fewChoices: true, extraSteps: 2, size: a > 99 ? 0.5 : 0 },
       strategy: [
         `${say(a)} is ${parityName(a)} and ${b} is ${parityName(b)}`,
-        `${parityName(a)} and ${parityName(b)} together make ${parityName(a + b)}`,
+        `An ${parityName(a)} and an ${parityName(b)} number together make an ${parityName(a + b)} one`,
       ],
       slips: [{ misconception: 'parity.swapped', answer: choiceAnswer(parityName(a + b + 1)) }],
       usesNumber: `uses that ${say(a)} is ${parityName(a)}`,

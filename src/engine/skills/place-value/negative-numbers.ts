@@ -51,7 +51,7 @@ const countThrough = templateOf<readonly [start: number, step: number, up: boole
         locale,
         true,
       ),
-      figure: line(null),
+      ...([...shown, next].every((value) => Math.abs(value) <= 10) ? { figure: line(null) } : {}),
     };
   },
 });

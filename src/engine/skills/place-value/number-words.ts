@@ -41,6 +41,19 @@ function swappedEnd(n: number): number | null {
   return Number(digits.join(''));
 }
 
+/** The number whose name is mixed up with n's: thirteen and thirty, fifteen and fifty. */
+function teenOrTy(n: number): number | null {
+  const end = n % 100;
+  if (end > 12 && end < 20) return n - end + 10 * (end - 10);
+  return end >= 30 && end % 10 === 0 ? n - end + 10 + end / 10 : null;
+}
+
+const SLIPS_IN_WORDS = [
+  ['place.reversed', swappedEnd],
+  ['place.teen-and-ty', teenOrTy],
+  ['count.off-by-one', (n: number) => (n < 13 ? n + 1 : null)],
+] as const;
+
 const sizeOfWords = (n: number) => heardParts(n).length * 0.3 + (String(n).includes('0') ? 0.4 : 0);
 
 function toDigits(range: NumberRange): Template {
@@ -59,15 +72,17 @@ function toDigits(range: NumberRange): Template {
         strategy:
           parts.length > 1
             ? [
-                parts.map((part) => `${wholeToWords(part, locale)}: ${say(part)}`).join('; '),
+                `Hear the parts: ${parts.map((part) => `${wholeToWords(part, locale)} is ${say(part)}`).join(', ')}`,
                 `${parts.map(say).join(' + ')} = ${say(n)}`,
               ]
-            : [`${wholeToWords(n, locale)} is written ${say(n)}`],
+            : [`The word “${wholeToWords(n, locale)}” stands for ${say(n)}`],
         slips: wholeSlips(
           [
             ['place.written-as-heard', writtenAsHeard(n)],
             ['place.zero-lost', withoutZeros(n)],
             ['place.reversed', swappedEnd(n)],
+            ['place.teen-and-ty', teenOrTy(n)],
+            ['count.off-by-one', n < 10 ? n + 1 : null],
           ],
           locale,
         ),
@@ -84,17 +99,18 @@ function toWords(range: NumberRange): Template {
     on: onWhole(range.from, range.to, (n) => n),
     draft: (n, { locale }) => {
       const say = (value: number) => formatWhole(value, locale);
-      const swapped = swappedEnd(n);
       return {
         text: `How is ${say(n)} written in words?`,
         answer: wordAnswer(wholeToWords(n, locale)),
         expression: null,
         features: { size: sizeOfWords(n), adjust: 0.4 },
         strategy: heardParts(n).map((part) => `${say(part)} is ${wholeToWords(part, locale)}`),
-        slips:
-          swapped === null
+        slips: SLIPS_IN_WORDS.flatMap(([misconception, wrong]) => {
+          const value = wrong(n);
+          return value === null || value === n
             ? []
-            : [{ misconception: 'place.reversed', answer: wordAnswer(wholeToWords(swapped, locale)) }],
+            : [{ misconception, answer: wordAnswer(wholeToWords(value, locale)) }];
+        }),
         usesNumber: `writes ${say(n)} in words`,
       };
     },

@@ -43,7 +43,9 @@ export function moreOrLess(range: NumberRange, steps: readonly number[], feature
         },
         strategy: crosses
           ? [
-              `The ${placeCount(2, size).slice(2)} run ${up ? 'past 9' : 'below 0'}, so the next place changes too`,
+              up
+                ? `There are 9 ${placeCount(2, size).slice(2)} already, so the next place changes too`
+                : `There are no ${placeCount(2, size).slice(2)} to take from, so the next place changes too`,
               `${say(n)} ${up ? '+' : '−'} ${say(size)} = ${say(n + step)}`,
             ]
           : [

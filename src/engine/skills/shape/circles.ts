@@ -42,7 +42,7 @@ function circle(size: Quantity, fromRadius: boolean, unit: string, { locale }: T
       },
       { misconception: 'shape.radius-diameter', answer: answer(size.value) },
     ],
-    figure: { kind: 'shape', shape: 'circle', ...(fromRadius ? { labels: [given] } : {}) },
+    figure: { kind: 'shape', shape: 'circle', labels: [fromRadius ? given : '?'] },
   };
 }
 

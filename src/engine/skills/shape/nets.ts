@@ -105,7 +105,7 @@ const flatOrSolid = templateOf<(typeof FLAT_OR_SOLID)[number]>({
 const FACES = [
   ['the ends of a cylinder', 'circle', 'rectangle'],
   ['the flat face of a cone', 'circle', 'triangle'],
-  ['every face of a cube', 'square', 'rectangle'],
+  ['every face of a cube', 'square', 'triangle'],
   ['the two ends of a triangular prism', 'triangle', 'rectangle'],
   ['the faces between the ends of a triangular prism', 'rectangle', 'triangle'],
   ['the base of a square pyramid', 'square', 'triangle'],

@@ -36,7 +36,7 @@ function turn(
   const full = Math.floor(quarters / 4);
   const way = clockwise ? 'clockwise' : locale.id === 'en-US' ? 'counterclockwise' : 'anticlockwise';
   return {
-    text: `${name} faces ${wind(start)} and makes ${text} ${way}. Where does ${name} face now?`,
+    text: `${name} faces ${wind(start)} and makes ${text} ${way}. Which way does ${name} face now?`,
     answer: wordAnswer(wind(end)),
     expression: null,
     features: {

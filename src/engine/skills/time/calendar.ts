@@ -65,7 +65,7 @@ function weekday(days: number, start: number, isAgo: boolean, { locale }: Templa
             ...(weeks > 0
               ? [`${formatWhole(days, locale)} − ${formatWhole(weeks * 7, locale)} = ${rest}`]
               : []),
-            `${rest} ${rest === 1 ? 'day' : 'days'} ${isAgo ? 'back' : 'on'} is ${dayName(end)}`,
+            `Say ${rest} ${rest === 1 ? 'day' : 'days'} ${isAgo ? 'back' : 'on'} from ${dayName(start)}: ${Array.from({ length: rest }, (_, i) => dayName(start + sign * (i + 1))).join(', ')}`,
           ]
         : []),
     ],
