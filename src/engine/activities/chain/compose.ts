@@ -202,10 +202,13 @@ function cardsOf(pool: QuestionPool, sequence: readonly number[]): ChainCard[] {
 }
 
 function finish(request: ChainRequest, order: SupplyOrder, found: Found): ChainResult {
-  const rng = new Rng(request.seed).fork('strips');
   if (found.proof.level === 'open')
     throw new Error(`seed ${request.seed}: the order found does not hold its promise`);
   const cards = cardsOf(found.pool, found.sequence);
+  // by what the strips say, not by the seed alone: two classes' sets of one seed would else share one order of letters
+  const rng = new Rng(request.seed)
+    .fork('strips')
+    .fork(cards.map(({ question }) => question?.text).join('/'));
   const labels = chainLabels(cards.length, rng.fork('labels'));
   const chain: Chain = {
     kind: 'chain',

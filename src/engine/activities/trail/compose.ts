@@ -59,7 +59,7 @@ export function composeTrail(request: TrailRequest): TrailResult {
   if (problem) return { ok: false, error: problem };
   const { rows, columns, seed } = request;
   const rng = new Rng(seed).fork('trail');
-  const picture = weavePicture(rows, columns, rng.fork('picture'));
+  const picture = weavePicture(rows, columns, rng.fork(`picture/${sourceKey(request)}`));
   if (!picture) {
     return fail(
       'trail.picture',
@@ -86,7 +86,7 @@ export function composeTrail(request: TrailRequest): TrailResult {
       years: request.years,
       pitch: request.pitch ?? 'middle',
       locale: request.locale,
-      theme: request.theme ?? rng.fork('theme').pick(THEMES),
+      theme: request.theme ?? rng.fork(`theme/${sourceKey(request)}`).pick(THEMES),
       cells: questions.value.map((question) => ({ question })),
       tiles,
       frame,
@@ -95,6 +95,11 @@ export function composeTrail(request: TrailRequest): TrailResult {
       proof,
     },
   };
+}
+
+/** What the questions come from: a child who knows one class's picture must not know another's of the same seed. */
+function sourceKey({ years, skills, pitch }: TrailRequest): string {
+  return [years.join('-'), skills?.join(',') ?? '', pitch ?? 'middle'].join('/');
 }
 
 function fail(code: TrailError['code'], message: string, hint: string): { ok: false; error: TrailError } {
