@@ -74,7 +74,10 @@ function printJigsaw(jigsaw: Jigsaw, hasSteps: boolean): void {
     return `  ${texts.map((text) => text.padStart(width + 2)).join('')}`;
   });
   const printed = given.filter(([row, column]) => cells[row * columns + column]?.text !== '').length;
-  const help = printed === 0 ? 'nothing printed in the frame' : `${printed} cells printed in the frame [ ]`;
+  const help =
+    printed === 0
+      ? 'nothing printed in the frame'
+      : `${printed} ${printed === 1 ? 'cell' : 'cells'} printed in the frame [ ]`;
   const tries = proof.wrongTries === 0 ? 'no wrong tries' : `about ${proof.wrongTries} wrong tries`;
   printText(
     [
