@@ -53,7 +53,7 @@ export function countAssemblies(
     });
     const can = way.rows.every((row) => {
       const line = grid.slice(row * columns, (row + 1) * columns);
-      return judge.canBeTrue(line) && (rowRule !== 'repeats' || canBeFilled(line, loose));
+      return judge.canBeTrue(line) && judge.canBeFilled(line, loose);
     });
     for (const cell of way.at) grid[cell] = EMPTY;
     return can;
@@ -98,19 +98,6 @@ export function countAssemblies(
   return found;
 }
 
-/** Whether enough of each mark is left to repeat what lies in the line by some period. */
-function canBeFilled(line: readonly number[], loose: readonly number[]): boolean {
-  return [2, 3, 4].some((period) =>
-    Array.from({ length: period }, (_, turn) => line.filter((_, i) => i % period === turn)).every(
-      (places) => {
-        const [mark, ...others] = new Set(places.filter((id) => id !== EMPTY));
-        const gaps = places.filter((id) => id === EMPTY).length;
-        return others.length === 0 && (mark === undefined || (loose[mark] as number) >= gaps);
-      },
-    ),
-  );
-}
-
 /** Judges lines of token numbers, EMPTY where nothing lies; remembers what it judged. */
 class RowJudge {
   readonly #tokens: readonly Cell[];
@@ -141,6 +128,40 @@ class RowJudge {
         );
     this.#known.set(key, verdict);
     return verdict;
+  }
+
+  /** Whether what the gaps of a row of steps or repeats need is among the tokens left, so many of each as `loose` says. */
+  canBeFilled(line: readonly number[], loose: readonly number[]): boolean {
+    if (this.#rule === 'sentences') return true;
+    if (this.#rule === 'repeats') {
+      return [2, 3, 4].some((period) =>
+        Array.from({ length: period }, (_, turn) => line.filter((_, i) => i % period === turn)).every(
+          (places) => {
+            const [mark, ...others] = new Set(places.filter((id) => id !== EMPTY));
+            const gaps = places.filter((id) => id === EMPTY).length;
+            return others.length === 0 && (mark === undefined || (loose[mark] as number) >= gaps);
+          },
+        ),
+      );
+    }
+    const wanted = this.#stepOf(line);
+    if (wanted === null) return true;
+    return line.every(
+      (id, at) =>
+        id !== EMPTY ||
+        this.#values.some(
+          (value, token) => (loose[token] as number) > 0 && Math.abs(value - wanted(at)) < 1e-6,
+        ),
+    );
+  }
+
+  /** What stands at each place of a row of steps of which two places are known. */
+  #stepOf(line: readonly number[]): ((at: number) => number) | null {
+    const placed = line.flatMap((id, i) => (id === EMPTY ? [] : [[this.#values[id] as number, i] as const]));
+    const [first, second] = placed;
+    if (!first || !second) return null;
+    const step = (second[0] - first[0]) / (second[1] - first[1]);
+    return (at) => first[0] + step * (at - first[1]);
   }
 
   #couldBe(line: readonly number[]): boolean {
