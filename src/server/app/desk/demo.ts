@@ -1,4 +1,5 @@
-// The invented class for looking around: 27 children, terms around today, and three marked boards of earlier school days.
+// The invented class for looking around: 27 children, terms around today, three marked boards of earlier
+// school days, and a week of timed practice.
 import type { ClassDetail, NewChild } from '#api/class.js';
 import type { MarkEntry } from '#api/marking.js';
 import type { Result } from '#api/problem.js';
@@ -12,6 +13,7 @@ import type { Services } from '../services.js';
 import { createClass } from './classes.js';
 import { DEMO_CHILDREN, DEMO_CLASS_NAME } from './demo-class.js';
 import { dayView } from './day.js';
+import { practiseForDemo } from './demo-practice.js';
 import { saveMarks } from './marking.js';
 import { readSettings, saveSettings } from './settings.js';
 
@@ -48,7 +50,8 @@ export async function startDemo(services: Services): Promise<Result<ClassDetail>
     const saved = await saveMarks(services, sheet.id, { entries });
     if (!saved.ok) return saved;
   }
-  return made;
+  const practised = await practiseForDemo(services, made.value.id, today);
+  return practised.ok ? made : practised;
 }
 
 /** Four terms of about ten weeks, as Australian schools have them. Common practice; a school sets its own dates. */

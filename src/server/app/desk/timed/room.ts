@@ -181,11 +181,15 @@ export async function handOutTimed(services: Services, place: Place): Promise<Re
   if (!room.ok) return room;
   const { locale, ladder, children } = room.value;
   const inputs = [];
+  // Children of a level whose turn is the same get the same form.
+  const forms = new Map<string, Result<Timed>>();
   for (const { id, absent, level, sheets } of children) {
     if (absent) continue;
     const earlier = sheets.filter(({ date }) => date < place.date);
     const turn = earlier.filter(({ levelId }) => levelId === level.id).length;
-    const content = formAt(place.classId, level, turn, ladder.questions, locale);
+    const key = `${level.id}/${turn}`;
+    const content = forms.get(key) ?? formAt(place.classId, level, turn, ladder.questions, locale);
+    forms.set(key, content);
     if (!content.ok) return content;
     inputs.push({
       childId: id,
