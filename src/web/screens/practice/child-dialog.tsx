@@ -1,6 +1,7 @@
 // One child's practice over the days: the counts as a line, the published band behind it, and what is still to put right.
 import type { Ladder, SheetCount, TimedChild } from '#api/timed-room.js';
 import { useWords } from '../../app/use-words.js';
+import { Button } from '../../parts/button.js';
 import { DialogFrame } from '../../parts/dialog-frame.js';
 import { MathText } from '../../parts/math-text.js';
 import styles from './practice.module.css';
@@ -46,6 +47,9 @@ export function ChildDialog({ child, ladder, onClose }: Props) {
           </ul>
         </>
       )}
+      <div className={styles.acts}>
+        <Button onPress={onClose}>Close</Button>
+      </div>
     </DialogFrame>
   );
 }

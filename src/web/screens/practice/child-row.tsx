@@ -91,9 +91,9 @@ export function ChildRow(props: Props) {
           ))}
         </select>
       </td>
-      <td>{form?.form ?? ''}</td>
-      <td>{sheet && box('done', 'Done', 'done')}</td>
-      <td className={styles.circled}>
+      <td data-heading="Form">{form?.form ?? ''}</td>
+      <td data-heading="Done">{sheet && box('done', 'Done', 'done')}</td>
+      <td className={styles.circled} data-heading="Circled">
         {sheet && (
           <>
             {box('wrong', 'Numbers of the circled questions', 'wrong')}
@@ -113,8 +113,10 @@ export function ChildRow(props: Props) {
           </span>
         )}
       </td>
-      <td>{child.redo.length > 0 ? child.redo.length : ''}</td>
-      <td>{bestText(child)}</td>
+      <td data-heading="To put right">{child.redo.length > 0 ? child.redo.length : ''}</td>
+      <td data-heading="Best so far">
+        <Best child={child} />
+      </td>
       <td className={styles.next}>
         {child.suggestion.levelId !== null && (
           <>
@@ -153,9 +155,14 @@ function nextBox(box: HTMLInputElement): HTMLInputElement | null {
   return null;
 }
 
-function bestText({ best }: TimedChild): string {
-  if (best === null) return '';
-  return best.digitsPerMinute === null
-    ? `${best.right} right`
-    : `${best.right} right, ${best.digitsPerMinute} digits a minute`;
+function Best({ child: { best } }: { readonly child: TimedChild }) {
+  if (best === null) return null;
+  return (
+    <span className={styles.best}>
+      {best.right} right{' '}
+      {best.digitsPerMinute !== null && (
+        <span className={styles.soft}>{best.digitsPerMinute} digits a minute</span>
+      )}
+    </span>
+  );
 }
