@@ -16,6 +16,8 @@ export type SkillChoice = z.infer<typeof SkillChoice>;
 export const MakeView = z.object({
   /** The skill map, in map order. */
   skills: z.array(SkillChoice),
+  /** The teacher's own questions, one a line. */
+  own: z.string(),
   /** What the class is due to meet again, most urgent first, each with its reason in one sentence. */
   due: z.array(z.object({ skillId: z.string(), title: z.string(), reason: z.string() })),
 });

@@ -39,10 +39,7 @@ function readLine(line: string): OwnLine['read'] {
   const fault = (part: keyof OwnQuestionSource, message: string) =>
     ({ ok: false, faults: [{ part, message }] }) as const;
   if (cells.length === 1)
-    return fault(
-      'answer',
-      'The answer is missing: write an upright bar | after the question, then the answer.',
-    );
+    return fault('answer', 'There is none: write an upright bar | after the question, then the answer.');
   if (cells.length > OWN_PARTS.length)
     return fault(
       'strand',

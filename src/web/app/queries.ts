@@ -5,6 +5,11 @@ import { call } from './client.js';
 
 export const stateQuery = queryOptions({ queryKey: ['state'], queryFn: () => call('state', {}, null) });
 
+export const ownQuestionsQuery = queryOptions({
+  queryKey: ['own-questions'],
+  queryFn: () => call('ownQuestions', {}, null),
+});
+
 export function classQuery(classId: string) {
   return queryOptions({ queryKey: ['class', classId], queryFn: () => call('class', { classId }, null) });
 }

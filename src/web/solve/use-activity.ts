@@ -8,6 +8,7 @@ import { sentencesOf } from '../app/client.js';
 import { classQuery, makeQuery, setQuery } from '../app/queries.js';
 import { useWords } from '../app/use-words.js';
 import { useMaker } from '../screens/make/use-maker.js';
+import { orderOf } from '../screens/make/order-of.js';
 import { wishOf } from '../screens/make/wish.js';
 import type { MakeOrder, Refusal } from '../screens/make/worker/messages.js';
 import type { SolveSearch } from './solve-address.js';
@@ -57,7 +58,7 @@ function useMade(classId: string, search: SolveSearch): Found | null {
       { ...(JSON.parse(wished) as SolveSearch), count: 1 },
       { years: room.data.years, seed: USUAL_SEED },
     );
-    return { wish, locale, due: wish.source === 'due' ? view.data.due.map(({ skillId }) => skillId) : [] };
+    return orderOf(wish, locale, view.data);
   }, [isWanted, wished, room.data, view.data, locale]);
   const maker = useMaker(order);
   const failure = room.error ?? view.error;

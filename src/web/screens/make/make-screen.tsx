@@ -12,6 +12,7 @@ import { Preview } from './preview.js';
 import { useMaker } from './use-maker.js';
 import { LARGEST_SEED, wishOf, type WishChange } from './wish.js';
 import { WishForm } from './wish-form.js';
+import { orderOf } from './order-of.js';
 import type { MakeOrder } from './worker/messages.js';
 
 const newSeed = () => 1 + Math.floor(Math.random() * LARGEST_SEED);
@@ -51,7 +52,9 @@ function Room({ classId, classYears, view }: RoomProps) {
     () =>
       wish.source === 'chosen' && wish.skills.length === 0
         ? null
-        : { wish, locale, due: wish.source === 'due' ? view.due.map(({ skillId }) => skillId) : [] },
+        : wish.source === 'own' && view.own.trim() === ''
+          ? null
+          : orderOf(wish, locale, view),
     // oxlint-disable-next-line react-hooks/exhaustive-deps
     [wishKey, locale, view],
   );
@@ -74,7 +77,11 @@ function Room({ classId, classYears, view }: RoomProps) {
         <WishForm wish={wish} view={view} onChange={wishFor} />
       </div>
       {order === null ? (
-        <p className={styles.waiting}>Choose at least one skill, and it is made at once.</p>
+        <p className={styles.waiting}>
+          {wish.source === 'own'
+            ? 'Write some questions of your own first, and it is made of them.'
+            : 'Choose at least one skill, and it is made at once.'}
+        </p>
       ) : (
         // “Make another” is a step of its own, so that the browser’s Back brings the one before.
         <Preview

@@ -1,5 +1,6 @@
 // The questions of a set to read through, and to swap where a set allows it.
 import type { SkillChoice } from '#api/make.js';
+import { isOwnId } from '#engine/own-questions/own-question.js';
 import { Button } from '../../parts/button.js';
 import { FigureView } from '../../parts/figure-view.js';
 import { MathText } from '../../parts/math-text.js';
@@ -47,7 +48,11 @@ export function QuestionList({ activity, skills, onSwap }: Props) {
             <td className={styles.key}>
               <MathText text={answer.text} />
             </td>
-            <td className={styles.skill}>{skills.find(({ id }) => id === question.skill)?.title}</td>
+            <td className={styles.skill}>
+              {isOwnId(question.skill)
+                ? 'My question'
+                : skills.find(({ id }) => id === question.skill)?.title}
+            </td>
             {isSwappable && (
               <td>
                 <Button weight="quiet" aria-label={`Swap question ${where}`} onPress={() => onSwap(place)}>

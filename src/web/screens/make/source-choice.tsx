@@ -1,6 +1,8 @@
-// What the questions are about: what is due, a mix, or skills that the teacher picks.
+// What the questions are about: what is due, a mix, skills that the teacher picks, or her own.
+import { Link, useParams } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { MakeView, SkillChoice } from '#api/make.js';
+import { ownQuestionsIn } from '#engine/own-questions/own-lines.js';
 import { Button } from '../../parts/button.js';
 import { ChoiceRow } from '../../parts/choice-row.js';
 import styles from './choices.module.css';
@@ -54,6 +56,7 @@ export function SourceChoice({ wish, view, onChange }: Props) {
           onPick={() => setIsPicking(true)}
         />
       )}
+      {source === 'own' && <Own text={view.own} isJigsaw={isJigsaw} />}
       {isPicking && (
         <SkillPicker
           skills={view.skills}
@@ -64,6 +67,22 @@ export function SourceChoice({ wish, view, onChange }: Props) {
         />
       )}
     </div>
+  );
+}
+
+function Own({ text, isJigsaw }: { readonly text: string; readonly isJigsaw: boolean }) {
+  const { classId } = useParams({ from: '/class/$classId/make' });
+  const count = ownQuestionsIn(text).length;
+  const told = isJigsaw ? 'those that are number sentences' : 'with a mix where they are too few';
+  return (
+    <p className={styles.note}>
+      {count === 0
+        ? 'There are none yet.'
+        : `${count === 1 ? 'One question' : `${count} questions`} of your own, ${told}.`}{' '}
+      <Link to="/class/$classId/skills" params={{ classId }} search={{ own: true }}>
+        {count === 0 ? 'Write my questions' : 'Change my questions'}
+      </Link>
+    </p>
   );
 }
 

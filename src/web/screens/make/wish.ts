@@ -8,8 +8,8 @@ import { THEMES, type ThemeId, TRAIL_SIZE } from '#engine/activities/trail/trail
 export const ACTIVITIES = ['chain', 'trail', 'jigsaw'] as const;
 export type ActivityId = (typeof ACTIVITIES)[number];
 
-/** What the questions are about: what the class is due to meet again, a mix for its years, or chosen skills. */
-export const SOURCES = ['due', 'mix', 'chosen'] as const;
+/** What the questions are about: what the class is due to meet again, a mix for its years, chosen skills, or the teacher's own questions. */
+export const SOURCES = ['due', 'mix', 'chosen', 'own'] as const;
 export type Source = (typeof SOURCES)[number];
 
 export const THEME_CHOICES = ['any', ...THEMES] as const;

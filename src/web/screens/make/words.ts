@@ -22,6 +22,7 @@ export const SOURCE_WORDS: Readonly<Record<Source, string>> = {
   due: 'What is due',
   mix: 'A mix',
   chosen: 'Skills I choose',
+  own: 'My questions',
 };
 
 export const PITCH_WORDS: Readonly<Record<Pitch, string>> = {

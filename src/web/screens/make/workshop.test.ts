@@ -3,7 +3,7 @@ import { wishOf } from './wish.js';
 import type { FromMaker, MadeSet, MakeOrder, ToMaker } from './worker/messages.js';
 import { type Listener, type MakerThread, Workshop } from './workshop.js';
 
-const order: MakeOrder = { wish: wishOf({}, { years: [4], seed: 1 }), locale: 'en-AU', due: [] };
+const order: MakeOrder = { wish: wishOf({}, { years: [4], seed: 1 }), locale: 'en-AU', due: [], own: '' };
 const set = (name: string) => ({ activity: name, pictures: [], steps: [] }) as unknown as MadeSet;
 
 class FakeThread implements MakerThread {

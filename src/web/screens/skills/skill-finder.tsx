@@ -29,6 +29,7 @@ interface Props {
   readonly onStrand: (strand: StrandId | null) => void;
   readonly onChoose: (id: string) => void;
   readonly onSheet: () => void;
+  readonly onOwn: () => void;
 }
 
 export function SkillFinder(props: Props) {
@@ -50,6 +51,7 @@ export function SkillFinder(props: Props) {
         <h1 id="skills-title" className={styles.title}>
           Skills
         </h1>
+        <Button onPress={props.onOwn}>My questions</Button>
         {sheet.length > 0 && (
           <Button onPress={onSheet}>
             Practice sheet: {sheet.length} {sheet.length === 1 ? 'skill' : 'skills'}

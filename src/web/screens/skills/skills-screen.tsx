@@ -6,6 +6,7 @@ import { STRANDS } from '#engine/curriculum/strands.js';
 import { findSkills } from '#engine/skills/find-skills.js';
 import { skillById } from '#engine/skills/map.js';
 import { useWords } from '../../app/use-words.js';
+import { MyQuestions } from './my-questions.js';
 import { PracticeDesk } from './practice-desk.js';
 import { SkillFinder } from './skill-finder.js';
 import { SkillOverview } from './skill-overview.js';
@@ -36,7 +37,7 @@ export function SkillsScreen() {
   const skill = search.skill === undefined ? null : skillById(search.skill);
   const sheet = (search.sheet ?? []).flatMap((id) => skillById(id) ?? []);
   const place = useRef<HTMLHeadingElement>(null);
-  const shown = search.desk ? 'desk' : (skill?.id ?? null);
+  const shown = search.own ? 'own' : search.desk ? 'desk' : (skill?.id ?? null);
   const before = useRef(shown);
   useEffect(() => {
     if (shown === before.current) return;
@@ -69,16 +70,19 @@ export function SkillsScreen() {
       <SkillFinder
         wanted={wanted}
         found={found}
-        chosen={search.desk ? null : (skill?.id ?? null)}
+        chosen={search.desk || search.own ? null : (skill?.id ?? null)}
         sheet={ids}
         onWords={setTyped}
         onYear={(next) => go({ year: next ?? undefined })}
         onStrand={(next) => go({ strand: next ?? undefined })}
-        onChoose={(id) => go({ skill: id, desk: undefined }, false)}
-        onSheet={() => go({ desk: true }, false)}
+        onChoose={(id) => go({ skill: id, desk: undefined, own: undefined }, false)}
+        onSheet={() => go({ desk: true, own: undefined }, false)}
+        onOwn={() => go({ own: true, desk: undefined }, false)}
       />
       <div className={styles.page}>
-        {search.desk && sheet.length > 0 ? (
+        {search.own ? (
+          <MyQuestions classId={classId} headingRef={place} onBack={() => go({ own: undefined }, false)} />
+        ) : search.desk && sheet.length > 0 ? (
           <PracticeDesk
             classId={classId}
             skills={sheet}

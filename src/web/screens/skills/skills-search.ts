@@ -12,5 +12,7 @@ export const SkillsSearch = z.object({
   sheet: z.array(z.string()).max(24).optional(),
   /** The practice sheet is open instead of a skill. */
   desk: z.boolean().optional(),
+  /** The teacher's own questions are open instead of a skill. */
+  own: z.boolean().optional(),
 });
 export type SkillsSearch = z.infer<typeof SkillsSearch>;

@@ -8,6 +8,8 @@ import type { JigsawRequest } from '#engine/activities/jigsaw/request.js';
 import { composeTrail, type TrailRequest } from '#engine/activities/trail/compose.js';
 import type { SupplyRequest } from '#engine/activities/supply.js';
 import { replaceTrailQuestion } from '#engine/activities/trail/replace-question.js';
+import { ownQuestionsIn } from '#engine/own-questions/own-lines.js';
+import type { OwnSource } from '#engine/own-questions/own-supply.js';
 import { hashText } from '#engine/random/rng.js';
 import type { MadeSet, MakeOrder, Refusal } from './messages.js';
 import { type ComposerError, refusalOf } from './mends-of.js';
@@ -47,7 +49,8 @@ export function seedOfSet(seed: number, at: number): number {
   return at === 0 ? seed : hashText(`${seed}/${at + 1}`) >>> 1;
 }
 
-function supplyOf({ wish, due, locale }: MakeOrder, at: number): SupplyRequest {
+function supplyOf(order: MakeOrder, at: number): SupplyRequest {
+  const { wish, due, locale } = order;
   return {
     years: wish.years,
     pitch: wish.pitch,
@@ -55,6 +58,7 @@ function supplyOf({ wish, due, locale }: MakeOrder, at: number): SupplyRequest {
     locale,
     ...(wish.source === 'chosen' ? { skills: wish.skills } : {}),
     ...(wish.source === 'due' ? { due } : {}),
+    ...ownOf(order),
   };
 }
 
@@ -67,7 +71,8 @@ function trailRequest(order: MakeOrder, at: number): TrailRequest {
   return { ...supplyOf(order, at), rows, columns, ...(theme === 'any' ? {} : { theme }) };
 }
 
-function jigsawRequest({ wish, locale }: MakeOrder, at: number): JigsawRequest {
+function jigsawRequest(order: MakeOrder, at: number): JigsawRequest {
+  const { wish, locale } = order;
   const { years, rows, columns, level, rowKind, seed } = wish;
   return {
     years,
@@ -78,7 +83,13 @@ function jigsawRequest({ wish, locale }: MakeOrder, at: number): JigsawRequest {
     locale,
     seed: seedOfSet(seed, at),
     ...(wish.source === 'chosen' ? { skills: wish.skills } : {}),
+    ...ownOf(order),
   };
+}
+
+/** The teacher's own questions where they are wished for. */
+function ownOf({ wish, own }: MakeOrder): { readonly own?: OwnSource } {
+  return wish.source === 'own' ? { own: { questions: ownQuestionsIn(own) } } : {};
 }
 
 function drawn(

@@ -8,6 +8,7 @@ const orderOf = (count: number): MakeOrder => ({
   wish: wishOf({ count }, { years: [4], seed: 1 }),
   locale: 'en-AU',
   due: [],
+  own: '',
 });
 const set = (name: string) => ({ activity: name, pictures: [], steps: [] }) as unknown as MadeSet;
 const make = (id: number, count: number): ToMaker => ({ id, task: 'make', order: orderOf(count) });

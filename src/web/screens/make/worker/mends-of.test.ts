@@ -7,6 +7,7 @@ const orderOf = (change: Parameters<typeof wishOf>[0]): MakeOrder => ({
   wish: wishOf(change, { years: [2], seed: 1 }),
   locale: 'en-AU',
   due: [],
+  own: '',
 });
 
 describe('the mends of a refusal', () => {

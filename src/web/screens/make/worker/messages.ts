@@ -28,6 +28,8 @@ export interface MakeOrder {
   readonly locale: LocaleId;
   /** Skills due for this class, most urgent first. */
   readonly due: readonly string[];
+  /** The teacher's own questions as lines; used when the wish is for them. */
+  readonly own: string;
 }
 
 /** What cannot be done, and its mend: one sentence each. */
