@@ -62,6 +62,8 @@ export function addSteps(a: number, b: number, say: SayWhole): string[] {
     if (a < 10 && total <= 10)
       return [`Start at ${say(Math.max(a, b))} and count on ${say(Math.min(a, b))}: ${say(total)}`];
     if (toTen === 0) return [whole];
+    if (b === 9 && a > 20 && a % 10 > 1)
+      return [`${say(a)} + 10 = ${say(a + 10)}`, `${say(a + 10)} − 1 = ${say(total)}`];
     if (b <= toTen) return [`${a % 10} + ${b} = ${(a % 10) + b}, so ${whole}`];
     return [`${say(a)} + ${toTen} = ${say(a + toTen)}`, `${say(a + toTen)} + ${b - toTen} = ${say(total)}`];
   }

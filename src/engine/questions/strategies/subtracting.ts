@@ -16,6 +16,8 @@ export function subtractSteps(a: number, b: number, say: SayWhole): string[] {
     if (a <= 10) return [`Start at ${say(a)} and count back ${say(b)}: ${say(a - b)}`];
     if (toTen === 0 && b > 7)
       return [`${say(a)} − 10 = ${say(a - 10)}`, `${say(a - 10)} + ${10 - b} = ${say(a - b)}`];
+    if (b === 9 && a > 20 && toTen < 9)
+      return [`${say(a)} − 10 = ${say(a - 10)}`, `${say(a - 10)} + 1 = ${say(a - b)}`];
     const near = toTen === 0 ? 10 : toTen;
     if (b <= near) return [`${near} − ${b} = ${near - b}, so ${whole}`];
     return [`${say(a)} − ${toTen} = ${say(a - toTen)}`, `${say(a - toTen)} − ${b - toTen} = ${say(a - b)}`];

@@ -42,7 +42,7 @@ const bondOfTen = templateOf<number>({
     answer: wholeAnswer(10 - a, locale),
     expression: `10 - ${a}`,
     features: { tie: a === 5, size: a < 5 ? 1 : 0, rule: a === 9, drawn: true },
-    strategy: [`A full ten-frame holds 10: ${a} are there`, `${a} + ${10 - a} = 10`],
+    strategy: [`A full ten-frame holds 10: ${a} ${a === 1 ? 'is' : 'are'} there`, `${a} + ${10 - a} = 10`],
     slips: wholeSlips(
       [
         ['missing.adds-all', 10 + a],

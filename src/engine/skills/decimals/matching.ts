@@ -83,7 +83,7 @@ export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
         make: (x) => {
           const whole = floor(x.value);
           const hundredths = x.n * (100 / x.d);
-          const tenths = placesOf(x.value) === 1 && x.rng.chance(0.5);
+          const tenths = placesOf(x.value) === 1 && x.rng.chance(0.5) && x.d !== 10;
           const ask = x.rng.int(0, 1);
           const bottom = tenths ? 10 : 100;
           const value = tenths ? hundredths / 10 : hundredths;

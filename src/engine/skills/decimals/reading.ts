@@ -127,7 +127,16 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
               size: unit.d === 100 ? 1 : 0,
               adjust: (unit.d === 1 ? -0.7 : 0) + (x.form === 'money' ? -0.3 : 0),
             },
-            strategy: [`${x.text} ${op} ${x.t(unit)} = ${x.t(answer)}`],
+            strategy: [
+              ...(x.form === 'decimal'
+                ? [
+                    unit.d === 1
+                      ? 'The whole part moves by one, the part after the point stays'
+                      : `Count in ${x.parts(unit.d)}: one ${x.parts(unit.d, 1)} is ${x.t(unit)}`,
+                  ]
+                : []),
+              `${x.text} ${op} ${x.t(unit)} = ${x.t(answer)}`,
+            ],
             slips: [
               [
                 'operation.swapped',

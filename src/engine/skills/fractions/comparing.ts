@@ -138,8 +138,9 @@ export const COMPARING_SKILLS: readonly Skill[] = [
               size: (close < 0.1 ? 1 : 0) + (common > 24 ? 1 : 0),
             },
             strategy: [
-              `${mine}/${x.d} = ${(mine * common) / x.d}/${common}`,
-              `${theirs}/${d} = ${(theirs * common) / d}/${common}`,
+              ...(common === x.d ? [] : [`${mine}/${x.d} = ${(mine * common) / x.d}/${common}`]),
+              ...(common === d ? [] : [`${theirs}/${d} = ${(theirs * common) / d}/${common}`]),
+              `So ${first ? x.text : x.t(other)} is ${askMore ? 'greater' : 'less'}`,
             ],
             slips: [[slipNeeded, first ? other : x.value]],
             uses: `compares ${x.text} with ${x.t(other)}`,

@@ -142,8 +142,11 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
               adjust: up ? -0.3 : 0,
             },
             strategy: [
-              `${x.n} ${up ? '+' : '−'} 1 = ${up ? x.n + 1 : x.n - 1}`,
+              `${x.n} ${x.parts(x.d, x.n)} ${up ? 'and' : 'take away'} 1 ${up ? 'more' : 'of them'}: ${x.n} ${up ? '+' : '−'} 1 = ${up ? x.n + 1 : x.n - 1}`,
               `${x.n}/${x.d} ${up ? '+' : '−'} 1/${x.d} = ${up ? x.n + 1 : x.n - 1}/${x.d}`,
+              ...(`${up ? x.n + 1 : x.n - 1}/${x.d}` === x.t(answer)
+                ? []
+                : [`${up ? x.n + 1 : x.n - 1}/${x.d} = ${x.t(answer)}`]),
             ],
             slips: [
               ['fractions.add-tops-bottoms', up ? rational(x.n + 1, 2 * x.d) : null],

@@ -132,7 +132,9 @@ const partOfPart = templateOf<Pair>({
       features: { story: true, extraSteps: 1 },
       strategy: [
         `${say(part)} of ${say(whole)}: ${part.n} × ${whole.n} = ${part.n * whole.n} on top, ${part.d} × ${whole.d} = ${part.d * whole.d} below`,
-        `${part.n * whole.n}/${part.d * whole.d} = ${say(eaten)}`,
+        ...(`${part.n * whole.n}/${part.d * whole.d}` === say(eaten)
+          ? [`That is ${say(eaten)}`]
+          : [`${part.n * whole.n}/${part.d * whole.d} = ${say(eaten)}`]),
       ],
       slips: slipsOf([
         ['fractions.add-tops-bottoms', rational(part.n + whole.n, part.d + whole.d)],

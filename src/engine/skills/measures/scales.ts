@@ -133,7 +133,7 @@ function readScale(kind: ScaleKind, value: number, { locale }: TemplateContext):
     },
     strategy:
       marks === 0
-        ? ['The pointer is at a label: read it']
+        ? ['The reading is at a label: read it off']
         : [
             `${spaces} spaces from label to label: ${kind.labelEvery} ÷ ${spaces} = ${kind.step}`,
             `${label} + ${marks} × ${kind.step} = ${value}`,

@@ -123,7 +123,9 @@ function likeCoins(count: number, coin: number, { locale }: TemplateContext): Dr
       adjust: (total >= 100 && coin < 100 ? 0.3 : -0.4) + (coin === 25 || coin === 5 ? 0.3 : 0),
     },
     strategy: [
-      `${formatWhole(count, locale)} × ${name} = ${price(total, locale)}`,
+      ...(total >= 100 && coin < 100
+        ? [`${formatWhole(count, locale)} × ${coin} = ${total}`]
+        : [`${formatWhole(count, locale)} × ${name} = ${price(total, locale)}`]),
       ...(total >= 100 && coin < 100
         ? [`${total}${locale.currency.minorSymbol} = ${price(total, locale)}`]
         : []),

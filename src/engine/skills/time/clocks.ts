@@ -59,7 +59,7 @@ function readClockFace(time: number, { locale }: TemplateContext): Draft {
             `The short hand has passed ${hour === 0 ? 12 : hour}`,
             minute % 5 === 0
               ? `The long hand is at ${minute / 5}: ${minute / 5} × 5 = ${minute} minutes`
-              : `The long hand is ${minute % 5} past the ${Math.floor(minute / 5) === 0 ? 12 : Math.floor(minute / 5)}: ${Math.floor(minute / 5)} × 5 + ${minute % 5} = ${minute} minutes`,
+              : `The long hand is ${minute % 5} past the ${Math.floor(minute / 5) === 0 ? 12 : Math.floor(minute / 5)}: ${Math.floor(minute / 5)} × 5 + ${minute % 5} = ${minute} ${minute === 1 ? 'minute' : 'minutes'}`,
           ],
     slips: readSlips(time),
     figure: { kind: 'clock', minutes: time },

@@ -1,0 +1,144 @@
+// What a proof-reader would mark in the texts and strategy steps of every skill, in all four classrooms.
+import { describe, expect, it } from 'vitest';
+import { drawFigure } from '../figures/draw.js';
+import { LOCALES, localeOf } from '../numbers/locale.js';
+import { generateQuestions } from '../questions/generate.js';
+import { SKILLS } from './map.js';
+
+interface Line {
+  readonly where: string;
+  readonly text: string;
+  readonly isStep: boolean;
+}
+
+const QUESTIONS = LOCALES.flatMap((locale) =>
+  SKILLS.flatMap((skill) =>
+    generateQuestions(skill, 20, 11, localeOf(locale)).map((question) => ({ skill, locale, question })),
+  ),
+);
+
+const LINES: readonly Line[] = QUESTIONS.flatMap(({ skill, locale, question }) => {
+  const where = `${skill.id} ${locale}`;
+  return [
+    { where, text: question.text, isStep: false },
+    ...question.strategy.map((text) => ({ where, text, isStep: true })),
+  ];
+});
+
+const marked = (isWrong: (line: Line) => boolean): string[] => [
+  ...new Set(LINES.filter(isWrong).map(({ where, text }) => `${where}: ${text}`)),
+];
+
+/** Words in -s that may follow a 1 and are no plurals ("is 1 less than"). */
+const NO_PLURAL = new Set([
+  'less',
+  'plus',
+  'times',
+  'is',
+  'has',
+  'as',
+  'was',
+  'comes',
+  'becomes',
+  'divides',
+  'stands',
+]);
+
+function hasPluralAfterOne(text: string): boolean {
+  // "3 1/2 cups", "0.1 metres" and "$1 notes" are right; a lone 1 is not.
+  return [...text.matchAll(/(?<![\d.,/$£]|\d[\s\u00a0])1[\s\u00a0]([a-z]{2,}s)\b/g)].some(
+    ([, word]) => !NO_PLURAL.has(word ?? ''),
+  );
+}
+
+function hasWrongArticle(text: string): boolean {
+  return (
+    // Eight, eighty, eight hundred, eleven and eighteen begin with a vowel; so do most words in a, e, i, o.
+    /\b[Aa][\s\u00a0](?:8|8\d|8\d\d|11|18)(?![\d./])(?!,\d)/.test(text) ||
+    /\b[Aa]n[\s\u00a0](?:[1-79]|1[02-79])(?![\d/])/.test(text) ||
+    /(?<!\b(?:at|At|point|From|from|of|a,)[\s\u00a0])\ba[\s\u00a0](?!and\b|is\b|on\b|one\b|once\b)[aeio][a-z]/.test(
+      text,
+    )
+  );
+}
+
+/** The largest number that a title names as its range ("within 20", "to a hundred"), or null. */
+function rangeOf(title: string): number | null {
+  const found = /\b(?:within|to|beyond 1|make) (10|20|100|120|1000)\b(?! or| and|,)/.exec(title)?.[1];
+  if (found !== undefined) return Number(found);
+  const word = /\bto a (hundred|thousand|million)\b/.exec(title)?.[1];
+  return word === undefined ? null : ({ hundred: 100, thousand: 1000, million: 1_000_000 }[word] ?? null);
+}
+
+/** Whole numbers written in a question, group marks taken out. */
+const numbersIn = (text: string): number[] =>
+  [...text.replace(/(?<=\d)[\s\u00a0\u2009\u202f,](?=\d{3}\b)/g, '').matchAll(/\d+/g)].map(Number);
+
+describe('what a proof-reader would mark', () => {
+  it('has no double space and no space before a comma, a stop or a colon', () => {
+    expect(marked(({ text }) => / {2}|[\s\u00a0][,.;:](?!\d)|\([\s\u00a0]|[\s\u00a0]\)/.test(text))).toEqual(
+      [],
+    );
+  });
+
+  it('has no plural after 1', () => {
+    expect(hasPluralAfterOne('Cut 1 pieces')).toBe(true);
+    expect(marked(({ text }) => hasPluralAfterOne(text))).toEqual([]);
+  });
+
+  it('has a and an before the right numbers and words', () => {
+    expect(hasWrongArticle('A 8 cm side') && hasWrongArticle('an 7') && hasWrongArticle('a apple')).toBe(
+      true,
+    );
+    expect(marked(({ text }) => !/\ba (?:and b|can)\b|\b\da \+/.test(text) && hasWrongArticle(text))).toEqual(
+      [],
+    );
+  });
+
+  it('begins every step with a capital, a number or a sign, and ends none with a full stop', () => {
+    const isLower = (text: string) => /^[a-z]{2}/.test(text);
+    expect(marked(({ text, isStep }) => isStep && (isLower(text) || /[.!]$/.test(text)))).toEqual([]);
+  });
+
+  it('says no word twice in a row', () => {
+    expect(marked(({ text }) => /\b([a-z]{2,})[\s\u00a0]\1\b/i.test(text))).toEqual([]);
+  });
+
+  it('has no step that sets a thing equal to itself', () => {
+    expect(marked(({ text, isStep }) => isStep && /^(\S+) = \1$/.test(text))).toEqual([]);
+  });
+
+  it('keeps to the range that the title names', () => {
+    const beyond = QUESTIONS.filter(({ skill, question }) => {
+      const range = rangeOf(skill.title);
+      return range !== null && numbersIn(question.text).some((n) => n > range);
+    });
+    expect([...new Set(beyond.map(({ skill, question }) => `${skill.title}: ${question.text}`))]).toEqual([]);
+    expect(SKILLS.filter((skill) => rangeOf(skill.title) !== null).length).toBeGreaterThan(12);
+  });
+
+  it('gives every question at least one step', () => {
+    const bare = QUESTIONS.filter(({ question }) => question.strategy.length === 0);
+    expect(bare.map(({ skill, question }) => `${skill.id}: ${question.text}`)).toEqual([]);
+  });
+});
+
+describe('bars drawn to scale', () => {
+  const widths = (whole: string, part: string): number[] =>
+    [
+      ...drawFigure({ kind: 'bar-model', whole, parts: [part, '?'] }).svg.matchAll(
+        /<rect[^>]* width="([\d.]+)"/g,
+      ),
+    ].map(([, width]) => Number(width));
+
+  it.each([
+    ['80 000', '60 000'],
+    ['80,000', '60,000'],
+    ['80 cm', '60 cm'],
+    ['$80', '$60'],
+  ])('gives three quarters of a bar of %s to %s', (whole, part) => {
+    const [first = 0, second = 0] = widths(whole, part);
+    expect(first / (first + second)).toBeGreaterThan(0.65);
+    expect(first / (first + second)).toBeLessThan(0.8);
+  });
+});
