@@ -31,6 +31,19 @@ describe('composeJigsaw', () => {
     }
   });
 
+  it('interlocks: at most a third of the pieces are rectangles', async () => {
+    const large = [4, 7, 10].map((seed) =>
+      must(composeJigsaw({ ...usual, years: [5, 6], rows: 8, columns: 10, seed })),
+    );
+    for (const { pieces } of [...made, ...(await Promise.all(large))]) {
+      const rectangles = pieces.filter(({ cells }) => {
+        const [down, across] = [0, 1].map((at) => new Set(cells.map((place) => place[at])).size);
+        return cells.length === (down as number) * (across as number);
+      });
+      expect(rectangles.length).toBeLessThanOrEqual(pieces.length / 3);
+    }
+  });
+
   it('has different rows, all plainly true', () => {
     for (const jigsaw of made) {
       const rows = rowsOf(jigsaw);

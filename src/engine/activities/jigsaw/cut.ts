@@ -2,7 +2,7 @@
 // fit the same hole and only what stands on them decides; others fill the gaps.
 import type { Rng } from '../../random/rng.js';
 import type { JigsawCell, JigsawPiece, Place } from './jigsaw.js';
-import { isBar, type Outline, outlinesOfSize } from './outlines.js';
+import { isBar, isRectangle, type Outline, outlinesOfSize } from './outlines.js';
 import { kindOf } from './token.js';
 
 export interface CutStyle {
@@ -33,11 +33,13 @@ const SHAPES: ReadonlyMap<number, readonly Shape[]> = new Map(
       .map((outline) => ({ outline, isBar: false })),
   ]),
 );
+/** The share of pieces that may be rectangles: they lie beside each other without interlocking. */
+const MOST_RECTANGLES = 1 / 3;
 /** Outlines beyond the preferred ones that are tried for one gap. */
 const OTHERS_TRIED = 6;
 
 /**
- * A random cut, or null when chance ran into a corner. No two straight bars are alike, no piece holds signs alone, and no
+ * A random cut, or null when chance ran into a corner or into too many rectangles. No two straight bars are alike, no piece holds signs alone, and no
  * two pieces are alike in outline and texts (an exchange of them would not be seen).
  */
 export function cutPieces(
@@ -105,6 +107,8 @@ export function cutPieces(
   }
 
   if (!fill(0)) return null;
+  if (laid.filter(({ shape }) => isRectangle(shape.outline)).length > MOST_RECTANGLES * laid.length)
+    return null;
   const texts = laid.map(({ shape, at }) =>
     [
       shape.outline.join(' '),

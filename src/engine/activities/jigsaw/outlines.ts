@@ -41,6 +41,13 @@ export function isBar(cells: readonly (readonly [number, number])[]): boolean {
   );
 }
 
+/** Whether the cells fill a rectangle, bars included. */
+export function isRectangle(cells: Outline): boolean {
+  const down = new Set(cells.map(([row]) => row)).size;
+  const across = new Set(cells.map(([, column]) => column)).size;
+  return cells.length === down * across;
+}
+
 /** The piece's outline as text: equal for pieces that fit the same holes. */
 export function outlineOf({ cells }: JigsawPiece): string {
   return anchored(cells).join(' ');
