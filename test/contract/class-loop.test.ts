@@ -259,7 +259,9 @@ describe('backup and restore', () => {
     );
   });
 
-  it('gives everything back in an empty place, and asks before replacing what is there', () => {
+  it('gives everything back in an empty place, and asks before replacing what is there', {
+    timeout: 180_000,
+  }, () => {
     expect(printed(['restore', plain], { env: elsewhere })).toMatch(/restored/);
     const before = exportOf(env);
     expect(exportOf(elsewhere)).toEqual(before);

@@ -156,14 +156,14 @@ describe('the shelf', () => {
     const refused = async (content: object) =>
       (await app.refused('keepSets', { classId: room.id }, { band: 'middle', contents: [content] })).problem
         .code;
-    // Two tiles alike, an edge that meets nothing, a number changed, nothing printed in the frame, half a jigsaw.
+    // A forged proof, two tiles alike, an edge that meets nothing, a number changed, another proof, half a jigsaw.
     const { tiles } = trail;
-    expect(await refused({ ...trail, tiles: tiles.with(1, { ...tiles[1], edges: tiles[0].edges }) })).toBe(
-      'sets.proof',
-    );
-    expect(
-      await refused({ ...trail, tiles: tiles.with(0, { ...tiles[0], edges: ['a', 'a', 'a', 'a'] }) }),
-    ).toBe('sets.proof');
+    expect(await refused({ ...trail, proof: { ...trail.proof, leastBreaks: 9 } })).toBe('sets.proof');
+    // Tiles that do not belong: some cannot even be drawn, the others have no single arrangement.
+    const twin = { ...tiles[0], answer: tiles[1].answer };
+    const torn = { ...tiles[0], edges: ['a', 'a', 'a', 'a'] };
+    for (const changed of [tiles.with(1, twin), tiles.with(0, torn)])
+      expect(await refused({ ...trail, tiles: changed })).toMatch(/^sets\.(form|proof)$/);
     const at = jigsaw.cells.findIndex(({ text }: { text: string }) => /^\d+$/.test(text));
     const wrong = jigsaw.cells.with(at, { text: '999', expression: '999' });
     expect(await refused({ ...jigsaw, cells: wrong })).toBe('sets.proof');
