@@ -11,7 +11,7 @@ export function* timedKeyParts({ request }: TimedComposer): Generator<PartData> 
   for (const [at, level] of levels.entries()) {
     for (const [number, form] of level.forms.entries()) {
       if (sheets && !sheets.some((sheet) => sheet.level === at && sheet.form === number)) continue;
-      const layout = sidesOf(form);
+      const layout = sidesOf(form, options.largePrint);
       yield {
         kind: 'timed-key',
         pages: 1,

@@ -10,6 +10,9 @@ import type { TimedComposer } from './compose-timed.js';
 /** Most facts on the redo row: two lines of four. */
 const MOST_REDO = 8;
 
+/** Characters of the longest question that leaves an answer room in a third of the page, in large print. */
+const LONGEST_OF_THREE = 9;
+
 /** Two pages a sheet, in the order of the request. */
 export function* timedSheetParts({ request, names }: TimedComposer): Generator<PartData> {
   const { levels, options } = request;
@@ -33,7 +36,7 @@ export function* timedSheetParts({ request, names }: TimedComposer): Generator<P
       redo: (sheet.redo ?? []).slice(0, MOST_REDO).map(({ text }) => textPieces(text)),
       size: options.largePrint ? 20 : 15,
       roomy: level.room === 'roomy',
-      ...sidesOf(form),
+      ...sidesOf(form, options.largePrint),
       foot: footOf(level, form, options.className),
     };
   }
@@ -44,13 +47,17 @@ function everyForm(levels: readonly Timed[]): readonly TimedSheetRequest[] {
 }
 
 /** Front and back, and how many columns and rows each has. */
-export function sidesOf({ questions }: TimedForm): {
+export function sidesOf(
+  { questions }: TimedForm,
+  largePrint = false,
+): {
   readonly columns: number;
   readonly rows: number;
   readonly sides: readonly (readonly object[])[];
 } {
   const half = Math.ceil(questions.length / 2);
-  const columns = half > 36 ? 4 : 3;
+  const isLong = questions.some(({ text }) => text.length > LONGEST_OF_THREE);
+  const columns = half > 36 ? 4 : largePrint && isLong ? 2 : 3;
   const side = (from: number, to: number) =>
     questions.slice(from, to).map(({ text, answer }, i) => ({
       n: from + i + 1,
