@@ -73,6 +73,7 @@ export function createProgram(): Command {
     .description('equal forms of one level of timed practice')
     .option('--level <place>', 'a level of the ladder, from 1; see "afterbell ladder"')
     .option('--skills <ids>', 'instead of a level: these skills, by their ids between commas')
+    .option('--own <file>', 'instead of a level: your own questions; see docs/own-questions.md')
     .option('--forms <count>', 'how many equal forms, 1 to 100', '2')
     .option('--questions <count>', 'questions on a form, 60 to 120', '60')
     .option('--count <count>', 'make several, each with a seed of its own')

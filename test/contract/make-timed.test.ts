@@ -66,7 +66,7 @@ describe('make timed', () => {
 
   it.each([
     [['--level', '99'], /--level 99: expected a whole number from 1 to/],
-    [[], /Give either --level or --skills/],
+    [[], /Give one of --level, --skills and --own/],
     [['--level', '3', '--questions', '12'], /--questions 12: expected a whole number from 60 to 120/],
     [['--level', '3', '--forms', '0'], /--forms 0/],
     [['--skills', 'no.such'], /no skill “no\.such”/],

@@ -4,6 +4,7 @@ import { boardProblems } from './board-checker.js';
 import { type Chain, chainProblems } from './chain-checker.js';
 import { json, printed, refusal } from './command.js';
 import { jigsawProblems } from './jigsaw-checker.js';
+import { type TimedJson, timedProblems } from './timed-checker.js';
 import { type Trail, trailProblems } from './trail-checker.js';
 
 const TABLE = [
@@ -42,6 +43,17 @@ describe('make --own', () => {
   it('a jigsaw', () => {
     const jigsaw = json<Parameters<typeof jigsawProblems>[0]>(make('jigsaw'), { input: TABLE });
     expect(jigsawProblems(jigsaw, { rows: 5, columns: 7, level: 'easy' })).toEqual([]);
+  });
+
+  it('timed practice', () => {
+    const timed = json<TimedJson>(['make', 'timed', '--own', '-', '--forms', '2', '--seed', '5'], {
+      input: TABLE,
+    });
+    expect(timedProblems(timed, { forms: 2, questions: 60 })).toEqual([]);
+    const asked = (timed.forms[0]?.questions ?? []).map((question) => ({ question }));
+    expect(own(asked as unknown as Asked[])).toHaveLength(60);
+    const few = refusal(['make', 'timed', '--own', '-'], { input: 'How many legs have 3 spiders? | 24' });
+    expect(few).toMatch(/only 1 question/);
   });
 
   it('a board', () => {

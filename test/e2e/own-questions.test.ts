@@ -95,5 +95,8 @@ describe('own questions', () => {
     expect(await page.getByRole('cell', { name: 'My question', exact: true }).count()).toBe(9);
     expect(await page.getByText(/^Any typical mistake/).count()).toBe(1);
     await expectAccessible(page);
+    await pressOn(page, button('Keep as a set'));
+    await pressOn(page, page.getByRole('dialog').getByRole('button', { name: /^Keep/ }));
+    await button('Kept').waitFor();
   });
 });

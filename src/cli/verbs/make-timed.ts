@@ -11,11 +11,13 @@ import { Rng } from '#engine/random/rng.js';
 import { skillById } from '#engine/skills/map.js';
 import { UsageFailure, valueOf } from '../failure.js';
 import { readLocale, readNames, readWhole } from '../options.js';
+import { readOwnFile } from '../own-list.js';
 import { printJson, printText } from '../output.js';
 
 interface Options {
   readonly level?: string;
   readonly skills?: string;
+  readonly own?: string;
   readonly forms: string;
   readonly questions: string;
   readonly count?: string;
@@ -49,10 +51,20 @@ export function makeTimed(options: Options): void {
   else for (const timed of items) printTimed(timed);
 }
 
-/** The place on the ladder, or a level made of the skills named. */
-function levelOf({ level, skills }: Options): number | LevelPlan {
-  if ((level === undefined) === (skills === undefined))
-    throw new UsageFailure('Give either --level or --skills, such as --level 6.');
+/** The place on the ladder, or a level made of the skills or the own questions named. */
+function levelOf({ level, skills, own }: Options): number | LevelPlan {
+  if ([level, skills, own].filter((one) => one !== undefined).length !== 1)
+    throw new UsageFailure('Give one of --level, --skills and --own, such as --level 6.');
+  if (own !== undefined) {
+    const questions = readOwnFile(own).map(({ question }) => question);
+    return {
+      id: 'own',
+      title: 'My questions',
+      year: Math.max(0, ...questions.map(({ year }) => year)),
+      room: 'roomy',
+      source: { kind: 'own', questions },
+    };
+  }
   if (level !== undefined) return readWhole('--level', level, 1, LADDER.length);
   const ids = readNames('--skills', skills ?? '');
   const known = ids.flatMap((id) => skillById(id) ?? []);

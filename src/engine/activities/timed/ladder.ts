@@ -1,5 +1,6 @@
 // The ladder of levels: one idea each, simple ones first. A teacher may use it as it is, reorder it, or put levels of her own in.
 // About fifteen levels to mixed tables are common practice; this one starts earlier and goes on to decimals and numbers below zero.
+import type { OwnQuestion } from '../../own-questions/own-question.js';
 import type { Fact } from './fact.js';
 import {
   decimalShifts,
@@ -33,10 +34,11 @@ export interface LevelPlan {
   /** School year in which it is usually met, 0 (Foundation) to 6. */
   readonly year: number;
   readonly room: Room;
-  /** Where its questions come from: a listed space of facts, or skills of the map. */
+  /** Where its questions come from: a listed space of facts, skills of the map, or a teacher's own list. */
   readonly source:
     | { readonly kind: 'facts'; readonly facts: () => readonly Fact[] }
-    | { readonly kind: 'skills'; readonly skills: readonly string[] };
+    | { readonly kind: 'skills'; readonly skills: readonly string[] }
+    | { readonly kind: 'own'; readonly questions: readonly OwnQuestion[] };
 }
 
 function level(

@@ -1,6 +1,9 @@
 // The questions that a level can ask: every fact of its space, or a large fixed sample of its skills' questions.
 import type { Locale } from '../../numbers/locale.js';
+import type { OwnQuestion } from '../../own-questions/own-question.js';
+import { drawOwn } from '../../own-questions/own-supply.js';
 import { commonDifficulty, type Question } from '../../questions/question.js';
+import { Rng } from '../../random/rng.js';
 import { skillById } from '../../skills/map.js';
 import { drawQuestions, planSupply } from '../supply.js';
 import type { Arrangeable } from './arrange.js';
@@ -30,6 +33,7 @@ export function spaceOf(level: LevelPlan, locale: Locale): TimedResult<readonly 
   const { source } = level;
   if (source.kind === 'facts')
     return { ok: true, value: distinct(source.facts().map((fact) => factQuestion(fact, locale))) };
+  if (source.kind === 'own') return spaceOfOwn(level.title, source.questions, locale);
   const unknown = source.skills.find((id) => skillById(id) === null);
   if (unknown !== undefined || source.skills.length === 0)
     return {
@@ -68,6 +72,30 @@ export function spaceOf(level: LevelPlan, locale: Locale): TimedResult<readonly 
       code: 'timed.few',
       message: `The level “${level.title}” has only ${space.length} short questions that need no drawing; a timed sheet needs ${SMALLEST_SPACE} or more.`,
       hint: 'Add a skill with short questions, such as mult.table.7.',
+    },
+  };
+}
+
+/** The space of a teacher's own questions, as far as they are short. */
+function spaceOfOwn(
+  title: string,
+  questions: readonly OwnQuestion[],
+  locale: Locale,
+): TimedResult<readonly SpaceQuestion[]> {
+  const drawn: Question[] = [];
+  for (const question of drawOwn({ questions }, new Rng(SAMPLE_SEED), locale)) {
+    if (question.text.length > LONGEST_TEXT || question.answer.text.length > LONGEST_ANSWER) continue;
+    drawn.push(question);
+    if (drawn.length >= SAMPLE) break;
+  }
+  const space = distinct(drawn);
+  if (space.length >= SMALLEST_SPACE) return { ok: true, value: space };
+  return {
+    ok: false,
+    error: {
+      code: 'timed.few',
+      message: `“${title}” gives only ${space.length} ${space.length === 1 ? 'question' : 'questions'} of at most ${LONGEST_TEXT} letters; a timed sheet needs ${SMALLEST_SPACE} or more.`,
+      hint: 'Add a short question with a formula in it, such as “{n} + 9”, or choose skills.',
     },
   };
 }
