@@ -13,6 +13,8 @@ export interface FigureData {
   readonly svg: string;
   readonly width: number;
   readonly height: number;
+  /** The part of its natural width below which its smallest letters are too small to read in print. */
+  readonly least: number;
   readonly alt: string;
 }
 
@@ -51,8 +53,8 @@ export function paperData(paper: PaperId): PartData['paper'] {
 /** The drawn figure, or null when there is none. */
 export function figureData(spec: FigureSpec | null, locale: LocaleId): FigureData | null {
   if (!spec) return null;
-  const { svg, widthMm, heightMm, alt } = drawFigure(spec, { locale });
-  return { svg, width: widthMm, height: heightMm, alt };
+  const { svg, widthMm, heightMm, leastWidthMm, alt } = drawFigure(spec, { locale });
+  return { svg, width: widthMm, height: heightMm, least: leastWidthMm / widthMm, alt };
 }
 
 /** "Years 4 and 5", "Year 3", "Foundation and Year 1". */

@@ -36,7 +36,9 @@ export function drawCoordinates(spec: Extract<FigureSpec, { kind: 'coordinates' 
     marks.push(
       circle([x(point.x), y(point.y)], 1.1, { fill: INK, stroke: '#ffffff', widthMm: 0.3, part: 'point' }),
     );
-    marks.push(text(point.name, [x(point.x) + 1.8, y(point.y) - 2], LETTER_MM, 'start'));
+    // Left of the upright axis the letter stands on the far side, clear of the numbers along it.
+    const [aside, anchor] = point.x < 0 ? ([-1.8, 'end'] as const) : ([1.8, 'start'] as const);
+    marks.push(text(point.name, [x(point.x) + aside, y(point.y) - 2], LETTER_MM, anchor));
   }
   const told = points.map(
     ({ name, x: across, y: up }) => `${name}:${steps(across, 'right', 'left')}${steps(up, 'up', 'down')}`,

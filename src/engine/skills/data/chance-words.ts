@@ -46,7 +46,7 @@ function chanceWord(wanted: number, all: number, { rng, locale }: TemplateContex
         ? 'It cannot happen'
         : wanted === all
           ? 'It must happen'
-          : `Half of ${formatWhole(all, locale)} would be ${shown(rational(all, 2), locale)}: ${formatWhole(wanted, locale)} is ${wanted * 2 < all ? 'less' : 'more'}`,
+          : `Half of ${formatWhole(all, locale)} would be ${shown(rational(all, 2), locale, 'fraction')}: ${formatWhole(wanted, locale)} is ${wanted * 2 < all ? 'less' : 'more'}`,
       `So it is ${right}`,
     ],
     slips: [

@@ -41,7 +41,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
             },
             strategy:
               by === 10
-                ? [`${x.text} × 10 = ${x.t(answer)}`]
+                ? ['Each digit becomes worth ten times as much', `${x.text} × 10 = ${x.t(answer)}`]
                 : [
                     `${x.text} × 10 = ${x.t(multiply(x.value, rational(10)))}`,
                     `${x.t(multiply(x.value, rational(10)))} × ${by / 10} = ${x.t(answer)}`,
@@ -68,7 +68,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
             value: by,
             expression: `${x.e(multiply(x.value, rational(by)))} / ${x.expr}`,
             features: { rule: true, unknownInside: true, size: Math.round(Math.log10(by)) - 1 },
-            strategy: [`${x.text} × ${by} = ${x.t(multiply(x.value, rational(by)))}`],
+            strategy: [`${x.text} × ${x.t(by)} = ${x.t(multiply(x.value, rational(by)))}`],
             slips: [
               ['decimals.place-missed', by * 10],
               ['decimals.place-missed', by / 10],

@@ -20,6 +20,12 @@ export function dividingSteps(n: number, divisor: number, t: (value: number) => 
     shares.push(part / divisor);
     rest -= part;
   }
+  const ones = n / 10;
+  if (shares.length === 1 && n % (10 * divisor) === 0 && n > 9)
+    return [
+      `${t(ones)} ÷ ${divisor} = ${t(ones / divisor)}`,
+      `${t(ones / divisor)} × 10 = ${t(n / divisor)}`,
+    ];
   if (shares.length > 1) steps.push(`${shares.map((share) => t(share)).join(' + ')} = ${t(n / divisor)}`);
   return steps;
 }

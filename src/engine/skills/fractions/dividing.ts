@@ -44,7 +44,13 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
             },
             strategy: exactTop
               ? [`${x.n} ÷ ${k} = ${x.n / k}`, `${x.n}/${x.d} ÷ ${k} = ${x.n / k}/${x.d}`]
-              : [`${x.d} × ${k} = ${x.d * k}`, `${x.n}/${x.d} ÷ ${k} = ${x.n}/${x.d * k}`],
+              : [
+                  `${x.d} × ${k} = ${x.d * k}`,
+                  `${x.n}/${x.d} ÷ ${k} = ${x.n}/${x.d * k}`,
+                  ...(`${x.n}/${x.d * k}` === x.t(rational(x.n, x.d * k))
+                    ? []
+                    : [`${x.n}/${x.d * k} = ${x.t(rational(x.n, x.d * k))}`]),
+                ],
             slips: [
               ['fractions.divides-wrong-way', multiply(x.value, rational(k))],
               ['fractions.multiplies-both', x.value],

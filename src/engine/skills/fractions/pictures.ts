@@ -178,7 +178,12 @@ const copies = templateOf<readonly [top: number, bottom: number, ask: 'count' | 
           answer: fractionAnswer(rational(t, b)),
           expression: `${t} * (1/${b})`,
           features: { size: t > b ? 0.6 : 0 },
-          strategy: [`${t} copies of 1/${b} are ${t}/${b}`],
+          strategy: [
+            `${t} copies of 1/${b} are ${t}/${b}`,
+            ...(formatMixed(rational(t, b)) === `${t}/${b}`
+              ? []
+              : [`${t}/${b} = ${formatMixed(rational(t, b))}`]),
+          ],
           slips: [
             { misconception: 'fractions.multiplies-both', answer: fractionAnswer(rational(t, t * b)) },
             { misconception: 'fractions.parts-as-number', answer: wholeAnswer(t, locale) },

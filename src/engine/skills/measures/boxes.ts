@@ -123,7 +123,7 @@ const boxSurface = templateOf<readonly [a: number, b: number, c: number]>({
       expression: `2 * (${a} * ${b} + ${a} * ${c} + ${b} * ${c})`,
       features: { extraSteps: 2, size: Math.min(2, half / 40) },
       strategy: [
-        `Three different faces: ${top}, ${front} and ${side}`,
+        `Top, front and side: ${top}, ${front} and ${side}`,
         `${top} + ${front} + ${side} = ${half}`,
         `Each comes twice: 2 × ${half} = ${2 * half}`,
       ],

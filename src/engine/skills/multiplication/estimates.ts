@@ -69,7 +69,9 @@ const sensible = templateOf<readonly [a: number, b: number, kind: 'right' | 'ten
       kind === 'units'
         ? [`The ones give ${a % 10} + ${b % 10} = ${(a % 10) + (b % 10)}, so the answer ends in ${sum % 10}`]
         : kind === 'tenfold'
-          ? [`${nearest(a, 10)} + ${nearest(b, 10)} = ${nearest(a, 10) + nearest(b, 10)}, far from ${shown}`]
+          ? [
+              `${nearest(a, 10)} + ${nearest(b, 10)} = ${nearest(a, 10) + nearest(b, 10)}, far from ${formatWhole(shown, locale)}`,
+            ]
           : [`${a} + ${b} = ${sum}`];
     return {
       text: `Can ${a} + ${b} = ${formatWhole(shown, locale)} be right, yes or no?`,

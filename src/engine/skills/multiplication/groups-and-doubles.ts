@@ -28,7 +28,9 @@ function double(x: Subject, features: Sketch['features']): Sketch {
           `2 × ${x.t(small)} = ${x.t(multiply(small, TWO))}`,
           `${x.t(2 * big)} + ${x.t(multiply(small, TWO))} = ${x.t(answer)}`,
         ]
-      : [`${x.text} + ${x.text} = ${x.t(answer)}`],
+      : x.d === 1 && x.n > 5 && x.n < 10
+        ? [`5 + 5 = 10`, `${x.n - 5} + ${x.n - 5} = ${2 * x.n - 10}`, `10 + ${2 * x.n - 10} = ${2 * x.n}`]
+        : [`${x.text} + ${x.text} = ${x.t(answer)}`],
     slips: [
       ['times.as-plus', asked === 'plus' ? null : add(x.value, TWO)],
       [

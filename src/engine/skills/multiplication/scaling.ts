@@ -273,7 +273,11 @@ export const SCALING_SKILLS: readonly Skill[] = [
               fives: by === 50,
             },
             strategy: [
-              `${x.text} × ${ten} = ${x.t(x.n * ten)}`,
+              ...(ten === 100
+                ? [`${x.text} × 10 = ${x.t(x.n * 10)}`, `${x.t(x.n * 10)} × 10 = ${x.t(x.n * 100)}`]
+                : by === 10
+                  ? [`10 lots of ${x.text} is ${x.t(x.n * 10)}`]
+                  : [`${x.text} × ${ten} = ${x.t(x.n * ten)}`]),
               ...(by === ten ? [] : [`${x.t(x.n * ten)} × ${by / ten} = ${x.t(x.n * by)}`]),
             ],
             slips: [

@@ -61,13 +61,20 @@ function read(range: NumberRange): Template {
       slips: wholeSlips(
         [
           ['roman.always-adds', allAdded(toRoman(n))],
-          ['roman.letters-mixed', n % 100 >= 50 ? n - 50 + 10 : n >= 10 ? n + 40 : null],
+          ['roman.letters-mixed', lettersMixed(n)],
         ],
         locale,
       ),
       usesNumber: `reads ${formatWhole(n, locale)} in Roman numerals`,
     }),
   });
+}
+
+/** What a number becomes when L is taken for X, or X for L, or V for X; null where none of them stands. */
+function lettersMixed(n: number): number | null {
+  if (n % 100 >= 50) return n - 40;
+  if (n >= 10) return n + 40;
+  return n >= 5 && n <= 8 ? n + 5 : null;
 }
 
 function write(range: NumberRange): Template {
@@ -79,6 +86,9 @@ function write(range: NumberRange): Template {
       const slips: DraftSlip[] = TAKES_AWAY.test(toRoman(n))
         ? [{ misconception: 'roman.always-adds', answer: wordAnswer(onlyAdding(n)) }]
         : [];
+      const mixed = lettersMixed(n);
+      if (mixed !== null)
+        slips.push({ misconception: 'roman.letters-mixed', answer: wordAnswer(toRoman(mixed)) });
       return {
         text: `How is ${formatWhole(n, locale)} written in Roman numerals?`,
         answer: wordAnswer(toRoman(n)),
@@ -104,7 +114,12 @@ const year = templateOf<number>({
     answer: { kind: 'number', text: String(n), value: String(n) },
     expression: placeParts(n).join(' + '),
     features: { ...features(n), story: true },
-    strategy: placeParts(n).map((part) => `${toRoman(part)} is ${formatWhole(part, locale)}`),
+    strategy: [
+      ...placeParts(n).map((part) => `${toRoman(part)} is ${formatWhole(part, locale)}`),
+      `${placeParts(n)
+        .map((part) => formatWhole(part, locale))
+        .join(' + ')} = ${n}`,
+    ],
     slips: wholeSlips(
       [
         ['roman.always-adds', allAdded(toRoman(n))],

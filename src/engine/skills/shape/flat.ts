@@ -18,7 +18,14 @@ function mistakenSides(flat: Flat): number {
 }
 
 function nameShape(flat: Flat): Draft {
-  const sides = flat.sides === 0 ? 'It is round and has no corners' : `It has ${flat.sides} sides`;
+  const sides =
+    flat.sides === 0
+      ? 'It is round and has no corners'
+      : flat.shape === 'square'
+        ? 'It has 4 equal sides and 4 square corners'
+        : flat.shape === 'rectangle'
+          ? 'It has 4 square corners, and its sides are not all equal'
+          : `It has ${flat.sides} sides`;
   return {
     text: 'What is the name of this shape?',
     answer: wordAnswer(flat.name),

@@ -16,7 +16,7 @@ import { CAUTION, printHint, seedNote } from './notes.js';
 
 /** A drawing in the form in which templates take figures, so many times as large. */
 export function drawingData({ svg, widthMm, heightMm, alt }: Drawing, scale = 1): FigureData {
-  return { svg, width: widthMm * scale, height: heightMm * scale, alt };
+  return { svg, width: widthMm * scale, height: heightMm * scale, least: 1, alt };
 }
 
 /** The set's number with what its child does: "Trail 3: guide the bee home to its hive." */
