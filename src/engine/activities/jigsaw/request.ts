@@ -132,8 +132,13 @@ export function tooSmall({
       : `A ${rows} by ${columns} jigsaw of ${ROW_KIND_NAMES[rowKind]} cannot be made ${level}; it takes at least ${least} cells.`,
     hint: isNever
       ? 'Choose the level easy or middle, or number sentences.'
-      : `Choose ${sizeOf(least)} or more, the level ${level === 'hard' && rows * columns >= middle ? 'middle' : 'easy'}, or mixed rows.`,
+      : `Choose ${listed([`${sizeOf(least)} or more`, `the level ${level === 'hard' && rows * columns >= middle ? 'middle' : 'easy'}`], rowKind)}.`,
   };
+}
+
+/** "this, that, or mixed rows"; what is asked for already is not offered again. */
+function listed([first, second]: readonly [string, string], rowKind: RowKind): string {
+  return rowKind === 'mixed' ? `${first}, or ${second}` : `${first}, ${second}, or mixed rows`;
 }
 
 /** A size of at least so many cells, as a child's table takes it. */
@@ -178,7 +183,7 @@ export function noRows({ rowKind = 'mixed', rows, columns, skills = [], own }: J
   return {
     code: 'jigsaw.rows',
     message: `The numbers of these years do not make ${rowsAsked}.`,
-    hint: 'Choose fewer rows or columns, a later year, or mixed rows.',
+    hint: `Choose ${listed(['fewer rows or columns', 'a later year'], rowKind)}.`,
   };
 }
 
@@ -190,6 +195,6 @@ export function noLevel({ rowKind = 'mixed', rows, columns, level = 'easy' }: Ji
     hint:
       level === 'easy'
         ? 'Choose fewer rows or columns, or the level middle.'
-        : 'Choose more rows or columns, an easier level, or mixed rows.',
+        : `Choose ${listed(['more rows or columns', 'an easier level'], rowKind)}.`,
   };
 }
