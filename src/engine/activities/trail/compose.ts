@@ -140,26 +140,31 @@ type Questions =
 function questionsFor(request: TrailRequest, picture: Picture, rng: Rng): Questions {
   const side = tileSideMm(request.rows, request.columns);
   const { years, skills, due, own, classModel, success, pitch, locale, seed } = request;
+  const wish = {
+    years,
+    ...(skills ? { skills } : {}),
+    ...(due ? { due } : {}),
+    ...(own ? { own } : {}),
+    ...(classModel ? { classModel } : {}),
+    ...(success ? { success } : {}),
+    ...(pitch ? { pitch } : {}),
+    locale,
+    seed,
+    count: request.rows * request.columns,
+    order: 'mixed',
+  } as const;
   let few: TrailError | null = null;
   for (const longestAnswer of LONGEST_ANSWERS) {
     const supplied = supplyQuestions({
-      years,
-      ...(skills ? { skills } : {}),
-      ...(due ? { due } : {}),
-      ...(own ? { own } : {}),
-      ...(classModel ? { classModel } : {}),
-      ...(success ? { success } : {}),
-      ...(pitch ? { pitch } : {}),
-      locale,
-      seed,
+      ...wish,
       longestText: longestTextOn(side),
       longestAnswer,
       suits: (question) => fitsCell(question, side, locale),
-      count: request.rows * request.columns,
-      order: 'mixed',
     });
     if (!supplied.ok) {
-      few ??= supplied.error;
+      const unlimited = supplyQuestions(wish);
+      const isRoom = unlimited.ok || unlimited.error.message !== supplied.error.message;
+      few ??= isRoom ? tooLarge(request, supplied.error) : supplied.error;
       break;
     }
     const laid = spreadOut(
@@ -177,6 +182,15 @@ function questionsFor(request: TrailRequest, picture: Picture, rng: Rng): Questi
         'The answers to these questions are too long for tiles.',
         'Choose skills with shorter answers, or fewer rows.',
       );
+}
+
+/** There are more questions than those that a cell and a tile have room for. */
+function tooLarge({ rows, columns }: TrailRequest, few: SupplyError): TrailError {
+  return {
+    ...few,
+    code: 'trail.room',
+    message: `Too few of these questions fit a trail of ${rows} x ${columns}: their words or answers are too long, or their pictures too wide.`,
+  };
 }
 
 /** Longest question, in characters, that a cell of this side (mm) carries. */
