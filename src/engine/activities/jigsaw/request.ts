@@ -177,7 +177,7 @@ export function noRows({ rowKind = 'mixed', rows, columns, skills = [], own }: J
       hint:
         rowKind === 'families'
           ? 'Choose 5 or 6 columns, fewer rows, or more that calculate.'
-          : 'Choose 5, 7 or 9 columns, fewer rows, or more of them.',
+          : `Choose ${otherSizes(columns)} columns, fewer rows, or add ${own ? 'questions' : 'skills'}.`,
     };
   }
   return {
@@ -185,6 +185,12 @@ export function noRows({ rowKind = 'mixed', rows, columns, skills = [], own }: J
     message: `The numbers of these years do not make ${rowsAsked}.`,
     hint: `Choose ${listed(['fewer rows or columns', 'a later year'], rowKind)}.`,
   };
+}
+
+/** Row lengths that sentences like, without the one asked for: "5 or 9". */
+function otherSizes(columns: number): string {
+  const others = [5, 7, 9].filter((size) => size !== columns);
+  return `${others.slice(0, -1).join(', ')} or ${others.at(-1)}`;
 }
 
 /** That no jigsaw of this size and kind reaches the level. */
