@@ -86,6 +86,21 @@ describe('own questions', () => {
     await expectAccessible(page);
   });
 
+  it('are not lost by leaving before they are saved', async () => {
+    await tabTo(page, box());
+    await page.keyboard.press('Control+End');
+    await page.keyboard.type('\nWhat is {n} less 1? | n - 1');
+    await pressOn(page, page.getByRole('link', { name: 'Today', exact: true }));
+    const asking = page.getByRole('alertdialog', { name: 'Leave without saving?' });
+    await asking.waitFor();
+    await expectAccessible(page);
+    await pressOn(page, asking.getByRole('button', { name: 'Keep it' }));
+    expect(await checks().last().innerText()).toContain('What is 24 less 1? 23');
+    await pressOn(page, page.getByRole('link', { name: 'Today', exact: true }));
+    await pressOn(page, asking.getByRole('button', { name: 'Leave', exact: true }));
+    await page.waitForURL(/\/today/);
+  });
+
   it('make a chain in the Make room', async () => {
     await page.goto(`${server.address}/class/${room}/make`);
     await chooseIn(page, page.getByRole('radiogroup', { name: 'Questions about' }), 'My questions');

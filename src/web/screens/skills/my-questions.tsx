@@ -1,6 +1,6 @@
 // The teacher's own questions: typed one on each line, checked as she types, kept for every activity.
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
-import { Link } from '@tanstack/react-router';
+import { Link, useBlocker } from '@tanstack/react-router';
 import { type RefObject, useDeferredValue, useState } from 'react';
 import { FileTrigger } from 'react-aria-components';
 import type { OwnQuestionsView } from '#api/own-questions.js';
@@ -9,6 +9,7 @@ import { ownQuestionsQuery } from '../../app/queries.js';
 import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
 import { Check } from '../../parts/check.js';
+import { ConfirmDialog } from '../../parts/confirm-dialog.js';
 import { Notice } from '../../parts/notice.js';
 import { TextInput } from '../../parts/text-input.js';
 import { MyQuestionChecks } from './my-question-checks.js';
@@ -71,6 +72,12 @@ function Desk({ classId, stored }: { readonly classId: string; readonly stored: 
   // The checks follow the typing when there is time for them; the letters never wait.
   const checked = useDeferredValue(text);
   const isSaved = text === stored.text && onBoards === stored.onBoards;
+  const leaving = useBlocker({
+    // Looking for a skill beside the list leaves the list where it is.
+    shouldBlockFn: ({ next }) => !isSaved && !('own' in next.search && next.search.own),
+    enableBeforeUnload: !isSaved,
+    withResolver: true,
+  });
   const addFile = async (file: File | undefined) => {
     if (!file) return;
     const read = await readFile(file);
@@ -128,6 +135,17 @@ function Desk({ classId, stored }: { readonly classId: string; readonly stored: 
             </Notice>
           )}
         </div>
+        {leaving.status === 'blocked' && (
+          <ConfirmDialog
+            title="Leave without saving?"
+            confirmLabel="Leave"
+            isBusy={false}
+            onConfirm={leaving.proceed}
+            onClose={leaving.reset}
+          >
+            What you typed or imported since you last saved would be lost.
+          </ConfirmDialog>
+        )}
         <MyQuestionChecks text={checked} number={number} locale={locale} onNumber={setNumber} />
       </div>
     </>
