@@ -1,5 +1,6 @@
 // Every verb with its options and help; what a verb does stands in verbs/.
 import { Command } from 'commander';
+import { addPracticeVerbs } from './practice-verbs.js';
 import { addSetVerbs } from './set-verbs.js';
 
 const seed = [
@@ -164,6 +165,7 @@ export function createProgram(): Command {
 
   addDataVerbs(program);
   addSetVerbs(program);
+  addPracticeVerbs(program);
   return program;
 }
 

@@ -25,6 +25,8 @@ const VERBS = [
   'rota',
   'rota hand-out',
   'rota finished',
+  'practice',
+  'practice count',
   'backup',
   'restore',
   'serve',

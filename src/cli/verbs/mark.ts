@@ -2,7 +2,7 @@
 import { MarkEntry } from '#api/marking.js';
 import { describeIssues } from '#api/problem.js';
 import { markingView, saveMarks } from '#server/app/desk/marking.js';
-import { readResults, type ResultRow } from '#server/app/roster/read-results.js';
+import { BOARD_COLUMNS, readResults, type ResultRow } from '#server/app/roster/read-results.js';
 import { withServices } from '../data-folder.js';
 import { UsageFailure, valueOf } from '../failure.js';
 import { readText } from '../input.js';
@@ -16,7 +16,9 @@ interface Options {
 
 export async function mark(options: Options): Promise<void> {
   const rows =
-    options.answers === undefined ? null : valueOf(readResults(readText(options.answers), options.answers));
+    options.answers === undefined
+      ? null
+      : valueOf(readResults(readText(options.answers), options.answers, BOARD_COLUMNS));
   await withServices(async (services) => {
     const view = valueOf(await markingView(services, options.sheet));
     if (rows === null) {

@@ -17,7 +17,7 @@ export async function printTimedDay(context: Context, services: Services): Promi
       context,
       problem('request.form', describeIssues(order.error), 'Choose again what to print.'),
     );
-  const request = await requestFor(services, order.data);
+  const request = await timedDayRequest(services, order.data);
   if (!request.ok) return answerProblem(context, request.error);
   const made = await services.printing.printTimed(request.value);
   if (!made.ok) return answerProblem(context, made.error);
@@ -28,7 +28,8 @@ export async function printTimedDay(context: Context, services: Services): Promi
   });
 }
 
-async function requestFor(
+/** What to print of a class's practice on a day; refuses a day without sheets. */
+export async function timedDayRequest(
   services: Services,
   { classId, date, document, largePrint }: TimedPrintOrder,
 ): Promise<Result<TimedPrintRequest>> {
