@@ -1,6 +1,6 @@
 // Marking: choose the board, then a grid of children and questions that is saved as it is filled.
 import { useQuery } from '@tanstack/react-query';
-import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
+import { Link, useNavigate, useParams, useSearch } from '@tanstack/react-router';
 import { useEffect } from 'react';
 import type { Sheet } from '#api/today.js';
 import { sentencesOf } from '../../app/client.js';
@@ -58,6 +58,14 @@ export function MarkingScreen() {
             {date ? words.longDate(date) : ''}
             {day.data ? ` · number ${day.data.number}` : ''}
           </p>
+          <nav aria-label="Also to mark" className={styles.elsewhere}>
+            <Link to="/class/$classId/practice" params={{ classId }} search={date === null ? {} : { date }}>
+              Counts of timed practice
+            </Link>
+            <Link to="/class/$classId/sets" params={{ classId }}>
+              Finished sets
+            </Link>
+          </nav>
         </div>
         <div className={styles.choices}>
           {sheets.length > 0 && (
