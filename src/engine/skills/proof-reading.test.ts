@@ -108,6 +108,15 @@ describe('what a proof-reader would mark', () => {
     expect(marked(({ text, isStep }) => isStep && /^(\S+) = \1$/.test(text))).toEqual([]);
   });
 
+  it('groups the digits of numbers from 10 000 on, and from 1,000 on where commas are used', () => {
+    const bare = (text: string, from: number) =>
+      [...text.matchAll(/(?<![\d.,/:])\d{4,}(?![\d./:])/g)].some(([digits]) => Number(digits) >= from);
+    const isYear = (where: string) => where.startsWith('place.roman');
+    expect(
+      marked(({ where, text }) => !isYear(where) && bare(text, /-(?:GB|US)$/.test(where) ? 1000 : 10_000)),
+    ).toEqual([]);
+  });
+
   it('keeps to the range that the title names', () => {
     const beyond = QUESTIONS.filter(({ skill, question }) => {
       const range = rangeOf(skill.title);

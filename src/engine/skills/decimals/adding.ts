@@ -50,9 +50,12 @@ function inOnePlace(x: Subject, other: Rational, sign: 1 | -1, plain: string[]):
   const places = Math.max(placesOf(x.value), placesOf(other));
   const name = PARTS[places];
   if (!name) return plain;
-  const [a, b, c] = [x.value, other, answer].map((value) => Math.round((value.n * 10 ** places) / value.d));
+  const whole = (count: number) => x.t(count, 'whole');
+  const [a = 0, b = 0, c = 0] = [x.value, other, answer].map((value) =>
+    Math.round((value.n * 10 ** places) / value.d),
+  );
   return [
-    `${a} ${name} ${sign === 1 ? 'and' : 'take away'} ${b} ${b === 1 ? name.slice(0, -1) : name} ${sign === 1 ? 'are' : 'leaves'} ${c} ${name}`,
+    `${whole(a)} ${name} ${sign === 1 ? 'and' : 'take away'} ${whole(b)} ${b === 1 ? name.slice(0, -1) : name} ${sign === 1 ? 'are' : 'leaves'} ${whole(c)} ${name}`,
     ...plain,
   ];
 }

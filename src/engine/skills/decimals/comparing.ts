@@ -66,7 +66,7 @@ export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
               adjust: -0.3 - (x.form === 'money' ? 0.3 : 0) - (askMore ? 0.2 : 0),
             },
             strategy: [
-              `${Math.max(digits, otherDigits)} is more than ${Math.min(digits, otherDigits)}, counted in ${x.form === 'money' ? x.locale.currency.minorName[1] : places === 3 ? 'thousandths' : x.parts(scale)}`,
+              `${x.t(Math.max(digits, otherDigits), 'whole')} is more than ${x.t(Math.min(digits, otherDigits), 'whole')}, counted in ${x.form === 'money' ? x.locale.currency.minorName[1] : places === 3 ? 'thousandths' : x.parts(scale)}`,
             ],
             slips: [['compare.other-way-round', first ? other : x.value]],
             uses: `compares ${x.text} with ${x.t(other)}`,
@@ -103,7 +103,7 @@ export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
           const rules = comparisonSlips(plain(more), plain(less));
           const texts = x.rng.shuffle([x.text, x.t(other)]);
           const longest = Math.max(places, otherPlaces);
-          const inLast = (value: Rational) => String(value.n * (10 ** longest / value.d));
+          const inLast = (value: Rational) => value.n * (10 ** longest / value.d);
           return {
             text: `Which is ${askMore ? 'greater' : 'less'}: ${texts[0]} or ${texts[1]}?`,
             value: right,
@@ -115,7 +115,7 @@ export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
               adjust: askMore ? 0 : 0.2,
             },
             strategy: [
-              `${inLast(more)} is more than ${inLast(less)}, counted in ${longest === 3 ? 'thousandths' : x.parts(10 ** longest)}`,
+              `${x.t(inLast(more), 'whole')} is more than ${x.t(inLast(less), 'whole')}, counted in ${longest === 3 ? 'thousandths' : x.parts(10 ** longest)}`,
             ],
             slips: rules.map((rule) => [rule, wrong] as const),
             uses: `compares ${x.text} with ${x.t(other)}`,

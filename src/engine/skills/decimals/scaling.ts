@@ -30,7 +30,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
           const places = placesOf(x.value);
           const pad = Math.log10(by) > places;
           return {
-            text: x.rng.chance(0.7) ? `${x.text} × ${by}` : `${by} × ${x.text}`,
+            text: x.rng.chance(0.7) ? `${x.text} × ${x.t(by)}` : `${x.t(by)} × ${x.text}`,
             value: answer,
             expression: `${x.expr} * ${by}`,
             features: {
@@ -108,7 +108,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
           const answer = divide(x.value, rational(by));
           const tenth = x.t(divide(x.value, rational(10)), form);
           return {
-            text: `${x.text} ÷ ${by}`,
+            text: `${x.text} ÷ ${x.t(by)}`,
             value: answer,
             form,
             expression: `${x.expr} / ${by}`,
