@@ -94,6 +94,7 @@ describe('drawJigsawPiece', () => {
           if (part !== '') expect(drawing.svg).toContain(part.replace('<', '&lt;').replace('>', '&gt;'));
       }
       expect(drawing.svg).toContain(drawing.outline);
+      expect(drawJigsawPiece(sample, i, 18, { set: 12 }).svg).toContain('>set 12</text>');
       expect(drawJigsawPiece(sample, i, 18, { isNamed: false }).svg.length).toBeLessThan(drawing.svg.length);
     }
   });

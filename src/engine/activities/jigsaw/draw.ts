@@ -39,6 +39,9 @@ const GIVEN_INK = '#555555';
 const NAME_SIZE = 0.15;
 const MOST_NAME_SIZE = 0.2;
 const READABLE_NAME_MM = 2.1;
+/** The number of the set: 5.5 to 6.5 points. */
+const SET_SIZE = 0.1;
+const [LEAST_SET_MM, MOST_SET_MM] = [1.95, 2.3];
 
 /** How what stands in the cells is drawn. */
 export interface CellStyle {
@@ -56,13 +59,18 @@ export function contentFor(cellMm: number, clearMm: number): number {
 
 /**
  * One piece as it lies: outline, cells, and its letter with a small arrow in a free corner, which says which
- * way is up (6 or 9). `cellMm` is the side of a cell. Without `isNamed` the letter is left out and the arrow stays.
+ * way is up (6 or 9). `cellMm` is the side of a cell. Without `isNamed` the letter is left out and the arrow stays. The
+ * number of the `set`, when given, stands small in the corner below, so that a lost piece finds its bag.
  */
 export function drawJigsawPiece(
   jigsaw: Source,
   piece: number,
   cellMm: number,
-  { isNamed = true, contentMm = cellMm }: CellStyle & { readonly isNamed?: boolean } = {},
+  {
+    isNamed = true,
+    contentMm = cellMm,
+    set,
+  }: CellStyle & { readonly isNamed?: boolean; readonly set?: number } = {},
 ): PieceDrawing {
   const cells = (jigsaw.pieces[piece] as Jigsaw['pieces'][number]).cells;
   const { top, left, rows, columns } = boxOfPiece(cells);
@@ -79,6 +87,7 @@ export function drawJigsawPiece(
       }),
     ),
     ...upMark(move(markedPlace(jigsaw, cells)), cellMm, contentMm, isNamed ? pieceName(piece) : ''),
+    ...(set === undefined ? [] : [setMark(move(setPlace(jigsaw, cells)), cellMm, contentMm, set)]),
   ];
   const texts = cells.map((place) => spokenCell(cellAt(jigsaw, place), jigsaw.locale)).join(', ');
   const alt = `Piece ${pieceName(piece)}: ${texts}.`;
@@ -198,4 +207,25 @@ function upMark([row, column]: Place, cellMm: number, contentMm: number, name: s
     { fill: INK, stroke: 'none' },
   );
   return name === '' ? [arrow] : [arrow, text(name, [x + 0.55 * size, y], size, 'start')];
+}
+
+/** The first cell of a piece with room below what stands in it: fractions and pictures have none, a ring has a little. */
+function setPlace(jigsaw: Source, cells: readonly Place[]): Place {
+  const isLow = (place: Place) => {
+    const cell = cellAt(jigsaw, place);
+    return kindOf(cell) === 'number' && hasFreeCorner(cell) && !cell.text.includes('/');
+  };
+  const isSign = (place: Place) => kindOf(cellAt(jigsaw, place)) === 'sign';
+  return cells.find(isLow) ?? cells.find(isSign) ?? markedPlace(jigsaw, cells);
+}
+
+/** "set 3" at the bottom left of a cell. */
+function setMark([row, column]: Place, cellMm: number, contentMm: number, set: number): Mark {
+  const size = Math.max(LEAST_SET_MM, Math.min(MOST_SET_MM, SET_SIZE * contentMm));
+  const rim = (cellMm - contentMm) / 2;
+  const at: Point = [
+    column * cellMm + rim + 0.07 * contentMm,
+    (row + 1) * cellMm - rim - 0.07 * contentMm - 0.4 * size,
+  ];
+  return text(`set ${set}`, at, size, 'start', GIVEN_INK);
 }

@@ -40,7 +40,10 @@ export function* jigsawPieceParts(composer: KitComposer<Jigsaw>): Generator<Part
         print: `${notes.print} The whole is ${jigsaw.columns * cell} mm by ${jigsaw.rows * cell} mm.`,
       },
       pieces: jigsaw.pieces.map(({ cells }, at) => {
-        const { svg, widthMm, heightMm, marginMm, alt } = drawJigsawPiece(jigsaw, at, cell, { contentMm });
+        const { svg, widthMm, heightMm, marginMm, alt } = drawJigsawPiece(jigsaw, at, cell, {
+          contentMm,
+          set: set.number,
+        });
         const left = Math.min(...cells.map(([, column]) => column));
         const top = Math.min(...cells.map(([row]) => row));
         return {
