@@ -21,8 +21,9 @@ export const SCALING_SKILLS: readonly Skill[] = [
         id: 'ten-lots',
         kinds: ['whole', 'money'],
         free: (rng) => rng.int(11, 320),
+        // Whole amounts of money are as easy as whole numbers.
         suits: (value, form) =>
-          form === 'money' ? value.n <= 20 * value.d : value.n >= 2 && value.n <= 1000,
+          form === 'money' && value.d > 1 ? value.n <= 20 * value.d : value.n >= 2 && value.n <= 1000,
         make: (x) => {
           const answer = multiply(x.value, rational(10));
           return {
