@@ -52,7 +52,12 @@ export function PracticeScreen() {
           <p className={styles.soft}>{date ? words.longDate(date) : ''}</p>
         </div>
         <ChoiceRow label="Part" choices={PARTS} chosen={part} onChoose={setPart} />
-        <Link to="/clock/$classId" params={{ classId }} className={styles.linkButton ?? ''}>
+        <Link
+          to="/clock/$classId"
+          params={{ classId }}
+          search={minutesFor(room.data)}
+          className={styles.linkButton ?? ''}
+        >
           Show the clock
         </Link>
       </div>
@@ -90,4 +95,12 @@ export function PracticeScreen() {
       )}
     </div>
   );
+}
+
+/** The time that most of today's sheets are meant for; the clock's own when there are none yet. */
+function minutesFor(view: TimedView | undefined): { readonly minutes?: number } {
+  const times = (view?.children ?? []).flatMap(({ sheet }) => sheet?.minutes ?? []);
+  const count = (minutes: number) => times.filter((other) => other === minutes).length;
+  const [usual] = [...new Set(times)].toSorted((a, b) => count(b) - count(a) || a - b);
+  return usual === undefined ? {} : { minutes: usual };
 }
