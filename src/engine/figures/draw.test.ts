@@ -50,8 +50,7 @@ describe.each(FIGURE_KINDS)('any %s', (kind) => {
         const letters = children.flatMap((one) => (one.name === 'text' ? [numberOf(one, 'font-size')] : []));
         // At its least width the smallest letter is 6 points (6 x 25.4 / 72 mm) or as drawn.
         const smallest = Math.min(...letters) * (leastWidthMm / widthMm);
-        // Widths are rounded to hundredths of a millimetre.
-        expect(smallest).toBeGreaterThanOrEqual(Math.min(2.11, ...letters) - 0.02);
+        expect(smallest).toBeGreaterThanOrEqual(Math.min(2.11, ...letters));
         expect(leastWidthMm).toBeLessThanOrEqual(widthMm);
         for (const element of children) {
           const { left, top, right, bottom } = extentOf(element);
