@@ -71,6 +71,12 @@ describe.each(FIGURE_KINDS)('any %s', (kind) => {
 });
 
 describe('alternative texts', () => {
+  it('tell a mark by the label it stands at, whatever rounding its value carries', () => {
+    expect(drawFigure({ kind: 'number-line', from: 0, to: 3, step: 0.1, mark: 5e-7 }).alt).toMatch(
+      /An arrow points at 0\.$/,
+    );
+  });
+
   it('tell a clock by its hands, not by its time', () => {
     expect(drawFigure({ kind: 'clock', minutes: 465 }).alt).toBe(
       'A clock. The short hand points between 7 and 8; the long hand points at 9.',

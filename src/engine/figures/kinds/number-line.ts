@@ -226,9 +226,10 @@ function describe(
   labels: readonly number[],
   name: (value: number) => string,
 ): string {
-  const isAt = (value: number) => labels.some((one) => Math.abs(one - value) < TINY);
   const where = (value: number) => {
-    if (isAt(value)) return name(value);
+    // What is written there, not the value itself, which may be off by a rounding.
+    const label = labels.find((one) => Math.abs(one - value) < TINY);
+    if (label !== undefined) return name(label);
     if (ticks.length === 0) return 'a place without a number';
     const before = labels.findLast((one) => one < value);
     const start = before === undefined ? 'the left end' : name(before);
