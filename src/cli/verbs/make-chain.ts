@@ -4,13 +4,12 @@ import type { ChainRequest } from '#engine/activities/chain/chain-request.js';
 import { composeChain } from '#engine/activities/chain/compose.js';
 import { labelLine } from '#engine/activities/chain/labels.js';
 import { PITCHES, SUPPLY_ORDERS } from '#engine/activities/supply.js';
-import { Rng } from '#engine/random/rng.js';
-import { valueOf } from '../failure.js';
+import { type MadeOptions, printMade } from '../made.js';
 import { readLocale, readNames, readWhole, readWord, readYears } from '../options.js';
 import { readOwnSource } from '../own-list.js';
-import { printJson, printText } from '../output.js';
+import { printText } from '../output.js';
 
-interface Options {
+interface Options extends MadeOptions {
   readonly years: string;
   readonly skills?: string;
   readonly own?: string;
@@ -18,13 +17,8 @@ interface Options {
   readonly cards: string;
   readonly pitch: string;
   readonly order: string;
-  readonly count?: string;
-  readonly seed: string;
   readonly locale: string;
-  readonly json?: boolean;
 }
-
-const LARGEST_SEED = 2_147_483_647;
 
 export function makeChain(options: Options): void {
   const locale = readLocale(options.locale);
@@ -37,20 +31,12 @@ export function makeChain(options: Options): void {
     ...(options.skills === undefined ? {} : { skills: readNames('--skills', options.skills) }),
     ...readOwnSource(options, locale),
   };
-  const seed = readWhole('--seed', options.seed, 0, LARGEST_SEED);
-  if (options.count === undefined) {
-    const chain = valueOf(composeChain({ ...base, seed }));
-    if (options.json) printJson(chain);
-    else printChain(chain);
-    return;
-  }
-  const count = readWhole('--count', options.count, 1, 10_000);
-  const rng = new Rng(seed).fork('chains');
-  const items = Array.from({ length: count }, () =>
-    valueOf(composeChain({ ...base, seed: rng.int(0, LARGEST_SEED) })),
-  );
-  if (options.json) printJson({ items });
-  else for (const chain of items) printChain(chain);
+  printMade(options, {
+    stream: 'chains',
+    most: 10_000,
+    compose: (seed) => composeChain({ ...base, seed }),
+    show: printChain,
+  });
 }
 
 function printChain({ cards, seed, proof }: Chain): void {

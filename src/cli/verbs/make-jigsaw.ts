@@ -11,13 +11,12 @@ import {
   MOST_ROWS,
   ROW_KINDS,
 } from '#engine/activities/jigsaw/jigsaw.js';
-import { Rng } from '#engine/random/rng.js';
-import { valueOf } from '../failure.js';
+import { type MadeOptions, printMade } from '../made.js';
 import { readLocale, readNames, readWhole, readWord, readYears } from '../options.js';
 import { readOwnSource } from '../own-list.js';
-import { printJson, printText } from '../output.js';
+import { printText } from '../output.js';
 
-interface Options {
+interface Options extends MadeOptions {
   readonly years: string;
   readonly skills?: string;
   readonly own?: string;
@@ -26,14 +25,9 @@ interface Options {
   readonly rows: string;
   readonly columns: string;
   readonly level: string;
-  readonly count?: string;
-  readonly seed: string;
   readonly locale: string;
   readonly steps?: boolean;
-  readonly json?: boolean;
 }
-
-const LARGEST_SEED = 2_147_483_647;
 
 export function makeJigsaw(options: Options): void {
   const locale = readLocale(options.locale);
@@ -47,21 +41,12 @@ export function makeJigsaw(options: Options): void {
     ...(options.skills === undefined ? {} : { skills: readNames('--skills', options.skills) }),
     ...readOwnSource(options, locale),
   };
-  const seed = readWhole('--seed', options.seed, 0, LARGEST_SEED);
-  const show = (jigsaw: Jigsaw) => printJigsaw(jigsaw, options.steps ?? false);
-  if (options.count === undefined) {
-    const jigsaw = valueOf(composeJigsaw({ ...base, seed }));
-    if (options.json) printJson(jigsaw);
-    else show(jigsaw);
-    return;
-  }
-  const count = readWhole('--count', options.count, 1, 10_000);
-  const rng = new Rng(seed).fork('jigsaws');
-  const items = Array.from({ length: count }, () =>
-    valueOf(composeJigsaw({ ...base, seed: rng.int(0, LARGEST_SEED) })),
-  );
-  if (options.json) printJson({ items });
-  else for (const jigsaw of items) show(jigsaw);
+  printMade(options, {
+    stream: 'jigsaws',
+    most: 10_000,
+    compose: (seed) => composeJigsaw({ ...base, seed }),
+    show: (jigsaw) => printJigsaw(jigsaw, options.steps ?? false),
+  });
 }
 
 function printJigsaw(jigsaw: Jigsaw, hasSteps: boolean): void {

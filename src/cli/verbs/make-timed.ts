@@ -7,26 +7,21 @@ import {
 } from '#engine/activities/timed/compose.js';
 import { LADDER, type LevelPlan } from '#engine/activities/timed/ladder.js';
 import type { Timed } from '#engine/activities/timed/timed.js';
-import { Rng } from '#engine/random/rng.js';
 import { skillById } from '#engine/skills/map.js';
-import { UsageFailure, valueOf } from '../failure.js';
+import { UsageFailure } from '../failure.js';
+import { type MadeOptions, printMade } from '../made.js';
 import { readLocale, readNames, readWhole } from '../options.js';
 import { readOwnFile } from '../own-list.js';
-import { printJson, printText } from '../output.js';
+import { printText } from '../output.js';
 
-interface Options {
+interface Options extends MadeOptions {
   readonly level?: string;
   readonly skills?: string;
   readonly own?: string;
   readonly forms: string;
   readonly questions: string;
-  readonly count?: string;
-  readonly seed: string;
   readonly locale: string;
-  readonly json?: boolean;
 }
-
-const LARGEST_SEED = 2_147_483_647;
 
 export function makeTimed(options: Options): void {
   const base = {
@@ -35,20 +30,12 @@ export function makeTimed(options: Options): void {
     questions: readWhole('--questions', options.questions, FEWEST_QUESTIONS, MOST_QUESTIONS),
     locale: readLocale(options.locale).id,
   };
-  const seed = readWhole('--seed', options.seed, 0, LARGEST_SEED);
-  if (options.count === undefined) {
-    const timed = valueOf(composeTimed({ ...base, seed }));
-    if (options.json) printJson(timed);
-    else printTimed(timed);
-    return;
-  }
-  const count = readWhole('--count', options.count, 1, 1000);
-  const rng = new Rng(seed).fork('timed');
-  const items = Array.from({ length: count }, () =>
-    valueOf(composeTimed({ ...base, seed: rng.int(0, LARGEST_SEED) })),
-  );
-  if (options.json) printJson({ items });
-  else for (const timed of items) printTimed(timed);
+  printMade(options, {
+    stream: 'timed',
+    most: 1000,
+    compose: (seed) => composeTimed({ ...base, seed }),
+    show: printTimed,
+  });
 }
 
 /** The place on the ladder, or a level made of the skills or the own questions named. */

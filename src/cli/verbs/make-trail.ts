@@ -2,13 +2,12 @@
 import { PITCHES } from '#engine/activities/supply.js';
 import { composeTrail, type TrailRequest } from '#engine/activities/trail/compose.js';
 import { THEMES, TRAIL_SIZE, type Trail } from '#engine/activities/trail/trail.js';
-import { Rng } from '#engine/random/rng.js';
-import { valueOf } from '../failure.js';
+import { type MadeOptions, printMade } from '../made.js';
 import { readLocale, readNames, readWhole, readWord, readYears } from '../options.js';
 import { readOwnSource } from '../own-list.js';
-import { printJson, printText } from '../output.js';
+import { printText } from '../output.js';
 
-interface Options {
+interface Options extends MadeOptions {
   readonly years: string;
   readonly skills?: string;
   readonly own?: string;
@@ -17,13 +16,8 @@ interface Options {
   readonly columns: string;
   readonly pitch: string;
   readonly theme?: string;
-  readonly count?: string;
-  readonly seed: string;
   readonly locale: string;
-  readonly json?: boolean;
 }
-
-const LARGEST_SEED = 2_147_483_647;
 
 export function makeTrail(options: Options): void {
   const locale = readLocale(options.locale);
@@ -37,20 +31,12 @@ export function makeTrail(options: Options): void {
     ...readOwnSource(options, locale),
     ...(options.theme === undefined ? {} : { theme: readWord('--theme', options.theme, THEMES) }),
   };
-  const seed = readWhole('--seed', options.seed, 0, LARGEST_SEED);
-  if (options.count === undefined) {
-    const trail = valueOf(composeTrail({ ...base, seed }));
-    if (options.json) printJson(trail);
-    else printTrail(trail);
-    return;
-  }
-  const count = readWhole('--count', options.count, 1, 10_000);
-  const rng = new Rng(seed).fork('trails');
-  const items = Array.from({ length: count }, () =>
-    valueOf(composeTrail({ ...base, seed: rng.int(0, LARGEST_SEED) })),
-  );
-  if (options.json) printJson({ items });
-  else for (const trail of items) printTrail(trail);
+  printMade(options, {
+    stream: 'trails',
+    most: 10_000,
+    compose: (seed) => composeTrail({ ...base, seed }),
+    show: printTrail,
+  });
 }
 
 function printTrail({ rows, columns, seed, theme, cells, tiles, proof }: Trail): void {

@@ -17,6 +17,7 @@ import type { Services } from '#server/app/services.js';
 import { chooseClass } from '../class-choice.js';
 import { withServices } from '../data-folder.js';
 import { UsageFailure, valueOf } from '../failure.js';
+import { LARGEST_SEED } from '../made.js';
 import { readJson } from '../input.js';
 import { readNames, readWhole, readWord } from '../options.js';
 import { printJson, printText } from '../output.js';
@@ -41,7 +42,6 @@ interface MakeOptions extends Common {
   readonly rowsOf?: string;
 }
 
-const LARGEST_SEED = 2_147_483_647;
 const LARGEST_SIZE = 99;
 
 /** Runs `work` on the class that the options name. */
