@@ -1,7 +1,8 @@
 // A print request -> the page data of all its parts, or a plain refusal.
 import type { Coverage } from '../fonts/coverage.js';
 import { isSlipId } from '../qr.js';
-import { DOCUMENTS, type DocumentKind, PAPERS, type PrintRequest, refuse, type Result } from '../request.js';
+import { DOCUMENTS, type DocumentKind, type PrintRequest, refuse, type Result } from '../request.js';
+import { problemWithCopies, problemWithDocument, problemWithPaper } from './checks.js';
 import type { Composer } from './composer.js';
 import { keyParts } from './key.js';
 import { NamePrinter } from './names.js';
@@ -36,8 +37,6 @@ const BUILDERS: Record<Exclude<DocumentKind, 'kit'>, (composer: Composer) => Gen
 };
 
 const KIT = ['poster', 'sheet', 'slips', 'key', 'relief'] as const;
-
-const MOST_COPIES = 200;
 
 /**
  * The page data of a request. Refuses an unknown document, paper or date, too many copies, a slip id that does not fit
@@ -75,18 +74,8 @@ function checkRequest(
   request: PrintRequest,
 ): { ok: false; error: { code: string; message: string; hint: string } } | null {
   const { document, paper, boards, questions, rota, options } = request;
-  if (!DOCUMENTS.includes(document))
-    return refuse(
-      'print.document',
-      `There is no document called \u201c${document}\u201d.`,
-      `Choose one of: ${DOCUMENTS.join(', ')}.`,
-    );
-  if (!PAPERS.includes(paper))
-    return refuse(
-      'print.paper',
-      `There is no paper called \u201c${paper}\u201d.`,
-      `Choose one of: ${PAPERS.join(', ')}.`,
-    );
+  const order = problemWithDocument(document, DOCUMENTS) ?? problemWithPaper(paper);
+  if (order) return order;
   if (
     document === 'rota'
       ? !rota?.rows.length
@@ -101,13 +90,8 @@ function checkRequest(
       `The date \u201c${options.date}\u201d cannot be read.`,
       'Write it as year-month-day, like 2026-11-25.',
     );
-  const copies = options.copies ?? 1;
-  if (!Number.isInteger(copies) || copies < 1 || copies > MOST_COPIES)
-    return refuse(
-      'print.copies',
-      `${copies} copies cannot be printed in one go.`,
-      `Ask for 1 to ${MOST_COPIES} copies.`,
-    );
+  const copies = problemWithCopies(options.copies);
+  if (copies) return copies;
   const wrongId = options.slips?.find((slip) => !isSlipId(slip.id));
   if (wrongId)
     return refuse(

@@ -2,6 +2,7 @@
 import type { Board } from '#engine/activities/board/board.js';
 import { drawFigure } from '#engine/figures/draw.js';
 import type { FigureSpec } from '#engine/figures/figure.js';
+import { monthName, parseIsoDate } from '#engine/numbers/calendar.js';
 import type { LocaleId } from '#engine/numbers/locale.js';
 import type { Question } from '#engine/questions/question.js';
 import { paperSize } from '../paper.js';
@@ -86,28 +87,13 @@ export function footLine(board: Board, options: PrintOptions): string {
   return parts.filter(Boolean).join('  \u00b7  ');
 }
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
 /** "25 November 2026" (or "November 25, 2026" in the US) for the request's date; empty without one. */
 export function dateInWords(options: PrintOptions): string {
-  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(options.date ?? '');
-  const month = match ? MONTHS[Number(match[2]) - 1] : undefined;
-  if (!match || !month) return '';
-  const day = Number(match[3]);
-  return options.locale === 'en-US' ? `${month} ${day}, ${match[1]}` : `${day} ${month} ${match[1]}`;
+  const date = parseIsoDate(options.date ?? '');
+  if (date === null) return '';
+  const { year, month, day } = date;
+  const name = monthName(month);
+  return options.locale === 'en-US' ? `${name} ${day}, ${year}` : `${day} ${name} ${year}`;
 }
 
 const LONG_TEXT = 52;

@@ -7,7 +7,8 @@ import {
   type KitRequest,
   type KitSet,
 } from '../../kit-request.js';
-import { PAPERS, refuse, type Result } from '../../request.js';
+import { refuse, type Result } from '../../request.js';
+import { problemWithCopies, problemWithDocument, problemWithPaper } from '../checks.js';
 import { NamePrinter } from '../names.js';
 import type { PartData } from '../page-data.js';
 import { type Composed, inPieces } from '../pieces.js';
@@ -20,8 +21,6 @@ import { trailKit } from './trail-kit.js';
 const MOST_SETS = 100;
 const HIGHEST_NUMBER = 999;
 const LONGEST_LABEL = 40;
-const MOST_COPIES = 200;
-
 /** The page data of a kit. Refuses an unknown document or paper, no sets or too many, and numbers that cannot be printed. */
 export function composeKit(request: KitRequest, covers: Coverage): Result<Composed> {
   const refusal = checkRequest(request);
@@ -79,18 +78,8 @@ function documentsOf(kit: { readonly loose: KitDocument }): readonly KitDocument
 }
 
 function checkRequest({ document, sets, paper, options }: KitRequest): ReturnType<typeof refuse> | null {
-  if (!KIT_DOCUMENTS.includes(document))
-    return refuse(
-      'print.document',
-      `There is no document called \u201c${document}\u201d.`,
-      `Choose one of: ${KIT_DOCUMENTS.join(', ')}.`,
-    );
-  if (!PAPERS.includes(paper))
-    return refuse(
-      'print.paper',
-      `There is no paper called \u201c${paper}\u201d.`,
-      `Choose one of: ${PAPERS.join(', ')}.`,
-    );
+  const order = problemWithDocument(document, KIT_DOCUMENTS) ?? problemWithPaper(paper);
+  if (order) return order;
   if (sets.length === 0) return refuse('print.empty', 'There is no set to print.', 'Make a set first.');
   if (sets.length > MOST_SETS)
     return refuse(
@@ -122,12 +111,5 @@ function checkRequest({ document, sets, paper, options }: KitRequest): ReturnTyp
       `Sheets cannot be cut \u201c${options.cutting}\u201d.`,
       `Choose ${CUTTINGS.join(' or ')}.`,
     );
-  const copies = options.copies ?? 1;
-  if (!Number.isInteger(copies) || copies < 1 || copies > MOST_COPIES)
-    return refuse(
-      'print.copies',
-      `${copies} copies cannot be printed in one go.`,
-      `Ask for 1 to ${MOST_COPIES} copies.`,
-    );
-  return null;
+  return problemWithCopies(options.copies);
 }

@@ -1,8 +1,9 @@
 // A request to print timed practice -> the page data of all its parts, or a plain refusal.
 import type { Coverage } from '../../fonts/coverage.js';
 import { isSlipId } from '../../qr.js';
-import { PAPERS, refuse, type Result } from '../../request.js';
+import { refuse, type Result } from '../../request.js';
 import { TIMED_DOCUMENTS, type TimedDocument, type TimedPrintRequest } from '../../timed-request.js';
+import { problemWithCopies, problemWithDocument, problemWithPaper } from '../checks.js';
 import { NamePrinter } from '../names.js';
 import type { PartData } from '../page-data.js';
 import { type Composed, inPieces } from '../pieces.js';
@@ -28,8 +29,6 @@ const TITLES: Readonly<Record<TimedDocument, string>> = {
 const BUILDERS: Readonly<
   Record<Exclude<TimedDocument, 'kit'>, (composer: TimedComposer) => Generator<PartData>>
 > = { pupil: timedSheetParts, key: timedKeyParts, cover: coverParts, spares: spareParts };
-
-const MOST_COPIES = 200;
 
 /** The page data of timed practice. Refuses an unknown document or paper, no level, and sheets of forms that are not there. */
 export function composeTimedPages(request: TimedPrintRequest, covers: Coverage): Result<Composed> {
@@ -60,14 +59,10 @@ function checkRequest({
   paper,
   options,
 }: TimedPrintRequest): ReturnType<typeof refuse> | null {
-  if (!TIMED_DOCUMENTS.includes(document))
-    return refuse(
-      'print.document',
-      `Timed practice has no document called “${document}”.`,
-      `Choose one of: ${TIMED_DOCUMENTS.join(', ')}.`,
-    );
-  if (!PAPERS.includes(paper) || paper === 'A3')
-    return refuse('print.paper', `Timed practice is not printed on “${paper}”.`, 'Choose A4 or Letter.');
+  const order = problemWithDocument(document, TIMED_DOCUMENTS) ?? problemWithPaper(paper);
+  if (order) return order;
+  if (paper === 'A3')
+    return refuse('print.paper', 'Timed practice is not printed on A3.', 'Choose A4 or Letter.');
   if (levels.length === 0)
     return refuse('print.empty', 'There is no level to print.', 'Make a level first, then print it.');
   const astray = sheets?.find((sheet) => !levels[sheet.level]?.forms[sheet.form]);
@@ -84,12 +79,5 @@ function checkRequest({
       `The sheet code “${wrongId.id}” does not fit its square code.`,
       'Use 1 to 20 capital letters and digits.',
     );
-  const copies = options.copies ?? 1;
-  if (!Number.isInteger(copies) || copies < 1 || copies > MOST_COPIES)
-    return refuse(
-      'print.copies',
-      `${copies} copies cannot be printed in one go.`,
-      `Ask for 1 to ${MOST_COPIES} copies.`,
-    );
-  return null;
+  return problemWithCopies(options.copies);
 }
