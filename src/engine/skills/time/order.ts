@@ -1,5 +1,5 @@
 // Order in time: what lasts longest, yesterday and tomorrow, months of the year, a month on a calendar.
-import { DAY_NAMES } from '../../numbers/calendar.js';
+import { DAY_NAMES, daysInMonth, monthName } from '../../numbers/calendar.js';
 import { wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { offered, worded } from '../offered.js';
@@ -77,49 +77,43 @@ const aroundToday = templateOf<
   },
 });
 
-const MONTHS = [
-  ['January', 31],
-  ['February', 28],
-  ['March', 31],
-  ['April', 30],
-  ['May', 31],
-  ['June', 30],
-  ['July', 31],
-  ['August', 31],
-  ['September', 30],
-  ['October', 31],
-  ['November', 30],
-  ['December', 31],
-] as const;
+/** Any year without a leap day. */
+const COMMON_YEAR = 2025;
 
-const monthName = (index: number) => MONTHS[((index % 12) + 12) % 12]?.[0] ?? 'January';
+/** The month's name and its days, for any whole number of months counted from January as 0. */
+function monthAt(index: number): readonly [name: string, days: number] {
+  const month = (((index % 12) + 12) % 12) + 1;
+  return [monthName(month), daysInMonth(COMMON_YEAR, month)];
+}
+
+const nameAt = (index: number) => monthAt(index)[0];
 
 const nextMonth = templateOf<readonly [month: number, step: number]>({
   id: 'next-month',
   free: (rng) => [rng.int(0, 11), rng.pick([1, 1, -1, 2])],
   draft: ([month, step]) =>
     worded({
-      text: `Which month ${step === 1 ? 'comes straight after' : step === 2 ? 'is two months after' : 'comes just before'} ${monthName(month)}?`,
-      right: monthName(month + step),
+      text: `Which month ${step === 1 ? 'comes straight after' : step === 2 ? 'is two months after' : 'comes just before'} ${nameAt(month)}?`,
+      right: nameAt(month + step),
       wrong: [
-        ['time.wrong-way', monthName(month - step)],
-        ['time.day-counted-twice', monthName(month + (step === 2 ? 1 : step - 1))],
+        ['time.wrong-way', nameAt(month - step)],
+        ['time.day-counted-twice', nameAt(month + (step === 2 ? 1 : step - 1))],
       ],
       features: {
         size: Math.abs(step) - 1 + (step < 0 ? 0.5 : 0),
         adjust: month === 11 || month + step < 0 ? 0.3 : 0,
       },
       strategy: [
-        `Say the months: ${(step < 0 ? [month - 1, month] : Array.from({ length: step + 1 }, (_, i) => month + i)).map(monthName).join(', ')}`,
+        `Say the months: ${(step < 0 ? [month - 1, month] : Array.from({ length: step + 1 }, (_, i) => month + i)).map(nameAt).join(', ')}`,
       ],
     }),
 });
 
-const daysInMonth = templateOf<readonly [month: number, year: 'ordinary' | 'leap']>({
+const monthLength = templateOf<readonly [month: number, year: 'ordinary' | 'leap']>({
   id: 'days-in-month',
   free: (rng) => [rng.int(0, 11), rng.pick(['ordinary', 'leap'] as const)],
   draft: ([month, year], { locale }) => {
-    const [name, usual] = MONTHS[month] ?? MONTHS[0];
+    const [name, usual] = monthAt(month);
     const days = month === 1 && year === 'leap' ? 29 : usual;
     return {
       text:
@@ -153,8 +147,8 @@ interface Page {
 
 const page = ({ month, first, date }: Page, sundayFirst: boolean, ring: boolean) => ({
   kind: 'calendar' as const,
-  month: monthName(month),
-  days: MONTHS[month]?.[1] ?? 30,
+  month: nameAt(month),
+  days: monthAt(month)[1],
   firstWeekday: first,
   ...(sundayFirst ? { sundayFirst } : {}),
   ...(ring ? { ringed: [date] } : {}),
@@ -168,7 +162,7 @@ const whichWeekday = templateOf<Page>({
   on: onWhole(1, 28, (n, rng) => ({ month: rng.int(0, 11), first: rng.int(1, 7), date: n })),
   draft: (on, { locale }) => ({
     ...worded({
-      text: `On which weekday is ${dateText(on.date, monthName(on.month), locale.id)} on the calendar?`,
+      text: `On which weekday is ${dateText(on.date, nameAt(on.month), locale.id)} on the calendar?`,
       right: weekdayOf(on.first, on.date),
       wrong: [
         ['graph.other-point', weekdayOf(on.first, on.date + 1)],
@@ -190,7 +184,7 @@ const daysLater = templateOf<readonly [page: Page, gap: number]>({
   id: 'days-later',
   free: (rng) => [{ month: rng.int(0, 11), first: rng.int(1, 7), date: rng.int(1, 14) }, rng.int(3, 14)],
   draft: ([on, gap], { locale }) => ({
-    text: `How many days is it from ${dateText(on.date, monthName(on.month), locale.id)} to ${dateText(on.date + gap, monthName(on.month), locale.id)}?`,
+    text: `How many days is it from ${dateText(on.date, nameAt(on.month), locale.id)} to ${dateText(on.date + gap, nameAt(on.month), locale.id)}?`,
     answer: wholeAnswer(gap, locale),
     expression: `${on.date + gap} - ${on.date}`,
     features: { drawn: true, size: gap / 10, carries: (on.date + gap) % 10 < on.date % 10 ? 1 : 0 },
@@ -219,9 +213,9 @@ const weekLater = templateOf<readonly [page: Page, weeks: number, back: boolean]
   draft: ([on, weeks, back], { locale }) => {
     const to = on.date + (back ? -7 : 7) * weeks;
     return {
-      text: `It is ${dateText(on.date, monthName(on.month), locale.id)}. What date ${back ? 'was' : 'is'} it ${many(weeks, 'week')} ${back ? 'ago' : 'from now'}?`,
-      answer: { kind: 'word', text: dateText(to, monthName(on.month), locale.id), value: null },
-      accepts: [String(to), `${to} ${monthName(on.month)}`],
+      text: `It is ${dateText(on.date, nameAt(on.month), locale.id)}. What date ${back ? 'was' : 'is'} it ${many(weeks, 'week')} ${back ? 'ago' : 'from now'}?`,
+      answer: { kind: 'word', text: dateText(to, nameAt(on.month), locale.id), value: null },
+      accepts: [String(to), `${to} ${nameAt(on.month)}`],
       expression: null,
       features: { drawn: true, extraSteps: weeks - 1, adjust: back ? 0.3 : 0 },
       strategy: [
@@ -233,7 +227,7 @@ const weekLater = templateOf<readonly [page: Page, weeks: number, back: boolean]
           misconception: i === 0 ? ('time.week-of-five' as const) : ('time.day-counted-twice' as const),
           answer: {
             kind: 'word' as const,
-            text: dateText(date, monthName(on.month), locale.id),
+            text: dateText(date, nameAt(on.month), locale.id),
             value: null,
           },
         })),
@@ -275,7 +269,7 @@ export const TIME_ORDER_SKILLS: readonly Skill[] = [
     strand: 'time',
     prerequisites: ['time.days.order'],
     codes: { ac9: ['AC9M2M03'], england: ['NC-Y1-measure-5', 'NC-Y3-measure-6'], ccss: [] },
-    templates: [nextMonth, daysInMonth],
+    templates: [nextMonth, monthLength],
   },
   {
     id: 'time.calendar',
