@@ -1,12 +1,8 @@
 // Printed sets, who has them, and bands, on the embedded database and on a PostgreSQL server alike.
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import type { SetKind } from '#engine/planning/set-shelf.js';
+import { describeOnBothDatabases } from '../../test/support/both-databases.js';
 import { must, refusalOf } from '../../test/support/must.js';
-import { hasPostgres, startPostgres, type TemporaryPostgres } from '../../test/support/temporary-postgres.js';
-import { openStore } from './open-store.js';
 import type { CardSet, SetContent } from './records.js';
 import { checkSnapshot } from './snapshot-schema.js';
 import type { Store } from './store.js';
@@ -18,31 +14,12 @@ const NOW = new Date(`${DAY}T00:00:00.000Z`);
 const content = (seed: number, kind: SetKind = 'chain') =>
   ({ kind, seed, cards: [{ label: 'Ä', answer: null }] }) as SetContent;
 
-const DATABASES = [
-  { kind: 'embedded', isHere: true },
-  { kind: 'server', isHere: hasPostgres() },
-] as const;
-
-describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }) => {
+describeOnBothDatabases('printed sets', NOW, (on) => {
   let store: Store;
-  let folder: string;
-  let postgres: TemporaryPostgres | null = null;
 
-  beforeAll(async () => {
-    if (!isHere) return;
-    folder = mkdtempSync(join(tmpdir(), 'afterbell-sets-'));
-    if (kind === 'server') postgres = await startPostgres();
-    const place = postgres ? { databaseUrl: postgres.url('postgres') } : { dataDir: folder };
-    store = await must(openStore(place, { now: () => NOW }));
+  beforeAll(() => {
+    ({ store } = on);
   });
-
-  afterAll(async () => {
-    await store?.close();
-    postgres?.stop();
-    if (folder) rmSync(folder, { recursive: true, force: true });
-  });
-
-  const test = isHere ? it : it.skip;
 
   async function library(setCount: number, names: readonly string[] = ['Ana', 'Bo']) {
     const { id: classId } = await must(store.classes.create({ name: 'Wattle', years: [3, 4] }));
@@ -66,7 +43,7 @@ describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }
     return { classId, sets, turn, idOf };
   }
 
-  test('are numbered from 1 in each band and kind, and kept to the byte', async () => {
+  it('are numbered from 1 in each band and kind, and kept to the byte', async () => {
     const { classId, sets } = await library(3);
     expect(sets.map(({ number }) => number)).toEqual([1, 2, 3]);
     const save = (band: 'middle' | 'upper', ...contents: SetContent[]) =>
@@ -89,7 +66,7 @@ describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }
     expect(await must(store.sets.list(classId, 'jigsaw'))).toHaveLength(1);
   });
 
-  test('made from several places at once get numbers of their own', async () => {
+  it('made from several places at once get numbers of their own', async () => {
     const { classId } = await library(0);
     await Promise.all(
       [1, 2, 3, 4].map((seed) =>
@@ -101,7 +78,7 @@ describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }
     ]);
   });
 
-  test('are refused when they are none, and all with them', async () => {
+  it('are refused when they are none, and all with them', async () => {
     const { classId } = await library(0);
     const save = (...contents: unknown[]) =>
       refusalOf(store.sets.save({ classId, band: 'lower', contents: contents as SetContent[] }));
@@ -115,7 +92,7 @@ describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }
     expect(await must(store.sets.list(classId))).toEqual([]);
   });
 
-  test('are ticked in any order, many at once, and carry a note', async () => {
+  it('are ticked in any order, many at once, and carry a note', async () => {
     const { classId, sets } = await library(3);
     const ids = sets.map(({ id }) => id);
     const mark = (setIds: string[], step: 'printed' | 'cut' | 'boxed', done = true) =>
@@ -140,7 +117,7 @@ describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }
     expect(await refusalOf(mark([other.sets[0]?.id ?? ''], 'cut'))).toBe('not.found');
   });
 
-  test('go only while nothing of them is on paper', async () => {
+  it('go only while nothing of them is on paper', async () => {
     const { classId, sets, turn } = await library(3);
     const [one, two, three] = sets.map(({ id }) => id) as [string, string, string];
     await must(store.sets.mark({ classId, setIds: [one], step: 'printed', done: true, date: DAY }));
@@ -151,7 +128,7 @@ describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }
     expect(await refusalOf(store.sets.get(three))).toBe('not.found');
   });
 
-  test('are with one child at a time, and one of a kind with each child', async () => {
+  it('are with one child at a time, and one of a kind with each child', async () => {
     const { classId, sets, turn, idOf } = await library(4);
     const [first] = await must(turn(DAY, [[0, 0]]));
     expect(first).toMatchObject({
@@ -179,7 +156,7 @@ describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }
     expect(await must(store.loans.list(classId, 'trail'))).toEqual([]);
   });
 
-  test('stay as they are when a part of a turn is refused', async () => {
+  it('stay as they are when a part of a turn is refused', async () => {
     const { classId, turn } = await library(2);
     await must(turn(DAY, [[0, 0]]));
     const before = await must(store.loans.list(classId, 'chain'));
@@ -213,13 +190,13 @@ describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }
     expect(await must(store.loans.list(classId, 'chain'))).toEqual(before);
   });
 
-  test('are handed out once when two taps come at the same moment', async () => {
+  it('are handed out once when two taps come at the same moment', async () => {
     const { turn } = await library(1);
     const answers = await Promise.all([turn(DAY, [[0, 0]]), turn(DAY, [[1, 0]])]);
     expect(answers.map(({ ok }) => ok).sort()).toEqual([false, true]);
   });
 
-  test('go back turn by turn, through the turns of one day', async () => {
+  it('go back turn by turn, through the turns of one day', async () => {
     const { classId, turn } = await library(4);
     const undo = (date = NEXT_DAY) => store.loans.undo(classId, 'chain', date);
     expect(await must(store.loans.canUndo(classId, 'chain', DAY))).toBe(false);
@@ -242,7 +219,7 @@ describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }
     expect(await must(undo())).toEqual(first);
   });
 
-  test('go back without a child who has left meanwhile', async () => {
+  it('go back without a child who has left meanwhile', async () => {
     const { classId, turn, idOf } = await library(3);
     await must(
       turn(DAY, [
@@ -259,7 +236,7 @@ describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }
     expect(await must(store.loans.canUndo(classId, 'chain', NEXT_DAY))).toBe(false);
   });
 
-  test('leave with the child everything that was kept about it', async () => {
+  it('leave with the child everything that was kept about it', async () => {
     const { classId, turn, idOf } = await library(2);
     await must(
       turn(DAY, [
@@ -275,7 +252,7 @@ describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }
     expect(JSON.stringify(await must(store.takeSnapshot()))).not.toContain(classId);
   });
 
-  test('come back when the child who has them leaves', async () => {
+  it('come back when the child who has them leaves', async () => {
     const { classId, turn, idOf } = await library(1);
     await must(turn(DAY, [[0, 0]]));
     await must(store.children.leave(idOf(0), '2026-11-20'));
@@ -283,7 +260,7 @@ describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }
     await must(turn(NEXT_DAY, [[1, 0]]));
   });
 
-  test('keep a band that was chosen for a child', async () => {
+  it('keep a band that was chosen for a child', async () => {
     const { classId, idOf } = await library(0);
     await must(store.bands.put(idOf(1), 'lower'));
     await must(store.bands.put(idOf(1), 'upper'));
@@ -294,7 +271,7 @@ describe.each(DATABASES)('printed sets on the $kind database', ({ kind, isHere }
     expect(await refusalOf(store.bands.put(idOf(0), 'best' as 'upper'))).toBe('input.invalid');
   });
 
-  test('are all in a snapshot, and one made before there were sets can still be read', async () => {
+  it('are all in a snapshot, and one made before there were sets can still be read', async () => {
     const { classId, sets, turn, idOf } = await library(2);
     await must(
       store.sets.mark({ classId, setIds: [sets[0]?.id ?? ''], step: 'boxed', done: true, date: DAY }),

@@ -1,12 +1,11 @@
 // The store's promises, on the embedded database and on a PostgreSQL server alike.
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
+import { describeOnBothDatabases } from '../../test/support/both-databases.js';
 import { must, refusalOf } from '../../test/support/must.js';
 import { sampleBoard } from '../../test/support/sample-board.js';
-import { hasPostgres, startPostgres, type TemporaryPostgres } from '../../test/support/temporary-postgres.js';
+import type { TemporaryPostgres } from '../../test/support/temporary-postgres.js';
 import { openStore } from './open-store.js';
 import { type ChildInput, DEFAULT_SETTINGS, type MarkState, type Slip } from './records.js';
 import type { Store } from './store.js';
@@ -31,38 +30,22 @@ async function classWith(store: Store, names: readonly string[]) {
   };
 }
 
-const DATABASES = [
-  { kind: 'embedded', isHere: true },
-  { kind: 'server', isHere: hasPostgres() },
-] as const;
-
-describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => {
+describeOnBothDatabases('a store', NOW, (on) => {
+  const { kind } = on;
   let store: Store;
   let folder: string;
-  let postgres: TemporaryPostgres | null = null;
+  let postgres: TemporaryPostgres | null;
 
-  beforeAll(async () => {
-    if (!isHere) return;
-    folder = mkdtempSync(join(tmpdir(), 'afterbell-store-'));
-    if (kind === 'server') postgres = await startPostgres();
-    const place = postgres ? { databaseUrl: postgres.url('postgres') } : { dataDir: folder };
-    store = await must(openStore(place, { now: () => NOW }));
+  beforeAll(() => {
+    ({ store, folder, postgres } = on);
   });
 
-  afterAll(async () => {
-    await store?.close();
-    postgres?.stop();
-    if (folder) rmSync(folder, { recursive: true, force: true });
-  });
-
-  const test = isHere ? it : it.skip;
-
-  test('says where the data are without giving a user away', () => {
+  it('says where the data are without giving a user away', () => {
     expect(store.kind).toBe(kind);
     expect(store.place).toMatch(kind === 'embedded' ? /afterbell-store-/ : /^127\.0\.0\.1:\d+\/postgres$/);
   });
 
-  test('keeps settings and refuses an edit of an old version', async () => {
+  it('keeps settings and refuses an edit of an old version', async () => {
     const before = await must(store.settings.read());
     expect(before).toEqual({ version: 0, value: DEFAULT_SETTINGS });
     const terms = [{ name: 'Term 1', first: '2026-01-27', last: '2026-04-02' }];
@@ -78,7 +61,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect(await must(store.settings.write({ ...value, paper: 'Letter' }, 1))).toMatchObject({ version: 2 });
   });
 
-  test.each([
+  it.each([
     ['30 February', [{ name: 'Term', first: '2026-02-30', last: '2026-04-02' }]],
     ['an end before the beginning', [{ name: 'Term', first: '2026-04-02', last: '2026-02-01' }]],
     [
@@ -95,7 +78,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     );
   });
 
-  test('keeps names in any script, with emoji and accents, as they are typed', async () => {
+  it('keeps names in any script, with emoji and accents, as they are typed', async () => {
     const names = [
       'Zoë',
       '李小龍',
@@ -112,7 +95,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect((await must(store.children.list(classId))).map((one) => one.givenName)).toEqual(names);
   });
 
-  test('refuses text that no database holds, and keeps nothing of the batch', async () => {
+  it('refuses text that no database holds, and keeps nothing of the batch', async () => {
     const { classId } = await classWith(store, ['Ana']);
     expect(await refusalOf(store.children.add(classId, [child('Bo'), child('Bad\0name')]))).toBe(
       'text.invalid',
@@ -123,7 +106,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect(await must(store.children.list(classId))).toHaveLength(1);
   });
 
-  test('refuses children without a name, of no primary year, with impossible dates, or by the thousand', async () => {
+  it('refuses children without a name, of no primary year, with impossible dates, or by the thousand', async () => {
     const { classId } = await classWith(store, []);
     const add = (...inputs: ChildInput[]) => refusalOf(store.children.add(classId, inputs));
     expect(await add(child('  '))).toBe('input.invalid');
@@ -136,7 +119,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect(await must(store.children.list(classId))).toEqual([]);
   });
 
-  test('keeps the class list in order, also after leaving and reordering', async () => {
+  it('keeps the class list in order, also after leaving and reordering', async () => {
     const { classId, children } = await classWith(store, ['Ana', 'Bo', 'Cy']);
     const [ana, bo, cy] = children.map((one) => one.id) as [string, string, string];
     await must(store.children.leave(bo, '2026-06-30'));
@@ -154,7 +137,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     });
   });
 
-  test('adds to one list from two sides at once without giving a place twice', async () => {
+  it('adds to one list from two sides at once without giving a place twice', async () => {
     const { classId } = await classWith(store, []);
     await Promise.all(
       ['A', 'B', 'C', 'D'].map((name) => store.children.add(classId, [child(`${name}1`), child(`${name}2`)])),
@@ -163,7 +146,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect(positions).toEqual([0, 1, 2, 3, 4, 5, 6, 7]);
   });
 
-  test('saves a sheet once, gives it back to the byte, and never changes it', async () => {
+  it('saves a sheet once, gives it back to the byte, and never changes it', async () => {
     const { classId } = await classWith(store, []);
     const content = sampleBoard(47);
     const saved = await must(store.sheets.save({ classId, date: '2026-11-25', content }));
@@ -173,7 +156,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect((await must(store.sheets.save({ classId, date: '2026-11-26', content }))).id).not.toBe(saved.id);
   });
 
-  test('lets a newer sheet take the place of one, which stays readable', async () => {
+  it('lets a newer sheet take the place of one, which stays readable', async () => {
     const { classId } = await classWith(store, []);
     const date = '2026-11-27';
     const first = await must(store.sheets.save({ classId, date, content: sampleBoard(1) }));
@@ -193,7 +176,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect(await must(store.sheets.list({ classId, to: '2026-11-26' }))).toEqual([]);
   });
 
-  test('issues slips once for each child and finds them as typed', async () => {
+  it('issues slips once for each child and finds them as typed', async () => {
     const { classId, children } = await classWith(store, ['Ana', 'Bo']);
     const [ana, bo] = children.map((one) => one.id) as [string, string];
     const { id: sheetId } = await must(store.sheets.save({ classId, date: null, content: sampleBoard(5) }));
@@ -209,7 +192,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect(await refusalOf(store.slips.assign(own.id, bo))).toBe('conflict');
   });
 
-  test('records marks, repeats without an event, and keeps the history', async () => {
+  it('records marks, repeats without an event, and keeps the history', async () => {
     const { classId, children } = await classWith(store, ['Ana', 'Bo']);
     const [ana, bo] = children.map((one) => one.id) as [string, string];
     const { id: sheetId } = await must(
@@ -257,7 +240,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect(await must(store.marks.ofClass(classId, { from: '2026-11-26' }))).toHaveLength(0);
   });
 
-  test('refuses marks that make no sense, all or nothing', async () => {
+  it('refuses marks that make no sense, all or nothing', async () => {
     const { classId, children } = await classWith(store, ['Ana']);
     const childId = (children[0] as { id: string }).id;
     const { id: sheetId } = await must(store.sheets.save({ classId, date: null, content: sampleBoard(9) }));
@@ -276,7 +259,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect(await must(store.marks.ofSheet(sheetId))).toEqual([]);
   });
 
-  test('undoes and redoes like a list of past states', async () => {
+  it('undoes and redoes like a list of past states', async () => {
     const { classId, children } = await classWith(store, ['Ana', 'Bo']);
     const ids = children.map((one) => one.id);
     const cell = fc.record({
@@ -321,7 +304,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     );
   });
 
-  test("leaves a colleague's later mark alone when undoing", async () => {
+  it("leaves a colleague's later mark alone when undoing", async () => {
     const { classId, children } = await classWith(store, ['Ana']);
     const childId = (children[0] as { id: string }).id;
     const { id: sheetId } = await must(store.sheets.save({ classId, date: null, content: sampleBoard(10) }));
@@ -340,7 +323,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect(await refusalOf(store.marks.redo(yours))).toBe('nothing.to-redo');
   });
 
-  test('keeps every mark when many write to one sheet at once', async () => {
+  it('keeps every mark when many write to one sheet at once', async () => {
     const { classId, children } = await classWith(store, ['Ana', 'Bo', 'Cy', 'Di']);
     const { id: sheetId } = await must(store.sheets.save({ classId, date: null, content: sampleBoard(11) }));
     const batches = children.flatMap(({ id: childId }) =>
@@ -358,7 +341,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect(sequences).toEqual(Array.from({ length: 24 }, (_, i) => i + 1));
   });
 
-  test('keeps placements and the day log', async () => {
+  it('keeps placements and the day log', async () => {
     const { classId, children } = await classWith(store, ['Ana', 'Bo']);
     const [ana, bo] = children.map((one) => one.id) as [string, string];
     const placement = {
@@ -389,7 +372,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect(await refusalOf(store.days.put({ ...day, absent: ['nobody'] }))).toBe('not.found');
   });
 
-  test('really deletes an erased child, and says how much that was', async () => {
+  it('really deletes an erased child, and says how much that was', async () => {
     const { classId, children } = await classWith(store, ['Ana Erasable', 'Bo']);
     const [ana, bo] = children.map((one) => one.id) as [string, string];
     const { id: sheetId } = await must(
@@ -427,7 +410,7 @@ describe.each(DATABASES)('a store on the $kind database', ({ kind, isHere }) => 
     expect(JSON.stringify(await must(store.takeSnapshot()))).not.toContain(classId);
   });
 
-  test('refuses everything, politely, once closed', async () => {
+  it('refuses everything, politely, once closed', async () => {
     const place = postgres ? { databaseUrl: postgres.url('postgres') } : { dataDir: join(folder, 'second') };
     const second = await must(openStore(place));
     await second.close();

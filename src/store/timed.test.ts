@@ -1,13 +1,9 @@
 // Timed practice on the embedded database and on a PostgreSQL server alike.
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import { composeTimed } from '#engine/activities/timed/compose.js';
 import type { Timed } from '#engine/activities/timed/timed.js';
+import { describeOnBothDatabases } from '../../test/support/both-databases.js';
 import { must, refusalOf } from '../../test/support/must.js';
-import { hasPostgres, startPostgres, type TemporaryPostgres } from '../../test/support/temporary-postgres.js';
-import { openStore } from './open-store.js';
 import type { TimedOutcome } from './records.js';
 import { checkSnapshot } from './snapshot-schema.js';
 import type { Store } from './store.js';
@@ -16,39 +12,20 @@ const DAY = '2026-11-25';
 const NEXT_DAY = '2026-11-26';
 const AT = `${DAY}T00:00:00.000Z`;
 
-const DATABASES = [
-  { kind: 'embedded', isHere: true },
-  { kind: 'server', isHere: hasPostgres() },
-] as const;
-
 function outcome(attempted: number, wrong: number[] = []): TimedOutcome {
   return { attempted, wrong, written: {}, redoWrong: [], minutes: 2 };
 }
 
-describe.each(DATABASES)('timed practice on the $kind database', ({ kind, isHere }) => {
+describeOnBothDatabases('timed practice', new Date(AT), (on) => {
   let store: Store;
-  let folder: string;
-  let postgres: TemporaryPostgres | null = null;
   let twos: Timed;
   let fives: Timed;
 
   beforeAll(async () => {
-    if (!isHere) return;
-    folder = mkdtempSync(join(tmpdir(), 'afterbell-timed-'));
-    if (kind === 'server') postgres = await startPostgres();
-    const place = postgres ? { databaseUrl: postgres.url('postgres') } : { dataDir: folder };
-    store = await must(openStore(place, { now: () => new Date(AT) }));
+    ({ store } = on);
     twos = await must(composeTimed({ level: 10, forms: 1, seed: 1, locale: 'en-AU' }));
     fives = await must(composeTimed({ level: 11, forms: 1, seed: 1, locale: 'en-AU' }));
   });
-
-  afterAll(async () => {
-    await store?.close();
-    postgres?.stop();
-    if (folder) rmSync(folder, { recursive: true, force: true });
-  });
-
-  const test = isHere ? it : it.skip;
 
   async function classOf(...names: string[]) {
     const { id: classId } = await must(store.classes.create({ name: 'Wattle', years: [3, 4] }));
@@ -61,7 +38,7 @@ describe.each(DATABASES)('timed practice on the $kind database', ({ kind, isHere
     return { classId, ids: children.map(({ id }) => id) as [string, ...string[]] };
   }
 
-  test('gives each child one sheet a day, which may change until it is marked', async () => {
+  it('gives each child one sheet a day, which may change until it is marked', async () => {
     const { classId, ids } = await classOf('Ana', 'Bo');
     const redo = twos.forms[0]?.questions.slice(0, 2) ?? [];
     const issue = (content: Timed) =>
@@ -87,7 +64,7 @@ describe.each(DATABASES)('timed practice on the $kind database', ({ kind, isHere
     expect(await refusalOf(store.timed.find('K7Q2'))).toBe('input.invalid');
   });
 
-  test('records results, takes them back one by one, and refuses what the sheet cannot have', async () => {
+  it('records results, takes them back one by one, and refuses what the sheet cannot have', async () => {
     const { classId, ids } = await classOf('Ana');
     const [sheet] = await must(
       store.timed.issue({ classId, date: DAY, sheets: [{ childId: ids[0], content: twos, redo: [] }] }),
@@ -111,7 +88,7 @@ describe.each(DATABASES)('timed practice on the $kind database', ({ kind, isHere
     expect(await refusalOf(store.timed.undo(sheetId))).toBe('nothing.to-undo');
   });
 
-  test('keeps a ladder of the class and moves that can be taken back', async () => {
+  it('keeps a ladder of the class and moves that can be taken back', async () => {
     const { classId, ids } = await classOf('Ana');
     expect(await must(store.timed.ladder(classId))).toBeNull();
     const ladder = {
@@ -138,7 +115,7 @@ describe.each(DATABASES)('timed practice on the $kind database', ({ kind, isHere
     expect(await refusalOf(store.timed.undoMove(ids[0]))).toBe('nothing.to-undo');
   });
 
-  test('goes into a backup whole, and out of the school with the child and the class', async () => {
+  it('goes into a backup whole, and out of the school with the child and the class', async () => {
     const { classId, ids } = await classOf('Ana', 'Bo');
     const sheets = await must(
       store.timed.issue({
