@@ -6,7 +6,7 @@ import type { Board } from '#engine/activities/board/board.js';
 import { Button } from '../../parts/button.js';
 import { Asked } from './asked-card.js';
 import type { DeskView, MarkingDesk } from './marking-desk.js';
-import styles from './marking.module.css';
+import styles from './class-marking.module.css';
 import { SavedState } from './saved-state.js';
 
 interface Props {
