@@ -35,6 +35,8 @@ export function PracticeScreen() {
   const [part, setPart] = useState<string>('sheets');
   const [said, setSaid] = useState('');
   const doing = useMutation({
+    // One after the other: an answer that overtook a later one would show an older state.
+    scope: { id: 'practice' },
     mutationFn: ({ run }: { readonly run: () => Promise<TimedView>; readonly said: string }) => run(),
     onSuccess: (view, done) => {
       queries.setQueryData(timedQuery(classId, view.date).queryKey, view);

@@ -238,7 +238,14 @@ export async function recordTimed(
     entries.map(({ sheetId, outcome }) => ({ sheetId, outcome: tidyOutcome(outcome) })),
     services.clock().now,
   );
-  return saved.ok ? timedView(services, place) : saved;
+  if (!saved.ok) return saved;
+  // What was just stored takes its place in what was just read: a class of counts is typed fast, one answer a count.
+  const stored = new Map(saved.value.map((sheet) => [sheet.id, sheet]));
+  const children = room.value.children.map((child) => ({
+    ...child,
+    sheets: child.sheets.map((sheet) => stored.get(sheet.id) ?? sheet),
+  }));
+  return { ok: true, value: viewOf({ ...room.value, children }) };
 }
 
 function tidyOutcome(outcome: TimedOutcome): TimedOutcome {
@@ -270,7 +277,7 @@ export async function moveChild(
   if (!room.value.ladder.levels.some(({ id }) => id === levelId))
     return refuse('ladder.level', 'This level is not on the ladder any more.', 'Choose another level.');
   const records = child.sheets.filter(isMarked).map(recordOf);
-  const { suggestion } = { suggestion: suggestionFor(records, child, room.value.ladder, room.value.locale) };
+  const suggestion = suggestionFor(records, child, room.value.ladder, room.value.locale);
   const evidence = suggestion.levelId === levelId ? suggestion.evidence : 'Chosen by the teacher.';
   const moved = await services.store.timed.move({ childId, date: place.date, levelId, evidence });
   return moved.ok ? timedView(services, place) : moved;
