@@ -21,6 +21,7 @@ import {
   StepChange,
 } from './sets.js';
 import { Settings } from './settings.js';
+import { StandardView } from './standard.js';
 import { Alternative, LockChange, NumberChange, Reshuffle, Sheet, Swap, TodayView } from './today.js';
 import { LadderChange, LevelChange, OutcomeBatch, TimedDay, TimedPlace, TimedView } from './timed-room.js';
 import { EvidenceView, UnderstandingView } from './understanding.js';
@@ -100,6 +101,7 @@ export const ENDPOINTS = {
     answer: UnderstandingView,
   },
   previewKit: { method: 'POST', path: '/api/kits/preview', body: KitOrder, answer: PrintPreview },
+  standard: { method: 'GET', path: '/api/standard', body: null, answer: StandardView },
   make: { method: 'GET', path: '/api/classes/:classId/make', body: null, answer: MakeView },
   evidence: {
     method: 'GET',

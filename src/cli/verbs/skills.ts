@@ -1,5 +1,5 @@
 // afterbell skills
-import { statementsOf } from '#engine/curriculum/coverage.js';
+import { coverageOf, statementsOf } from '#engine/curriculum/coverage.js';
 import { type StandardId, STANDARD_IDS } from '#engine/curriculum/statement.js';
 import { STRANDS, strandTitle } from '#engine/curriculum/strands.js';
 import { findSkills } from '#engine/skills/find-skills.js';
@@ -15,6 +15,9 @@ interface Options {
   readonly json?: boolean;
 }
 
+/** Of all three standards. */
+const ALL_STATEMENTS = STANDARD_IDS.flatMap(coverageOf);
+
 export function skills(options: Options): void {
   const strand =
     options.strand === undefined
@@ -25,7 +28,7 @@ export function skills(options: Options): void {
           STRANDS.map(({ id }) => id),
         );
   const years = options.year === undefined ? null : readYears('--year', options.year);
-  const find = (words: string) => findSkills({ words, years, strand }, STANDARD_IDS);
+  const find = (words: string) => findSkills({ words, years, strand }, ALL_STATEMENTS);
   const ofCode = options.code === undefined ? null : find(readCode(options.code)).skills;
   const chosen = find(options.text ?? '').skills.filter((skill) => ofCode?.includes(skill) ?? true);
   if (options.json) {
@@ -56,7 +59,7 @@ function codesOf(standard: StandardId, skillId: string): string[] {
 /** A code as it stands, or the beginning of one: "AC9M4A02", "3.OA". */
 function readCode(text: string): string {
   const code = text.trim();
-  const { skills, isByStatement } = findSkills({ words: code, years: null, strand: null }, STANDARD_IDS);
+  const { skills, isByStatement } = findSkills({ words: code, years: null, strand: null }, ALL_STATEMENTS);
   const isCode = /^\S*\d\S*$/.test(code) && !isByStatement && skills.length > 0;
   if (!isCode)
     throw new UsageFailure(

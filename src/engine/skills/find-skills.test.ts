@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { coverageOf } from '../curriculum/coverage.js';
-import { STANDARD_IDS } from '../curriculum/statement.js';
-import { type FoundSkills, findSkills } from './find-skills.js';
+import { STANDARD_IDS, type StandardId } from '../curriculum/statement.js';
+import { type FoundSkills, findSkills as findIn, type WantedSkills } from './find-skills.js';
 import { SKILLS } from './map.js';
+
+/** Looks in the statements of these standards. */
+const findSkills = (wanted: WantedSkills, standards: readonly StandardId[]) =>
+  findIn(wanted, standards.flatMap(coverageOf));
 
 const ANY = { words: '', years: null, strand: null } as const;
 const idsOf = ({ skills }: FoundSkills) => skills.map(({ id }) => id);

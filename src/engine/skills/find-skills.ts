@@ -1,6 +1,6 @@
 // Looking for skills: by words, by a curriculum code, by year and strand.
-import { coverageOf } from '../curriculum/coverage.js';
-import type { StandardId, Statement } from '../curriculum/statement.js';
+import type { StatementCoverage } from '../curriculum/coverage.js';
+import type { Statement } from '../curriculum/statement.js';
 import { type StrandId, strandTitle } from '../curriculum/strands.js';
 import { foldText } from '../numbers/fold-text.js';
 import { SKILLS } from './map.js';
@@ -30,14 +30,13 @@ interface Entry {
   readonly statements: string;
 }
 
-const INDEXES = new Map<string, readonly Entry[]>();
+const INDEXES = new WeakMap<readonly StatementCoverage[], readonly Entry[]>();
 
-function indexOf(standards: readonly StandardId[]): readonly Entry[] {
-  const key = standards.join();
-  const known = INDEXES.get(key);
+function indexOf(rows: readonly StatementCoverage[]): readonly Entry[] {
+  const known = INDEXES.get(rows);
   if (known) return known;
   const bySkill = new Map<string, Statement[]>();
-  for (const { statement, skills } of standards.flatMap((id) => coverageOf(id)))
+  for (const { statement, skills } of rows)
     for (const id of skills) bySkill.set(id, [...(bySkill.get(id) ?? []), statement]);
   const made = SKILLS.map((skill) => {
     const statements = bySkill.get(skill.id) ?? [];
@@ -48,18 +47,19 @@ function indexOf(standards: readonly StandardId[]): readonly Entry[] {
       statements: foldText(statements.map(({ summary }) => summary).join(' ')),
     };
   });
-  INDEXES.set(key, made);
+  INDEXES.set(rows, made);
   return made;
 }
 
 /**
- * The skills that have all the words in their title, strand, id or codes of the given standards; failing that, in the
- * statements that they exercise.
+ * The skills that have all the words in their title, strand, id or codes; failing that, in the statements that they
+ * exercise. Codes and statements are those of the given rows of one standard or of several (see curriculum/coverage.ts);
+ * they are handed in, because the texts of the standards are large.
  */
-export function findSkills(wanted: WantedSkills, standards: readonly StandardId[]): FoundSkills {
+export function findSkills(wanted: WantedSkills, rows: readonly StatementCoverage[]): FoundSkills {
   const { years, strand } = wanted;
   const terms = foldText(wanted.words).split(/\s+/).filter(Boolean);
-  const within = indexOf(standards).filter(
+  const within = indexOf(rows).filter(
     ({ skill }) =>
       (years === null || years.includes(skill.year)) && (strand === null || skill.strand === strand),
   );
@@ -72,9 +72,7 @@ export function findSkills(wanted: WantedSkills, standards: readonly StandardId[
     ? within.filter(({ statements }) => terms.every((term) => statements.includes(term)))
     : named;
   const typed = terms.join(' ');
-  const row = standards
-    .flatMap((id) => coverageOf(id))
-    .find(({ statement }) => foldText(statement.code) === typed);
+  const row = rows.find(({ statement }) => foldText(statement.code) === typed);
   return {
     skills: found.map(({ skill }) => skill),
     statement: row?.statement ?? null,

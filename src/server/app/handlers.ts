@@ -29,6 +29,7 @@ import {
 } from './desk/rota.js';
 import { keepSets, library, makeSets, markSets, noteSet, removeSet, setWithContent } from './desk/sets.js';
 import { readSettings, saveSettings } from './desk/settings.js';
+import { homeStandardView } from './desk/standard.js';
 import { changeLadder } from './desk/timed/ladder.js';
 import {
   handOutTimed,
@@ -81,6 +82,7 @@ export const HANDLERS: { readonly [N in EndpointName]: Handler<N> } = {
   ownQuestions: (services) => ownQuestions(services),
   saveOwnQuestions: (services, _, body) => saveOwnQuestions(services, body),
   readOwnTable: async (_services, _, body) => ({ ok: true, value: readOwnTable(body) }),
+  standard: (services) => homeStandardView(services),
   startDemo: (services) => startDemo(services),
   readRoster: async (_services, _, body) => ({ ok: true, value: readRoster(body) }),
   createClass: (services, _, body) => createClass(services, body),

@@ -1,5 +1,6 @@
 // What screens ask the server for, and under which keys the answers are kept.
 import { queryOptions } from '@tanstack/react-query';
+import type { LocaleId } from '#engine/numbers/locale.js';
 import type { SetKind } from '#engine/planning/set-shelf.js';
 import { call } from './client.js';
 
@@ -41,6 +42,15 @@ export function boardDaysQuery(classId: string) {
 
 export function libraryQuery(classId: string) {
   return queryOptions({ queryKey: ['library', classId], queryFn: () => call('library', { classId }, null) });
+}
+
+/** The standard that schools of the locale follow; it changes with the locale alone. */
+export function standardQuery(locale: LocaleId) {
+  return queryOptions({
+    queryKey: ['standard', locale],
+    queryFn: () => call('standard', {}, null),
+    staleTime: Number.POSITIVE_INFINITY,
+  });
 }
 
 export function makeQuery(classId: string) {

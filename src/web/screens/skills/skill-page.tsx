@@ -2,8 +2,7 @@
 import { Link } from '@tanstack/react-router';
 import { type RefObject, useMemo } from 'react';
 import { ToggleButton } from 'react-aria-components';
-import { statementsOf } from '#engine/curriculum/coverage.js';
-import { homeStandard, standardOf } from '#engine/curriculum/standards.js';
+import type { StandardView } from '#api/standard.js';
 import { strandTitle } from '#engine/curriculum/strands.js';
 import { SKILLS, skillById } from '#engine/skills/map.js';
 import type { Skill } from '#engine/skills/skill.js';
@@ -16,6 +15,8 @@ import styles from './skills.module.css';
 
 interface Props {
   readonly skill: Skill;
+  /** Null until it has come. */
+  readonly standard: StandardView | null;
   readonly classId: string;
   readonly search: SkillsSearch;
   readonly headingRef: RefObject<HTMLHeadingElement | null>;
@@ -27,6 +28,7 @@ interface Props {
 
 export function SkillPage({
   skill,
+  standard,
   classId,
   search,
   headingRef,
@@ -36,11 +38,12 @@ export function SkillPage({
   onSheet,
 }: Props) {
   const words = useWords();
-  const standard = standardOf(homeStandard(words.locale));
   const before = skill.prerequisites.flatMap((id) => skillById(id) ?? []);
   const after = SKILLS.filter(({ prerequisites }) => prerequisites.includes(skill.id));
   const slips = useMemo(() => typicalSlips(skill, words.locale), [skill, words.locale]);
-  const statements = statementsOf(standard.id, skill.id);
+  const statements = (standard?.rows ?? []).flatMap(({ statement, skills }) =>
+    skills.includes(skill.id) ? [statement] : [],
+  );
   const fluent =
     skill.fluentYear > skill.year
       ? `begins in ${words.year(skill.year)}, fluent by the end of ${words.year(skill.fluentYear)}`
@@ -112,8 +115,10 @@ export function SkillPage({
         )}
       </section>
       <section aria-labelledby="codes-title" className={styles.part}>
-        <h3 id="codes-title">{standard.name}</h3>
-        {statements.length === 0 ? (
+        <h3 id="codes-title">{standard?.name ?? 'In the curriculum'}</h3>
+        {standard === null ? (
+          <p className={styles.soft}>Looking it up…</p>
+        ) : statements.length === 0 ? (
           <p className={styles.soft}>No statement of this curriculum asks for it.</p>
         ) : (
           <dl className={styles.codes}>

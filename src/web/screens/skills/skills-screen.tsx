@@ -1,10 +1,12 @@
 // Skills: everything that Afterbell can ask, to look through, to understand, and to print a page of.
+import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
 import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
-import { homeStandard } from '#engine/curriculum/standards.js';
 import { STRANDS } from '#engine/curriculum/strands.js';
 import { findSkills } from '#engine/skills/find-skills.js';
 import { skillById } from '#engine/skills/map.js';
+import type { StandardView } from '#api/standard.js';
+import { standardQuery } from '../../app/queries.js';
 import { useWords } from '../../app/use-words.js';
 import { MyQuestions } from './my-questions.js';
 import { PracticeDesk } from './practice-desk.js';
@@ -14,12 +16,16 @@ import { SkillPage } from './skill-page.js';
 import type { SkillsSearch } from './skills-search.js';
 import styles from './skills.module.css';
 
+/** Until the standard has come, skills are found by their titles. */
+const NO_STATEMENTS: StandardView['rows'] = [];
+
 export function SkillsScreen() {
   const { classId } = useParams({ from: '/class/$classId/skills' });
   const search = useSearch({ from: '/class/$classId/skills' });
   const navigate = useNavigate();
   const { locale } = useWords();
-  const standard = homeStandard(locale);
+  const standard = useQuery(standardQuery(locale)).data;
+  const statements = standard?.rows ?? NO_STATEMENTS;
   // The address is told with the next choice, not with every letter.
   const [typed, setTyped] = useState(search.find ?? '');
   const wanted = {
@@ -31,8 +37,8 @@ export function SkillsScreen() {
   const words = useDeferredValue(wanted.words);
   const { year, strand } = wanted;
   const found = useMemo(
-    () => findSkills({ words, years: year === null ? null : [year], strand }, [standard]),
-    [words, year, strand, standard],
+    () => findSkills({ words, years: year === null ? null : [year], strand }, statements),
+    [words, year, strand, statements],
   );
   const skill = search.skill === undefined ? null : skillById(search.skill);
   const sheet = (search.sheet ?? []).flatMap((id) => skillById(id) ?? []);
@@ -97,6 +103,7 @@ export function SkillsScreen() {
           <SkillPage
             key={skill.id}
             skill={skill}
+            standard={standard ?? null}
             classId={classId}
             headingRef={place}
             search={search}
