@@ -166,6 +166,10 @@ describe('a week of timed practice', () => {
     await pressOn(page, button(`Undo the count of ${name}`));
     await page.getByRole('status').filter({ hasText: 'is taken back' }).waitFor({ state: 'attached' });
     expect((await view(FRIDAY)).children[0]?.sheet?.outcome?.wrong).toEqual([]);
+    // The count itself was stored once, not once for Enter and again for leaving the box.
+    await pressOn(page, button(`Undo the count of ${name}`));
+    await page.getByText(`${CHILDREN} children have a sheet, ${CHILDREN - 1} counted.`).waitFor();
+    expect((await view(FRIDAY)).children[0]?.sheet?.outcome).toBeNull();
   });
 
   it('finds the row of a late sheet by its code', async () => {

@@ -28,24 +28,30 @@ export function ChildRow(props: Props) {
   const { levels } = view.ladder;
   const level = (id: string | null) => levels.find((one) => one.id === id)?.title ?? '';
 
-  /** Saves when something was typed; true when the row may be left. */
-  const save = (): boolean => {
-    if (draft === null || !sheet || !form) return true;
-    if (draft.done.trim() === '' && draft.wrong.trim() === '' && outcome === null) {
+  /** Saves what was typed, or says what is wrong with it. */
+  const save = (): void => {
+    if (draft === null || !sheet || !form) return;
+    if (isEmpty(draft) && outcome === null) {
       setDraft(null);
-      return true;
+      return;
     }
     const entry = readEntry(draft, form.questions.length);
     setFault(entry.ok ? null : entry.message);
-    if (!entry.ok) return false;
+    if (!entry.ok) return;
     setDraft(null);
     onRecord(outcomeOf(entry, outcome, isTimed ? sheet.minutes : null));
-    return true;
   };
   const onKey = (event: React.KeyboardEvent<HTMLInputElement>) => {
     if (event.key !== 'Enter') return;
     event.preventDefault();
-    if (save()) nextBox(event.currentTarget)?.focus();
+    if (draft !== null && form && !isEmpty(draft)) {
+      const entry = readEntry(draft, form.questions.length);
+      if (!entry.ok) return setFault(entry.message);
+    }
+    // Leaving the box is what saves, so that a count is stored once however the row is left.
+    const next = nextBox(event.currentTarget);
+    if (next) next.focus();
+    else event.currentTarget.blur();
   };
   const box = (name: keyof Typed, label: string, width: string) => (
     <input
@@ -142,6 +148,10 @@ export function ChildRow(props: Props) {
       </td>
     </tr>
   );
+}
+
+function isEmpty({ done, wrong }: Typed): boolean {
+  return done.trim() === '' && wrong.trim() === '';
 }
 
 /** The same box of the next child who has one. */
