@@ -1,5 +1,6 @@
 // Timed practice in a class: the ladder, who is on which level, today's sheets and what came of them.
 import { ROOMS } from '#engine/activities/timed/ladder.js';
+import { MOST_OWN } from '#engine/own-questions/own-lines.js';
 import { z } from 'zod';
 import { IsoDate } from './settings.js';
 
@@ -12,8 +13,10 @@ export const LadderLevel = z.object({
   title: z.string(),
   year: z.number().int().min(0).max(6),
   room: z.enum(ROOMS),
-  /** Skills of a level that the teacher made; null for one that comes with the product. */
+  /** Skills of a level that the teacher made of skills; null for every other. */
   skills: z.array(z.string()).nullable(),
+  /** Lines of a level that the teacher made of her own questions, as in her list; null for every other. */
+  lines: z.array(z.string()).nullable(),
 });
 export type LadderLevel = z.infer<typeof LadderLevel>;
 
@@ -27,7 +30,7 @@ export const Ladder = z.object({
 });
 export type Ladder = z.infer<typeof Ladder>;
 
-/** A ladder to be used from now on: levels by id, or new ones of skills; null goes back to the one that comes with the product. */
+/** A ladder to be used from now on: levels by id, or new ones of skills or of her own questions; null goes back to the one that comes with the product. */
 export const LadderChange = z.object({
   ladder: z
     .object({
@@ -39,6 +42,7 @@ export const LadderChange = z.object({
             year: z.number().int().min(0).max(6),
             room: z.enum(ROOMS),
             skills: z.array(z.string().max(80)).min(1).max(12).nullable(),
+            lines: z.array(z.string().max(1000)).min(1).max(MOST_OWN).nullable().default(null),
           }),
         )
         .min(1)

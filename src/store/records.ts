@@ -282,14 +282,17 @@ export interface Turn {
 /** A level of a teacher's own ladder: one that comes with the product, by its id, or skills under a title of her own. */
 export type LadderStep =
   | { readonly kind: 'given'; readonly id: string }
-  | {
-      readonly kind: 'own';
-      readonly id: string;
-      readonly title: string;
-      readonly year: number;
-      readonly room: Room;
-      readonly skills: readonly string[];
-    };
+  | (MadeStep & { readonly kind: 'own'; readonly skills: readonly string[] })
+  /** Of the teacher's own questions, as her list had them when she made the level: best counts stay comparable. */
+  | (MadeStep & { readonly kind: 'lines'; readonly lines: readonly string[] });
+
+/** What a teacher says of a level that she makes. */
+interface MadeStep {
+  readonly id: string;
+  readonly title: string;
+  readonly year: number;
+  readonly room: Room;
+}
 
 /** A class's ladder, easiest first, and what it asks of a child. */
 export interface LadderRecord {

@@ -6,6 +6,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { ClassDetail } from '#api/class.js';
 import { FILE_PATHS } from '#api/endpoints.js';
+import type { OwnQuestionsView } from '#api/own-questions.js';
 import type { TimedView } from '#api/timed-room.js';
 import { expectAccessible, launchBrowser, openPage, pressOn, tabTo, type Watched } from './browser.js';
 import { startServer, type TestServer } from './server.js';
@@ -192,6 +193,41 @@ describe('a week of timed practice', () => {
     await page.getByText('This is your own ladder.').waitFor();
     expect((await view(FRIDAY)).ladder.levels[0]?.id).toBe('add-10');
     await expectAccessible(page);
+    await pressOn(page, button('Back to the usual ladder'));
+    await page.getByText('This is the usual ladder.').waitFor();
+  });
+
+  it('puts a level of the teacher’s own questions on the ladder by keyboard', async () => {
+    const { version } = await call<OwnQuestionsView>('GET', '/api/own-questions');
+    const long = 'How many legs do {n} spiders and {n} beetles have in all? | 14 * n';
+    const text = `{n} + 9 | n + 9 | n + 10\nDouble {n} | 2 * n\n${long}`;
+    await call('PUT', '/api/own-questions', { version, text, onBoards: false });
+    await page.goto(`${server.address}/class/${room.id}/practice`);
+    await page.getByText('The ladder', { exact: true }).focus();
+    await page.keyboard.press('Space');
+    await pressOn(page, button('Add a level of my own questions'));
+    await page.getByText('One more is too long for a timed sheet.').waitFor();
+    const ticks = page.getByRole('group', { name: 'Which of your questions?' }).getByRole('checkbox');
+    expect(await ticks.count()).toBe(2);
+    for (const at of [0, 1]) {
+      await ticks.nth(at).focus();
+      await page.keyboard.press('Space');
+    }
+    await page.getByText('They give nothing; a timed sheet needs 8.').waitFor();
+    expect(await button('Put it on the ladder').isDisabled()).toBe(true);
+    await page.keyboard.press('Space');
+    await page.getByText(/They give \d\d different questions/).waitFor();
+    await expectAccessible(page);
+    const name = page.getByRole('textbox', { name: 'What is the level called?' });
+    await name.fill('Spider sums');
+    await name.press('Enter');
+    await pressOn(page, button('Save the ladder'));
+    await page.getByText('This is your own ladder.').waitFor();
+    expect((await view(FRIDAY)).ladder.levels.at(-1)).toMatchObject({
+      title: 'Spider sums',
+      skills: null,
+      lines: ['Double {n} | 2 * n'],
+    });
     await pressOn(page, button('Back to the usual ladder'));
     await page.getByText('This is the usual ladder.').waitFor();
   });

@@ -76,19 +76,24 @@ export function spaceOf(level: LevelPlan, locale: Locale): TimedResult<readonly 
   };
 }
 
-/** The space of a teacher's own questions, as far as they are short. */
-function spaceOfOwn(
-  title: string,
-  questions: readonly OwnQuestion[],
-  locale: Locale,
-): TimedResult<readonly SpaceQuestion[]> {
+/** What a teacher's own questions give to a timed sheet: those short enough for its columns, a sample of many. */
+export function shortOwn(questions: readonly OwnQuestion[], locale: Locale): Question[] {
   const drawn: Question[] = [];
   for (const question of drawOwn({ questions }, new Rng(SAMPLE_SEED), locale)) {
     if (question.text.length > LONGEST_TEXT || question.answer.text.length > LONGEST_ANSWER) continue;
     drawn.push(question);
     if (drawn.length >= SAMPLE) break;
   }
-  const space = distinct(drawn);
+  return drawn;
+}
+
+/** The space of a teacher's own questions, as far as they are short. */
+function spaceOfOwn(
+  title: string,
+  questions: readonly OwnQuestion[],
+  locale: Locale,
+): TimedResult<readonly SpaceQuestion[]> {
+  const space = distinct(shortOwn(questions, locale));
   if (space.length >= SMALLEST_SPACE) return { ok: true, value: space };
   return {
     ok: false,

@@ -1,13 +1,11 @@
 // The ladder: reorder, leave out, put levels of one's own in; minutes and the rate that a level asks.
-import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { Ladder, LadderLevel } from '#api/timed-room.js';
 import { LADDER } from '#engine/activities/timed/ladder.js';
-import { makeQuery } from '../../app/queries.js';
 import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
-import { SkillPicker } from '../../parts/skill-picker.js';
-import { TextInput } from '../../parts/text-input.js';
+import { NewOwnLevel } from './new-own-level.js';
+import { NewSkillLevel } from './new-skill-level.js';
 import styles from './practice.module.css';
 
 type LadderWish = Omit<Ladder, 'own'>;
@@ -24,9 +22,14 @@ interface Props {
 export function LadderPart({ classId, years, ladder, onChange }: Props) {
   const words = useWords();
   const [wish, setWish] = useState<LadderWish>(ladder);
-  const [adding, setAdding] = useState(false);
+  const [adding, setAdding] = useState<'skills' | 'own' | null>(null);
   const { levels } = wish;
   const setLevels = (next: readonly LadderLevel[]) => setWish({ ...wish, levels: [...next] });
+  // A level made of the same again is the same level, with the counts that it had.
+  const add = (level: LadderLevel) => {
+    setAdding(null);
+    setLevels([...levels.filter(({ id }) => id !== level.id), level]);
+  };
   const left = LADDER.filter(({ id }) => !levels.some((level) => level.id === id));
   const isChanged = JSON.stringify(wish) !== JSON.stringify({ ...ladder });
   return (
@@ -96,7 +99,8 @@ export function LadderPart({ classId, years, ladder, onChange }: Props) {
         ))}
       </ol>
       <div className={styles.acts}>
-        <Button onPress={() => setAdding(true)}>Add a level of skills</Button>
+        <Button onPress={() => setAdding('skills')}>Add a level of skills</Button>
+        <Button onPress={() => setAdding('own')}>Add a level of my own questions</Button>
         {left.length > 0 && (
           <select
             aria-label="Bring a usual level back"
@@ -119,24 +123,16 @@ export function LadderPart({ classId, years, ladder, onChange }: Props) {
         </Button>
         {ladder.own && <Button onPress={() => onChange(null)}>Back to the usual ladder</Button>}
       </div>
-      {adding && (
-        <NewLevel
-          classId={classId}
-          years={years}
-          taken={levels.map(({ id }) => id)}
-          onAdd={(level) => {
-            setAdding(false);
-            setLevels([...levels, level]);
-          }}
-          onClose={() => setAdding(false)}
-        />
+      {adding === 'skills' && (
+        <NewSkillLevel classId={classId} years={years} onAdd={add} onClose={() => setAdding(null)} />
       )}
+      {adding === 'own' && <NewOwnLevel classId={classId} onAdd={add} onClose={() => setAdding(null)} />}
     </section>
   );
 }
 
 function givenLevel({ id, title, year, room }: (typeof LADDER)[number]): LadderLevel {
-  return { id, title, year, room, skills: null };
+  return { id, title, year, room, skills: null, lines: null };
 }
 
 function swapped(levels: readonly LadderLevel[], at: number): LadderLevel[] {
@@ -168,68 +164,5 @@ function NumberBox({ label, value, most, onChange }: NumberBoxProps) {
         }}
       />
     </label>
-  );
-}
-
-interface NewLevelProps {
-  readonly classId: string;
-  readonly years: readonly number[];
-  readonly taken: readonly string[];
-  readonly onAdd: (level: LadderLevel) => void;
-  readonly onClose: () => void;
-}
-
-/** Choose skills, then a title; the level's year is that of its hardest skill. */
-function NewLevel({ classId, years, taken, onAdd, onClose }: NewLevelProps) {
-  const make = useQuery(makeQuery(classId));
-  const [chosen, setChosen] = useState<readonly string[]>([]);
-  const [picking, setPicking] = useState(true);
-  const [title, setTitle] = useState('');
-  if (!make.data) return null;
-  const { skills } = make.data;
-  if (picking)
-    return (
-      <SkillPicker
-        skills={skills}
-        years={years}
-        chosen={chosen}
-        onChange={setChosen}
-        onClose={() => (chosen.length === 0 ? onClose() : setPicking(false))}
-      />
-    );
-  const known = skills.filter(({ id }) => chosen.includes(id));
-  return (
-    <form
-      className={styles.newLevel}
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (title.trim() === '') return;
-        let number = 1;
-        while (taken.includes(`own-${number}`)) number++;
-        onAdd({
-          id: `own-${number}`,
-          title: title.trim(),
-          year: Math.max(...known.map(({ year }) => year)),
-          room: 'roomy',
-          skills: [...chosen].slice(0, 12),
-        });
-      }}
-    >
-      <p>{known.map((skill) => skill.title).join(', ')}</p>
-      <TextInput
-        label="What is the level called?"
-        value={title}
-        onChange={setTitle}
-        maxLength={60}
-        isRequired
-      />
-      <div className={styles.acts}>
-        <Button type="submit" weight="main">
-          Put it on the ladder
-        </Button>
-        <Button onPress={() => setPicking(true)}>Other skills</Button>
-        <Button onPress={onClose}>Leave it</Button>
-      </div>
-    </form>
   );
 }

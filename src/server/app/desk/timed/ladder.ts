@@ -4,6 +4,7 @@ import type { Ladder, LadderLevel } from '#api/timed-room.js';
 import { LADDER, type LevelPlan } from '#engine/activities/timed/ladder.js';
 import { spaceOf } from '#engine/activities/timed/space.js';
 import { localeOf, type LocaleId } from '#engine/numbers/locale.js';
+import { ownQuestionsIn } from '#engine/own-questions/own-lines.js';
 import type { LadderRecord, LadderStep } from '#store/records.js';
 import { refuse } from '../../problems.js';
 import type { Services } from '../../services.js';
@@ -18,7 +19,7 @@ const USUAL_LADDER: LadderRecord = {
   questions: USUAL_QUESTIONS,
 };
 
-export interface ClassLadder extends Omit<LadderRecord, 'steps'> {
+export interface ClassLadder extends LadderRecord {
   readonly own: boolean;
   readonly levels: readonly LevelPlan[];
 }
@@ -27,27 +28,35 @@ export interface ClassLadder extends Omit<LadderRecord, 'steps'> {
 export async function readLadder(services: Services, classId: string): Promise<Result<ClassLadder>> {
   const stored = await services.store.timed.ladder(classId);
   if (!stored.ok) return stored;
-  const { steps, ...rest } = stored.value ?? USUAL_LADDER;
-  return {
-    ok: true,
-    value: { ...rest, own: stored.value !== null, levels: steps.flatMap((step) => planOf(step) ?? []) },
-  };
+  const record = stored.value ?? USUAL_LADDER;
+  const levels = record.steps.flatMap((step) => planOf(step) ?? []);
+  return { ok: true, value: { ...record, own: stored.value !== null, levels } };
 }
 
-/** A level that comes with the product by its id, or one of skills; null for an id this version does not know. */
+/** The level of a step; null for an id, or questions, that this version does not know. */
 function planOf(step: LadderStep): LevelPlan | null {
   if (step.kind === 'given') return LADDER.find(({ id }) => id === step.id) ?? null;
-  const { id, title, year, room, skills } = step;
-  return { id, title, year, room, source: { kind: 'skills', skills } };
+  const { id, title, year, room } = step;
+  if (step.kind === 'own') return { id, title, year, room, source: { kind: 'skills', skills: step.skills } };
+  const questions = ownQuestionsIn(step.lines.join('\n'));
+  return questions.length === 0 ? null : { id, title, year, room, source: { kind: 'own', questions } };
 }
 
 /** The ladder as screens show it. */
-export function toScreenLadder({ own, levels, minutes, digitsPerMinute, questions }: ClassLadder): Ladder {
-  return { own, levels: levels.map(toScreenLevel), minutes, digitsPerMinute, questions };
-}
-
-function toScreenLevel({ id, title, year, room, source }: LevelPlan): LadderLevel {
-  return { id, title, year, room, skills: source.kind === 'skills' ? [...source.skills] : null };
+export function toScreenLadder(ladder: ClassLadder): Ladder {
+  const { own, levels, steps, minutes, digitsPerMinute, questions } = ladder;
+  return {
+    own,
+    levels: levels.map(({ id, title, year, room }) => {
+      const step = steps.find((one) => one.id === id);
+      const skills = step?.kind === 'own' ? [...step.skills] : null;
+      const lines = step?.kind === 'lines' ? [...step.lines] : null;
+      return { id, title, year, room, skills, lines };
+    }),
+    minutes,
+    digitsPerMinute,
+    questions,
+  };
 }
 
 interface LadderWish {
@@ -57,7 +66,7 @@ interface LadderWish {
   readonly questions: number;
 }
 
-/** Puts the teacher's ladder in use, or the usual one back for null. Refuses a level whose skills cannot fill a sheet. */
+/** Puts the teacher's ladder in use, or the usual one back for null. Refuses a level whose skills or questions cannot fill a sheet. */
 export async function changeLadder(
   services: Services,
   classId: string,
@@ -79,9 +88,10 @@ export async function changeLadder(
   return services.store.timed.putLadder(classId, { steps, minutes, digitsPerMinute, questions });
 }
 
-function stepOf({ id, title, year, room, skills }: LadderLevel, locale: LocaleId): Result<LadderStep> {
-  if (skills === null) {
-    return LADDER.some((level) => level.id === id)
+function stepOf({ id, title, year, room, skills, lines }: LadderLevel, locale: LocaleId): Result<LadderStep> {
+  const isGiven = LADDER.some((level) => level.id === id);
+  if (skills === null && lines === null) {
+    return isGiven
       ? { ok: true, value: { kind: 'given', id } }
       : refuse(
           'ladder.level',
@@ -89,16 +99,24 @@ function stepOf({ id, title, year, room, skills }: LadderLevel, locale: LocaleId
           'Choose a level of the list, or make one of skills.',
         );
   }
-  if (LADDER.some((level) => level.id === id))
+  if (isGiven)
     return refuse(
       'ladder.level',
       `“${id}” is the name of a level that comes with Afterbell.`,
       'Give yours another id.',
     );
-  const plan: LevelPlan = { id, title, year, room, source: { kind: 'skills', skills } };
+  const made = { id, title, year, room };
+  const step: LadderStep =
+    lines === null ? { ...made, kind: 'own', skills: skills ?? [] } : { ...made, kind: 'lines', lines };
+  const plan = planOf(step);
+  if (plan === null)
+    return refuse(
+      'ladder.lines',
+      `No question of “${title}” can be read.`,
+      'Mend your questions first, then make the level again.',
+    );
   const space = spaceOf(plan, localeOf(locale));
-  if (!space.ok) return space;
-  return { ok: true, value: { kind: 'own', id, title, year, room, skills } };
+  return space.ok ? { ok: true, value: step } : space;
 }
 
 /** Where a child starts whom nobody has placed: the last level of the year before, which is meant to feel easy. Common practice. */

@@ -185,6 +185,43 @@ describe('timed practice', () => {
     expect((await roomOf(detail).look()).ladder.own).toBe(false);
   });
 
+  it('makes a level of the teacher’s own questions, and refuses one that is too small or cannot be read', async () => {
+    const detail = await classOf(['Ana', 4]);
+    const own = {
+      id: 'own-harbour',
+      title: 'Harbour sums',
+      year: 3,
+      room: 'roomy' as const,
+      skills: null,
+      lines: ['{n} + 9 | n + 9 | n + 10; n + 8', 'Double {n} | 2 * n'],
+    };
+    const ladderOf = (levels: object[]) => ({
+      ladder: { levels: levels as never, minutes: null, digitsPerMinute: null, questions: 60 },
+    });
+    await app.call('changeLadder', { classId: detail.id }, ladderOf([own]));
+    const view = await roomOf(detail).handOut();
+    expect(view.ladder.levels).toEqual([own]);
+    const [form] = view.forms;
+    expect(form?.title).toBe('Harbour sums');
+    expect(form?.questions).toHaveLength(60);
+    for (const { text, answer } of form?.questions ?? []) {
+      const [, plus, twice] = /^(?:(\d+) \+ 9|Double (\d+))$/.exec(text) ?? [];
+      expect(Number(answer), text).toBe(plus === undefined ? 2 * Number(twice) : Number(plus) + 9);
+    }
+    for (const [change, code] of [
+      [{ lines: ['What is 3 and 4? | 7'] }, 'timed.few'],
+      [{ lines: ['What is 3 and 4?'] }, 'ladder.lines'],
+      [{ id: 'add-10' }, 'ladder.level'],
+    ] as const) {
+      const refused = await app.refused(
+        'changeLadder',
+        { classId: detail.id },
+        ladderOf([{ ...own, ...change }]),
+      );
+      expect(refused.problem.code).toBe(code);
+    }
+  });
+
   it('prints the sheets of a day, keys, records and copies, once they are handed out', async () => {
     const detail = await classOf(['Ana', 2], ['Bo', 4]);
     const print = (document: string) =>
