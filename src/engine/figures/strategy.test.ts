@@ -109,6 +109,21 @@ describe('products', () => {
   });
 });
 
+describe('groups of two', () => {
+  const inTwos = { kind: 'bar-model', whole: '14', parts: ['2', '2', '2', '2', '2', '2', '2'] };
+
+  it('are a bar in twos where the steps count twos', () => {
+    expect(figureFor('14 / 2', 7, ['2 + 2 + 2 + 2 + 2 + 2 + 2 = 14', '14 ÷ 2 = 7'])).toEqual(inTwos);
+    expect(figureFor('14 / 2', 7, ['7 × 2 = 14', '14 ÷ 2 = 7'])).toEqual(inTwos);
+  });
+
+  it('stay a bar in two where the steps share', () => {
+    const inTwo = { kind: 'bar-model', whole: '14', parts: ['7', '7'] };
+    expect(figureFor('14 / 2', 7, ['2 × 7 = 14', '14 ÷ 2 = 7'])).toEqual(inTwo);
+    expect(figureFor('14 / 2', 7, ['7 + 7 = 14'])).toEqual(inTwo);
+  });
+});
+
 describe('fractions of a number', () => {
   it('are bars in equal parts with the wanted ones shaded', () => {
     const expected = { kind: 'bar-model', whole: '20', parts: ['5', '5', '5', '5'], shaded: 3 };

@@ -21,14 +21,14 @@ const LARGEST_LINE = 100_000;
 
 /**
  * A drawing for "47 + 38" or "63 - 29" (open number line, whole numbers under 100 000), "7 * 8" (array, both up to 12),
- * "2 * 47" or "86 / 2" (bar in two) and "3/4 * 20" (bar in equal parts); null for everything else, for answers that
- * are not plain numbers, and where there is nothing to draw (adding 0, fractions that do not come out whole).
+ * "2 * 47" or "86 / 2" (bar in two, or in twos where the steps count these) and "3/4 * 20" (bar in equal parts); null
+ * for everything else, for answers that are not plain numbers, and where there is nothing to draw (adding 0, fractions
+ * that do not come out whole).
  */
 export function strategyFigure(question: Strategic): FigureSpec | null {
   const { expression, answer } = question;
   if (expression === null || answer.kind !== 'number') return null;
-  const steps = stepsOf(question.strategy);
-  const figure = drawing(expression.replace(/[()]/g, ''), expression.includes('('), steps);
+  const figure = drawing(expression.replace(/[()]/g, ''), expression.includes('('), question.strategy);
   return figure !== null && figure.result === Number(answer.value) ? figure.spec : null;
 }
 
@@ -37,7 +37,8 @@ interface Drawing {
   readonly result: number;
 }
 
-function drawing(plain: string, hasBrackets: boolean, steps: readonly Step[]): Drawing | null {
+function drawing(plain: string, hasBrackets: boolean, lines: readonly string[]): Drawing | null {
+  const steps = stepsOf(lines);
   const fraction =
     /^(\d+)\/(\d+) \* (\d+)$/.exec(plain) ?? turned(/^(\d+) \* (\d+)\/(\d+)$/.exec(plain), hasBrackets);
   if (fraction) {
@@ -50,7 +51,8 @@ function drawing(plain: string, hasBrackets: boolean, steps: readonly Step[]): D
   if (sign === '+' && a < LARGEST_LINE && b < LARGEST_LINE) return additionLine(a, b, steps);
   if (sign === '-' && a < LARGEST_LINE && b < a) return subtractionLine(a, b, steps);
   if (sign === '*') return product(a, b, steps);
-  return sign === '/' && b === 2 && a % 2 === 0 ? inTwo(a / 2, a / 2) : null;
+  if (sign !== '/' || b !== 2 || a % 2 !== 0) return null;
+  return isInTwos(a, lines, steps) ? groupsOfTwo(a) : inTwo(a / 2, a / 2);
 }
 
 // "20 * (3/4)" is a fraction of 20 written the other way round; without brackets it is a longer sum.
@@ -160,6 +162,27 @@ function hops(start: number, size: number, way: 1 | -1): number[] {
     go(ones - toTen);
   } else go(ones);
   return stops;
+}
+
+/** Whether the worked steps count groups of two ("2 + 2 + 2 = 6", "3 × 2 = 6") and do not halve. */
+function isInTwos(whole: number, lines: readonly string[], steps: readonly Step[]): boolean {
+  const half = whole / 2;
+  if (half === 2 || half > LARGEST_FACT) return false;
+  const added = `${Array.from({ length: half }, () => 2).join(' + ')} = ${whole}`;
+  return (
+    lines.includes(added) ||
+    steps.some(({ left, sign, right }) => sign === '*' && left === half && right === 2)
+  );
+}
+
+function groupsOfTwo(whole: number): Drawing {
+  const groups = whole / 2;
+  const spec: FigureSpec = {
+    kind: 'bar-model',
+    whole: String(whole),
+    parts: Array.from({ length: groups }, () => '2'),
+  };
+  return { spec, result: groups };
 }
 
 function openLine(stops: readonly number[]): FigureSpec {

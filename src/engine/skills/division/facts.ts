@@ -127,7 +127,7 @@ function factSkill({ id, title, divisors, top, year, fluentYear, after, codes }:
             features: { ...ease(q, d), unknownInside: true },
             strategy: [`${q} × ${d} = ${x.n}`],
             slips: [
-              ['divide.not-undone', x.n * q],
+              ['divide.as-times', x.n * q],
               ['divide.neighbour', d + 1],
               ['divide.neighbour', d - 1],
               ['divide.as-minus', x.n - q],
@@ -145,16 +145,18 @@ function factSkill({ id, title, divisors, top, year, fluentYear, after, codes }:
           const d = x.pick(divisors.filter((k) => fits(x.n, k)));
           const q = x.n / d;
           const things = countables(x.n, x.rng);
+          const [text, shares] = x.pick([
+            [`${storyName(x.rng)} packs ${x.text} ${things} in bags of ${d}. How many bags is that?`, false],
+            [`${d} friends share ${x.text} ${things} equally. How many does each get?`, true],
+            [`${x.text} chairs stand in rows of ${d}. How many rows are there?`, false],
+          ] as const);
           return {
-            text: x.pick([
-              `${storyName(x.rng)} packs ${x.text} ${things} in bags of ${d}. How many bags is that?`,
-              `${d} friends share ${x.text} ${things} equally. How many does each get?`,
-              `${x.text} chairs stand in rows of ${d}. How many rows are there?`,
-            ]),
+            text,
             value: q,
             expression: `${x.n} / ${d}`,
             features: { ...ease(q, d), story: true },
-            strategy: [`${d} × ${q} = ${x.n}`, `${x.n} ÷ ${d} = ${q}`],
+            // Groups of d are q times d; the drawing follows this order.
+            strategy: [shares ? `${d} × ${q} = ${x.n}` : `${q} × ${d} = ${x.n}`, `${x.n} ÷ ${d} = ${q}`],
             slips: [
               ['divide.as-minus', x.n - d],
               ['divide.neighbour', q - 1],

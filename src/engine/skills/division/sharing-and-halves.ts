@@ -103,7 +103,10 @@ export const SHARING_SKILLS: readonly Skill[] = [
             value: groups,
             expression: `${x.n} / ${size}`,
             features: { size: (size === 3 ? 1 : 0) + (x.n > 12 ? 1 : 0), rule: size === 10 },
-            strategy: [`${Array.from({ length: groups }, () => size).join(' + ')} = ${x.n}`],
+            strategy: [
+              `${Array.from({ length: groups }, () => size).join(' + ')} = ${x.n}`,
+              `${x.n} ÷ ${size} = ${groups}`,
+            ],
             slips: [
               ['divide.as-minus', x.n - size],
               ['divide.neighbour', groups + 1],
