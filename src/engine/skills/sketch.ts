@@ -5,15 +5,22 @@ import type { Locale } from '../numbers/locale.js';
 import type { Rational } from '../numbers/rational.js';
 import { partName } from '../numbers/words.js';
 import { amountAnswer, amountExpression, amountText, exact } from '../questions/amount.js';
-import { choiceAnswer } from '../questions/answer.js';
+import { choiceAnswer, fractionAnswer } from '../questions/answer.js';
 import type { Features } from '../questions/difficulty.js';
 import type { Draft, DraftSlip, Template, TemplateContext } from '../questions/draft.js';
 import type { MisconceptionId } from '../questions/misconceptions.js';
 import type { Answer } from '../questions/question.js';
 import type { Rng } from '../random/rng.js';
 
-/** A wrong value, or a wrong choice as text, and the misconception behind it; null values are left out. */
-export type SketchSlip = readonly [misconception: MisconceptionId, wrong: Rational | number | string | null];
+/**
+ * A wrong value, or a wrong choice as text, and the misconception behind it; null values are left out. The value is
+ * written in the answer's form unless `as` says how children write it: 11.1, or 5/2 and not 2 1/2.
+ */
+export type SketchSlip = readonly [
+  misconception: MisconceptionId,
+  wrong: Rational | number | string | null,
+  as?: DayKind | 'improper',
+];
 
 /** One question around a number; the form of the answer is the number's own unless `form` says otherwise. */
 export interface Sketch {
@@ -27,6 +34,8 @@ export interface Sketch {
   readonly slips: readonly SketchSlip[];
   readonly uses: string;
   readonly figure?: FigureSpec | undefined;
+  /** Further forms of the right answer. */
+  readonly accepts?: readonly string[];
 }
 
 /** The number a question is built around, with the means to write others in the same form. */
@@ -107,13 +116,22 @@ function answerOf(value: Rational | number | string, form: DayKind, locale: Loca
   return typeof value === 'string' ? choiceAnswer(value) : amountAnswer(value, form, locale);
 }
 
+function wrongAnswerOf(
+  wrong: Rational | number | string,
+  as: DayKind | 'improper',
+  locale: Locale,
+): Answer | null {
+  if (as !== 'improper') return answerOf(wrong, as, locale);
+  return typeof wrong === 'string' ? choiceAnswer(wrong) : fractionAnswer(exact(wrong), 'improper');
+}
+
 function draftOf(sketch: Sketch, subject: Subject, onDay: boolean): Draft | null {
   const form = sketch.form ?? subject.form;
   const answer = answerOf(sketch.value, form, subject.locale);
   if (answer === null) return null;
   const slips: DraftSlip[] = [];
-  for (const [misconception, wrong] of sketch.slips) {
-    const slip = wrong === null ? null : answerOf(wrong, form, subject.locale);
+  for (const [misconception, wrong, as = form] of sketch.slips) {
+    const slip = wrong === null ? null : wrongAnswerOf(wrong, as, subject.locale);
     if (slip !== null) slips.push({ misconception, answer: slip });
   }
   return {
@@ -123,6 +141,7 @@ function draftOf(sketch: Sketch, subject: Subject, onDay: boolean): Draft | null
     features: sketch.features,
     strategy: sketch.strategy,
     slips,
+    ...(sketch.accepts ? { accepts: sketch.accepts } : {}),
     ...(sketch.figure ? { figure: sketch.figure } : {}),
     ...(onDay ? { usesNumber: sketch.uses } : {}),
   };
