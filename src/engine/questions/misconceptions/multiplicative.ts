@@ -25,6 +25,11 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     help: 'Show one bag of six: one lot of six is just six.',
     source: COMMON,
   },
+  'times.always-more': {
+    does: 'thinks that multiplying always makes a number bigger',
+    help: 'Read 1/2 × 10 as half of 10 and compare with 10.',
+    source: COMMON,
+  },
   'times.zero-count': {
     does: 'writes one zero too many or too few',
     help: 'Say the product as tens or hundreds first: 6 × 4 tens is 24 tens.',
@@ -66,7 +71,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'times.step-forgotten': {
-    does: 'stops one step early, before the last doubling or halving',
+    does: 'stops one step early and leaves out the last one',
     help: 'Jot each step below the last and tick the steps off.',
     source: COMMON,
   },
@@ -140,9 +145,24 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     help: 'Ask “groups or left over?” and underline what is wanted.',
     source: COMMON,
   },
+  'divide.gap-for-rest': {
+    does: 'gives how many are missing to one more group instead of what is left over',
+    help: 'Lay the groups out and point at the things that belong to no group.',
+    source: COMMON,
+  },
+  'divide.rest-for-gap': {
+    does: 'gives what is left over instead of how many are missing to one more group',
+    help: 'Draw the last group with its empty places and count those.',
+    source: COMMON,
+  },
   'divide.remainder-as-tenths': {
     does: 'writes what is left over after a decimal point',
     help: 'Share the left-over out: 2 left between 5 is two fifths, not two tenths.',
+    source: COMMON,
+  },
+  'divide.remainder-as-one': {
+    does: 'counts what is left over as one whole more',
+    help: 'Share the left-over out: it gives each only a part of one.',
     source: COMMON,
   },
   'divide.story-rounds-down': {
@@ -165,13 +185,18 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     help: 'Write the split underneath the number and divide both parts.',
     source: COMMON,
   },
+  'divide.turned-round': {
+    does: 'divides the two numbers the other way round',
+    help: 'Ask “how many of these fit into that?” and point at both while reading.',
+    source: COMMON,
+  },
   'fractions.top-for-bottom': {
     does: 'mixes up the top and the bottom number',
     help: 'Bottom: how many equal parts make one whole. Top: how many of them we have.',
     source: COMMON,
   },
   'fractions.part-to-rest': {
-    does: 'compares the shaded parts with the unshaded ones instead of with the whole',
+    does: 'compares the part with the rest instead of with the whole',
     help: 'Count all the parts first and write that number below.',
     source: COMMON,
   },
@@ -197,7 +222,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'fractions.smaller-bottom-bigger': {
-    does: 'looks only at the bottom numbers and picks the bigger parts',
+    does: 'looks only at how big the parts are and not at how many there are',
     help: 'Ask both questions: how big are the parts, and how many?',
     source: COMMON,
   },
@@ -217,7 +242,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'fractions.bigger-numbers-bigger': {
-    does: 'picks the fraction written with the bigger numbers',
+    does: 'takes the fraction written with the bigger numbers to be bigger',
     help: 'Draw both on bars of the same length.',
     source: COMMON,
   },
@@ -231,23 +256,58 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     help: 'The bottom number says how many equal parts to make.',
     source: COMMON,
   },
+  'fractions.top-forgotten': {
+    does: 'multiplies by the bottom number and forgets to divide by the top number',
+    help: 'Find one of the parts first; the top number says how many parts there are.',
+    source: COMMON,
+  },
+  'fractions.bottom-forgotten': {
+    does: 'divides by the top number and leaves the bottom number out',
+    help: 'Write the whole in those parts first: 2 is six thirds.',
+    source: COMMON,
+  },
   'fractions.part-left': {
     does: 'finds the part that is left over instead of the part asked for',
     help: 'Underline what is asked and shade it on a bar.',
     source: COMMON,
   },
+  'fractions.part-for-whole': {
+    does: 'gives a number out of the fraction instead of the whole number',
+    help: 'Read it aloud, with a stop after the wholes: three wholes, and two thirds.',
+    source: COMMON,
+  },
+  'fractions.whole-kept': {
+    does: 'keeps the whole number although it is already there',
+    help: 'Cover the wholes on both sides and see what remains.',
+    source: COMMON,
+  },
   'fractions.equal-by-adding': {
-    does: 'adds the same amount to top and bottom to make an equal fraction',
+    does: 'adds the same amount to top and bottom, or takes it away, to make an equal fraction',
     help: 'Cut every part of a bar in two: both numbers double.',
     source: COMMON,
   },
   'fractions.top-unchanged': {
-    does: 'changes the bottom but keeps the top as it was',
+    does: 'changes one of the two numbers but keeps the other as it was',
     help: 'Cut every part of a bar in two and count the shaded parts again.',
     source: COMMON,
   },
+  'fractions.divisor-given': {
+    does: 'gives the number that top and bottom are divided by',
+    help: 'Write the new fraction out in full and put the answer into its gap.',
+    source: COMMON,
+  },
+  'fractions.factor-missed': {
+    does: 'misses a factor that both numbers share',
+    help: 'Try 2, 3 and 5 in turn on both numbers, and again after each step.',
+    source: COMMON,
+  },
+  'fractions.factor-imagined': {
+    does: 'sees a shared factor where there is none',
+    help: 'Write the factors of both numbers in two rows and look for one in both.',
+    source: COMMON,
+  },
   'fractions.whole-ignored': {
-    does: 'leaves out the whole part of a mixed number',
+    does: 'leaves out the whole part of the number',
     help: 'Draw the whole bars too, cut into the same parts.',
     source: COMMON,
   },
@@ -266,14 +326,44 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     help: 'Ask “one what?”: one quarter, written 1/4.',
     source: COMMON,
   },
+  'fractions.steps-by-whole': {
+    does: 'steps by a whole one instead of by one part',
+    help: 'Jump along a number line marked in these parts: one part is one small jump.',
+    source: COMMON,
+  },
+  'fractions.counts-both': {
+    does: 'counts both numbers on by one',
+    help: 'Say it in words: two fifths, three fifths, four fifths; the fifths stay fifths.',
+    source: COMMON,
+  },
+  'fractions.counts-bottom': {
+    does: 'counts the bottom number on instead of the top number',
+    help: 'Say it in words: two fifths, three fifths, four fifths; the fifths stay fifths.',
+    source: COMMON,
+  },
+  'fractions.marks-counted': {
+    does: 'counts the marks instead of the steps between them',
+    help: 'Draw each jump as an arc and count the arcs from 0 to 1.',
+    source: COMMON,
+  },
   'fractions.complement-of-top': {
-    does: 'answers with the parts already there, not those still missing',
+    does: 'repeats the parts that are given instead of finding the rest of the whole',
     help: 'Shade the bar and count the empty parts.',
     source: COMMON,
   },
   'fractions.multiplies-both': {
     does: 'multiplies top and bottom by the whole number',
     help: 'Three lots of two fifths: count fifths, 2, 4, 6 fifths.',
+    source: COMMON,
+  },
+  'fractions.multiplies-bottom': {
+    does: 'multiplies the bottom number instead of the top number',
+    help: 'Three lots of two fifths: count fifths, 2, 4, 6 fifths.',
+    source: COMMON,
+  },
+  'fractions.always-less': {
+    does: 'thinks that a fraction of a number is always less than the number',
+    help: 'Take three halves of 10: one half is 5, so three are 15.',
     source: COMMON,
   },
   'fractions.bottom-only': {
@@ -284,6 +374,11 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
   'fractions.divides-as-times': {
     does: 'multiplies by the fraction when it should be dividing',
     help: 'Ask “how many quarters fit into it?” and count them on a bar.',
+    source: COMMON,
+  },
+  'fractions.one-whole-only': {
+    does: 'finds how many fit into one whole and stops there',
+    help: 'Draw one bar for each whole and count the pieces in all the bars.',
     source: COMMON,
   },
   'fractions.divides-wrong-way': {
