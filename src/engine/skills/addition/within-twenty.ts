@@ -88,30 +88,33 @@ const double = templateOf<number>({
   id: 'double',
   free: (rng) => rng.int(2, 10),
   on: onWhole(1, 20, (n) => n),
-  draft: (a, { locale, rng }) => ({
-    text: rng.pick([`Double ${a}`, `${a} + ${a}`, `What is twice ${a}?`]),
-    answer: wholeAnswer(2 * a, locale),
-    expression: `${a} + ${a}`,
-    features: { tie: true, size: (a - 4) / 3, fives: a % 5 === 0 },
-    strategy:
-      a > 10
-        ? [`10 + 10 = 20`, `${a - 10} + ${a - 10} = ${2 * a - 20}`, `20 + ${2 * a - 20} = ${2 * a}`]
-        : a === 10
-          ? ['1 ten and 1 ten are 2 tens, so 10 + 10 = 20']
-          : a > 5
-            ? [`5 + 5 = 10`, `${a - 5} + ${a - 5} = ${2 * a - 10}`, `10 + ${2 * a - 10} = ${2 * a}`]
-            : [`Hold up ${a} ${a === 1 ? 'finger' : 'fingers'} on each hand: ${a} + ${a} = ${2 * a}`],
-    slips: wholeSlips(
-      [
-        ['times.as-plus', a + 2],
-        ['place.written-as-heard', a < 10 ? Number(`${a}${a}`) : null],
-        ['fact.one-out', 2 * a - 1],
-      ],
-      locale,
-    ),
-    figure: { kind: 'array', rows: 2, columns: a },
-    usesNumber: `doubles ${a}`,
-  }),
+  draft: (a, { locale, rng }) => {
+    const text = rng.pick([`Double ${a}`, `${a} + ${a}`, `What is twice ${a}?`]);
+    return {
+      text,
+      answer: wholeAnswer(2 * a, locale),
+      expression: `${a} + ${a}`,
+      features: { tie: true, size: (a - 4) / 3, fives: a % 5 === 0 },
+      strategy:
+        a > 10
+          ? [`10 + 10 = 20`, `${a - 10} + ${a - 10} = ${2 * a - 20}`, `20 + ${2 * a - 20} = ${2 * a}`]
+          : a === 10
+            ? ['1 ten and 1 ten are 2 tens, so 10 + 10 = 20']
+            : a > 5
+              ? [`5 + 5 = 10`, `${a - 5} + ${a - 5} = ${2 * a - 10}`, `10 + ${2 * a - 10} = ${2 * a}`]
+              : [`Hold up ${a} ${a === 1 ? 'finger' : 'fingers'} on each hand: ${a} + ${a} = ${2 * a}`],
+      slips: wholeSlips(
+        [
+          ['times.as-plus', text.includes('+') ? null : a + 2],
+          ['place.written-as-heard', a < 10 ? Number(`${a}${a}`) : null],
+          ['fact.one-out', 2 * a - 1],
+        ],
+        locale,
+      ),
+      figure: { kind: 'array', rows: 2, columns: a },
+      usesNumber: `doubles ${a}`,
+    };
+  },
 });
 
 const nearDouble = templateOf<readonly [a: number, b: number]>({

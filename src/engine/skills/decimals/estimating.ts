@@ -48,7 +48,7 @@ const roundFirst = templateOf<Rough>({
   draft: ({ value, near, other, operation }, { locale }) => {
     const say = formatDecimal(value, locale);
     const right = result(near, other, operation);
-    const cut = value.n < near * value.d ? near - 1 : near + 1;
+    const isBelow = value.n < near * value.d;
     return {
       text: `What is ${say} ${operation} ${other} if you round ${say} to a whole number first?`,
       answer: wholeAnswer(right, locale),
@@ -57,7 +57,14 @@ const roundFirst = templateOf<Rough>({
       strategy: [`${say} is near ${near}`, `${near} ${operation} ${other} = ${formatWhole(right, locale)}`],
       slips: [
         { misconception: 'estimate.exact', answer: decimalAnswer(exactly(value, other, operation), locale) },
-        ...wholeSlips([['round.cut-off', result(cut, other, operation)]], locale),
+        ...wholeSlips(
+          [
+            isBelow
+              ? ['round.cut-off', result(near - 1, other, operation)]
+              : ['round.always-up', result(near + 1, other, operation)],
+          ],
+          locale,
+        ),
       ],
     };
   },
@@ -129,7 +136,7 @@ const aboutCost = templateOf<readonly [minor: number, count: number]>({
       slips: [
         { misconception: 'estimate.exact', answer: moneyAnswer(rational(minor * count, 100), locale) },
         {
-          misconception: 'round.cut-off',
+          misconception: minor < near * 100 ? 'round.cut-off' : 'round.always-up',
           answer: moneyAnswer(rational((minor < near * 100 ? near - 1 : near + 1) * count), locale),
         },
       ],
@@ -155,7 +162,7 @@ const nearWhole = partTemplates(
       strategy: [`${text} is near ${t(near)}`, `${t(near)} + ${t(k)} = ${t(near + k)}`],
       slips: [
         ['estimate.exact', add(value, rational(k))],
-        ['round.cut-off', near === low ? low + 1 + k : low + k],
+        near === low ? ['round.always-up', low + 1 + k] : ['round.cut-off', low + k],
       ],
       uses: `estimates with ${text}`,
     };

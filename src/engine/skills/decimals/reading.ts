@@ -46,7 +46,10 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
             strategy: [`${x.t(whole)} + ${x.t(rest)} = ${x.text}`],
             slips: [
               ['decimals.tenths-as-ones', multiply(rest, rational(10 ** placesOf(x.value)))],
-              ['decimals.hundredths-as-tenths', ask === 1 ? multiply(rest, TENTH) : whole * 10],
+              [
+                ask === 1 ? 'decimals.hundredths-as-tenths' : 'decimals.place-missed',
+                ask === 1 ? multiply(rest, TENTH) : whole * 10,
+              ],
               ['decimals.rounds-up-always', ask === 1 ? null : whole + 1],
             ],
             uses: `takes ${x.text} apart`,
@@ -143,7 +146,7 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
                 up ? (compare(x.value, unit) > 0 ? subtract(x.value, unit) : null) : add(x.value, unit),
               ],
               [
-                'decimals.place-missed',
+                'place.wrong-step',
                 unit.d === 1
                   ? up
                     ? add(x.value, TENTH)
@@ -197,7 +200,7 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
                   ? add(rational(floor(x.value)), rational(10 + ((answer.n * (10 / answer.d)) % 10), 100))
                   : null,
               ],
-              ['decimals.place-missed', add(x.value, ONE)],
+              ['pattern.adds-one', add(x.value, ONE)],
               ['fact.one-out', add(answer, TENTH)],
             ],
             uses: `counts on from ${x.text}`,

@@ -58,7 +58,7 @@ export const ROUNDING_SKILLS: readonly Skill[] = [
                 'decimals.point-forgotten',
                 x.form === 'decimal' && placesOf(x.value) === 1 ? x.n * (10 / x.d) : null,
               ],
-              ['decimals.place-missed', roundTo(x.value, rational(10))],
+              ['round.wrong-place', roundTo(x.value, rational(10))],
             ],
             uses: `rounds ${x.text}`,
           };
@@ -97,7 +97,7 @@ export const ROUNDING_SKILLS: readonly Skill[] = [
             ],
             slips: [
               [up ? 'decimals.cut-short' : 'decimals.rounds-up-always', up ? down : add(down, TENTH)],
-              ['decimals.place-missed', roundTo(x.value, ONE)],
+              ['round.wrong-place', roundTo(x.value, ONE)],
             ],
             uses: `rounds ${x.text} to one place`,
           };

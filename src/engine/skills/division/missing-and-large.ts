@@ -43,7 +43,7 @@ export const FURTHER_DIVISION_SKILLS: readonly Skill[] = [
             strategy: [`${k} × ${x.text} = ${x.t(answer)}`],
             slips: [
               ['divide.not-undone', x.n % (k * x.d) === 0 ? x.n / k / x.d : null],
-              ['divide.as-minus', rational(x.n + k * x.d, x.d)],
+              ['times.as-plus', rational(x.n + k * x.d, x.d)],
               ['times.neighbour', multiply(x.value, rational(k - 1))],
             ],
             uses: `finds what gives ${x.text} when divided`,

@@ -41,7 +41,7 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
             slips: [
               ['divide.quotient-for-remainder', q],
               ['divide.remainder-dropped', 0],
-              ['divide.neighbour', k - r],
+              ['divide.gap-for-rest', k - r],
             ],
             uses: `divides ${x.text} by ${k} with some left over`,
           };
@@ -71,11 +71,15 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
             expression: up ? `ceil(${x.n} / ${k})` : `floor(${x.n} / ${k})`,
             features: { story: true, size: k > 5 ? 1 : 0, fives: k === 5, extraSteps: up ? 1 : 0 },
             strategy: up
-              ? [`${k} × ${q} = ${k * q}`, `${k * q} + ${x.n % k} = ${x.n}, so ${x.n % k} more need a place`]
+              ? [
+                  `${k} × ${q} = ${k * q}`,
+                  `${k * q} + ${x.n % k} = ${x.n}, so ${x.n % k} more ${x.n % k === 1 ? 'needs' : 'need'} a place`,
+                  `${q} + 1 = ${q + 1}`,
+                ]
               : [`${k} × ${q} = ${k * q}`, `${k * q} + ${x.n % k} = ${x.n}`],
             slips: [
-              [up ? 'divide.story-rounds-down' : 'divide.neighbour', up ? q : q + 1],
-              ['divide.quotient-for-remainder', x.n % k],
+              [up ? 'divide.story-rounds-down' : 'group.rounds-up', up ? q : q + 1],
+              ['group.left-over-given', x.n % k],
               ['divide.as-minus', x.n - k],
             ],
             uses: `makes groups from ${x.text}`,
@@ -125,7 +129,7 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
             slips: [
               ['divide.quotient-for-remainder', q],
               ['divide.remainder-dropped', 0],
-              ['divide.neighbour', k - r],
+              ['divide.gap-for-rest', k - r],
             ],
             uses: `divides ${x.text} by ${k} with some left over`,
           };
@@ -153,10 +157,11 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
             strategy: [
               `${q} × ${k} = ${x.t(q * k)}`,
               `${x.text} − ${x.t(q * k)} = ${x.n % k}, so one more box`,
+              `${q} + 1 = ${q + 1}`,
             ],
             slips: [
               ['divide.story-rounds-down', q],
-              ['divide.quotient-for-remainder', x.n % k],
+              ['group.left-over-given', x.n % k],
             ],
             uses: `packs ${x.text} in boxes`,
           };
@@ -211,8 +216,8 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
             ],
             slips: [
               ['divide.remainder-dropped', q],
-              ['divide.remainder-as-tenths', remainderAsTenths(x.n, k)],
-              ['divide.neighbour', q + 1],
+              ['divide.remainder-as-tenths', remainderAsTenths(x.n, k), 'decimal'],
+              ['divide.remainder-as-one', q + 1],
             ],
             uses: `shares ${x.text} out to the last crumb`,
           };

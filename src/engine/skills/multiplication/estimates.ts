@@ -26,7 +26,7 @@ const product = templateOf<readonly [a: number, b: number]>({
         [
           ['estimate.exact', a * b],
           ['estimate.one-place-out', (round / 10) * b],
-          ['round.cut-off', (round > a ? round - 10 : round + 10) * b],
+          round > a ? ['round.cut-off', (round - 10) * b] : ['round.always-up', (round + 10) * b],
         ],
         locale,
       ),
@@ -49,7 +49,8 @@ const quotient = templateOf<readonly [answer: number, divisor: number, off: numb
       slips: wholeSlips(
         [
           ['estimate.one-place-out', answer / 10],
-          ['divide.neighbour', answer + 10],
+          // The exact quotient lies just above the answer or just below it.
+          off > 0 ? ['round.always-up', answer + 10] : ['round.cut-off', answer - 10],
         ],
         locale,
       ),

@@ -73,7 +73,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
                 ],
                 slips: [
                   ['multiples.adds-the-step', of],
-                  ['divide.quotient-for-remainder', x.n % of],
+                  ['divide.rest-for-gap', x.n % of],
                 ],
                 uses: `adds to ${x.text} to reach a multiple`,
               };
