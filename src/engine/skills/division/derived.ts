@@ -10,7 +10,7 @@ export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
   {
     id: 'div.by10',
     family: 'divide by 10',
-    title: 'Divide whole numbers by 10, 100 and 1000',
+    title: 'Divide by 10, 100 and 1000, and divide tens and hundreds',
     year: 4,
     fluentYear: 5,
     strand: 'division',
@@ -62,9 +62,9 @@ export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
             },
             strategy: [`${base} ÷ ${k} = ${base / k}`, `${base / k} × ${unit} = ${x.t(x.n / k)}`],
             slips: [
-              ['times.zero-count', base / k],
+              ['times.zero-count', x.n / k / 10],
               ['times.zero-count', (x.n / k) * 10],
-              ['divide.neighbour', (base / k + 1) * unit],
+              ['times.neighbour', (base / k + 1) * unit],
             ],
             uses: `divides ${x.text} by ${k}`,
           };
@@ -89,7 +89,7 @@ export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
         id: 'split',
         kinds: ['whole'],
         free: (rng) => rng.int(3, 7) * rng.int(12, 19),
-        suits: (value) => value.d === 1 && value.n >= 36 && value.n <= 130,
+        suits: (value) => value.d === 1 && value.n >= 36 && value.n <= 99,
         make: (x) => {
           const fits = DIGITS.filter((k) => k > 2 && x.n % k === 0 && x.n / k > 10);
           if (fits.length === 0) return null;
@@ -98,7 +98,7 @@ export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
           const story = x.rng.chance(0.3);
           return {
             text: story
-              ? `${storyName(x.rng)} ties ${x.text} balloons in ${k} equal bunches. How many in each?`
+              ? `${storyName(x.rng)} ties ${x.text} balloons in ${k} equal bunches. How many are in each?`
               : `${x.text} ÷ ${k}`,
             value: q,
             expression: `${x.n} / ${k}`,
@@ -139,7 +139,7 @@ export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
           return {
             text: story
               ? x.pick([
-                  `${k} garden beds share ${x.text} plants equally. How many in each?`,
+                  `${k} garden beds share ${x.text} plants equally. How many are in each?`,
                   `${k} classes share ${x.text} books equally. How many does each get?`,
                 ])
               : `${x.text} ÷ ${k}`,
