@@ -52,7 +52,11 @@ function addOrTake(x: Subject, other: Rational, sign: 1 | -1, features: Sketch['
           ],
     slips: [
       [
-        sign === 1 ? 'fractions.add-tops-bottoms' : 'fractions.subtract-tops-bottoms',
+        sign === 1
+          ? 'fractions.add-tops-bottoms'
+          : blind
+            ? 'fractions.subtract-tops-bottoms'
+            : 'fractions.parts-as-number',
         blind ? writtenValue(blind) : Math.abs(x.n - other.n),
       ],
       [
@@ -161,14 +165,14 @@ export const FRACTION_SUM_SKILLS: readonly Skill[] = [
             size: smaller(x),
           });
           const { metre, litre } = x.locale.spelling;
-          const [unit, did, spelt] = x.pick([
-            ['km', 'walks', `kilo${metre}s`],
-            ['L', 'pours out', `${litre}s`],
-            ['kg', 'buys', 'kilograms'],
+          const [unit, did, spelt, of] = x.pick([
+            ['km', 'walks', `kilo${metre}s`, ''],
+            ['L', 'pours out', `${litre}s`, ' of juice'],
+            ['kg', 'buys', 'kilograms', ' of rice'],
           ] as const);
           return {
             ...sketch,
-            text: `${storyName(x.rng)} ${did} ${x.text}\u00a0${unit} and then ${top}/${x.d}\u00a0${unit}. How many ${spelt} is that?`,
+            text: `${storyName(x.rng)} ${did} ${x.text}\u00a0${unit}${of} and then ${top}/${x.d}\u00a0${unit}. How many ${spelt} is that?`,
           };
         },
       }),

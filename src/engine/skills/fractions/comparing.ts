@@ -214,7 +214,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
             slips: [
               ['fractions.equal-by-adding', askTop ? x.n * k - (x.d * k - x.d) : x.d * k - (x.n * k - x.n)],
               ['fractions.top-unchanged', askTop ? x.n * k : x.d * k],
-              ['times.neighbour', k],
+              ['fractions.divisor-given', k],
             ],
             uses: `finds ${x.text} in other parts`,
           };
@@ -272,10 +272,14 @@ export const COMPARING_SKILLS: readonly Skill[] = [
             form: 'whole',
             expression: askWhole ? `floor(${x.n}/${x.d})` : `mod(${x.n}, ${x.d})`,
             features: { unknownInside: true, size: (whole > 2 ? 1 : 0) + (x.d > 5 ? 0.5 : 0), adjust: -0.3 },
-            strategy: [`${x.n} − ${whole * x.d} = ${rest}`, `${x.n}/${x.d} = ${x.text}`],
+            strategy: [
+              `${whole} = ${whole * x.d}/${x.d}`,
+              `${x.n} − ${whole * x.d} = ${rest}`,
+              `${x.n}/${x.d} = ${x.text}`,
+            ],
             slips: [
-              ['divide.quotient-for-remainder', askWhole ? rest : whole],
-              ['fractions.whole-as-one-part', x.n - x.d > 0 ? x.n - whole : null],
+              [askWhole ? 'group.left-over-given' : 'divide.quotient-for-remainder', askWhole ? rest : whole],
+              ['fractions.whole-as-one-part', askWhole ? null : x.n - whole],
               ['divide.neighbour', askWhole ? whole + 1 : rest + 1],
             ],
             uses: `makes wholes out of ${x.text}`,

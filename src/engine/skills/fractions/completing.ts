@@ -51,7 +51,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
             strategy: [`1 = ${x.d}/${x.d}`, `${x.d}/${x.d} − ${x.n}/${x.d} = ${x.d - x.n}/${x.d}`],
             slips: [
               ['fractions.complement-of-top', x.value],
-              ['fractions.add-tops-bottoms', rational(1, x.d)],
+              ['fact.one-out', x.n > 1 ? rational(x.d - x.n + 1, x.d) : null],
               ['fractions.parts-as-number', x.d - x.n],
             ],
             uses: `completes ${x.text} to one`,
@@ -98,7 +98,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
             slips: [
               ['decimals.whole-too-many', add(answer, rational(1))],
               ['fractions.complement-of-top', subtract(x.value, rational(next - 1))],
-              ['fractions.whole-ignored', rational(next + over)],
+              ['exact.part-kept', add(rational(1 + over), subtract(x.value, rational(next - 1)))],
             ],
             uses: `completes ${x.text} to ${next + over}`,
           };
@@ -151,13 +151,10 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
             slips: [
               ['fractions.add-tops-bottoms', up ? rational(x.n + 1, 2 * x.d) : null],
               [
-                'fractions.whole-as-one-part',
+                'fractions.steps-by-whole',
                 up ? add(x.value, rational(1)) : x.n > x.d ? subtract(x.value, rational(1)) : null,
               ],
-              [
-                up ? 'operation.swapped' : 'fractions.subtract-tops-bottoms',
-                up ? rational(x.n - 1, x.d) : x.n - 1,
-              ],
+              [up ? 'operation.swapped' : 'fractions.parts-as-number', up ? rational(x.n - 1, x.d) : x.n - 1],
             ],
             uses: `steps on from ${x.text}`,
           };
@@ -183,8 +180,8 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
               ...(answer.d === 1 ? [`${x.n + 1}/${x.d} = ${x.t(answer)}`] : []),
             ],
             slips: [
-              ['fractions.add-tops-bottoms', rational(x.n + 1, x.d + 1)],
-              ['fractions.bottom-only', rational(x.n, x.d + 1)],
+              ['fractions.counts-both', rational(x.n + 1, x.d + 1)],
+              ['fractions.counts-bottom', rational(x.n, x.d + 1)],
             ],
             uses: `counts on from ${x.text}`,
           };

@@ -99,7 +99,7 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
             slips: [
               ['fractions.divides-as-times', x.n % (x.d * d) === 0 ? x.n / x.d / d : multiply(x.value, unit)],
               ['fractions.whole-ignored', x.n > x.d && x.d > 1 ? (x.n % x.d) * (d / x.d) : null],
-              ['fractions.top-for-bottom', d],
+              ['fractions.one-whole-only', d],
             ],
             uses: `finds how many pieces fit into ${x.text}`,
           };
@@ -127,7 +127,7 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
             strategy: [`${a}/${common} ÷ ${b}/${common} = ${a} ÷ ${b}`, `${a} ÷ ${b} = ${x.t(answer)}`],
             slips: [
               ['fractions.divides-as-times', multiply(x.value, other)],
-              ['fractions.divides-wrong-way', divide(other, x.value)],
+              ['divide.turned-round', divide(other, x.value)],
             ],
             uses: `divides ${x.text} by a fraction`,
           };
@@ -149,11 +149,14 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
             form: 'whole',
             expression: `${whole} / ${x.expr}`,
             features: { extraSteps: x.n > 1 ? 1 : 0, size: x.d > 5 ? 0.5 : 0 },
-            strategy: [`${whole} = ${whole * x.d}/${x.d}`, `${whole * x.d} ÷ ${x.n} = ${x.d * k}`],
+            strategy:
+              x.n === 1
+                ? [`1 = ${x.d}/${x.d}`, ...(k > 1 ? [`${k} × ${x.d} = ${x.d * k}`] : [])]
+                : [`${whole} = ${whole * x.d}/${x.d}`, `${whole * x.d} ÷ ${x.n} = ${x.d * k}`],
             slips: [
               ['fractions.divides-as-times', (whole * x.n) % x.d === 0 ? (whole * x.n) / x.d : null],
-              ['fractions.takes-top', whole * x.d],
-              ['fractions.one-part-only', k],
+              ['fractions.top-forgotten', whole * x.d],
+              ['fractions.bottom-forgotten', k],
             ],
             uses: `counts how many ${x.text} fit`,
           };

@@ -26,8 +26,10 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
           const answer = multiply(x.value, rational(2));
           const whole = floor(x.value);
           const doubled = `${2 * x.n}/${x.d}`;
+          const text = x.pick([`Double ${x.text}`, `2 × ${x.text}`, `${x.text} + ${x.text}`]);
+          const isSum = text.includes('+');
           return {
-            text: x.pick([`Double ${x.text}`, `2 × ${x.text}`, `${x.text} + ${x.text}`]),
+            text,
             value: answer,
             expression: `2 * ${x.expr}`,
             features: {
@@ -45,13 +47,13 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
                   : [`${doubled} = ${x.t(answer)}`]),
             ],
             slips: [
-              ['fractions.multiplies-both', x.value],
+              [isSum ? 'fractions.add-tops-bottoms' : 'fractions.multiplies-both', x.value],
               [
-                'fractions.add-tops-bottoms',
+                'exact.part-kept',
                 whole > 0 ? add(rational(2 * whole), subtract(x.value, rational(whole))) : null,
               ],
-              ['fractions.bottom-only', rational(x.n, 2 * x.d)],
-              ['times.as-plus', add(x.value, rational(2))],
+              ['fractions.multiplies-bottom', isSum ? null : rational(x.n, 2 * x.d)],
+              ['times.as-plus', isSum ? null : add(x.value, rational(2))],
             ],
             uses: `doubles ${x.text}`,
           };
@@ -89,7 +91,6 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
               ['fractions.divides-wrong-way', multiply(x.value, rational(2))],
               ['fractions.multiplies-both', x.value],
               ['fractions.whole-ignored', x.n > x.d ? divide(rational(x.n % x.d, x.d), rational(2)) : null],
-              ['fractions.bottom-only', x.d % 2 === 0 && even ? rational(x.n / 2, x.d / 2) : null],
             ],
             uses: `halves ${x.text}`,
           };
@@ -139,7 +140,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
             ],
             slips: [
               ['fractions.multiplies-both', writtenValue(multiplyBoth({ top: x.n, bottom: x.d }, k))],
-              ['fractions.bottom-only', rational(x.n, x.d * k)],
+              ['fractions.multiplies-bottom', rational(x.n, x.d * k)],
               ['fractions.whole-ignored', x.n > x.d ? multiply(rational(x.n % x.d, x.d), rational(k)) : null],
               ['times.as-plus', add(x.value, rational(k))],
             ],

@@ -32,7 +32,7 @@ export const NAMING_SKILLS: readonly Skill[] = [
             strategy: [bottom ? `${x.d} parts make one whole` : `${x.n} of ${x.d} parts`],
             slips: [
               ['fractions.top-for-bottom', bottom ? x.n : x.d],
-              ['fractions.part-to-rest', x.d - x.n],
+              [bottom ? 'fractions.part-to-rest' : 'fractions.part-left', x.d - x.n],
             ],
             uses: `reads ${x.text}`,
           };
@@ -53,10 +53,12 @@ export const NAMING_SKILLS: readonly Skill[] = [
             form: 'whole',
             expression: counts ? `(${x.n}/${x.d}) / (1/${x.d})` : `1 / (1/${x.d})`,
             features: { rule: true, adjust: counts ? -0.1 : 0, size: x.d > 8 ? 1 : 0 },
-            strategy: [counts ? `${x.n} × 1/${x.d} = ${x.text}` : `${x.d} × 1/${x.d} = 1`],
+            strategy: [
+              counts ? `${x.text} means ${x.n} ${x.parts(x.d)}` : `${x.d} ${x.parts(x.d)} make one whole`,
+            ],
             slips: [
               ['fractions.top-for-bottom', counts ? x.d : x.n],
-              ['fractions.part-to-rest', x.d - x.n],
+              [counts ? 'fractions.part-left' : 'fractions.part-to-rest', x.d - x.n],
             ],
             uses: counts ? `counts the parts of ${x.text}` : `uses the parts of ${x.text}`,
             figure:
@@ -81,11 +83,11 @@ export const NAMING_SKILLS: readonly Skill[] = [
             form: 'fraction',
             expression: `${x.n} / ${x.d}`,
             features: { drawn: true, extraSteps: rest ? 1 : 0 },
-            strategy: [rest ? `${x.d} − ${shaded} = ${x.n}` : `${x.n} of ${x.d} equal parts`],
+            strategy: [...(rest ? [`${x.d} − ${shaded} = ${x.n}`] : []), `${x.n} of ${x.d} equal parts`],
             slips: [
-              ['fractions.part-to-rest', rational(x.n, x.d - x.n)],
-              ['fractions.top-for-bottom', rational(x.d, x.n)],
-              ['fractions.part-left', rational(x.d - x.n, x.d)],
+              ['fractions.part-to-rest', rational(x.n, x.d - x.n), 'improper'],
+              ['fractions.top-for-bottom', rational(x.d, x.n), 'improper'],
+              [rest ? 'part.rest-given' : 'fractions.part-left', rational(x.d - x.n, x.d)],
             ],
             uses: `finds ${x.text} in a picture`,
             figure:
@@ -128,11 +130,18 @@ export const NAMING_SKILLS: readonly Skill[] = [
             // The whole is printed in front.
             features: { rule: true, adjust: ask === 0 ? -0.6 : 0 },
             strategy: [`${whole} + ${x.t(rest)} = ${x.text}`],
-            slips: [
-              ['fractions.whole-as-one-part', ask === 1 ? rational(rest.n + whole, rest.d) : rest.n],
-              ['fractions.digits-joined', ask === 1 ? whole : rest.d],
-              ['fractions.whole-ignored', ask === 1 ? x.value : 0],
-            ],
+            slips:
+              ask === 1
+                ? [
+                    ['fractions.whole-as-one-part', rational(rest.n + whole, rest.d)],
+                    ['part.rest-given', whole],
+                    ['fractions.whole-kept', x.value],
+                  ]
+                : [
+                    ['fractions.part-for-whole', rest.n],
+                    ['fractions.part-for-whole', rest.d],
+                    ['fractions.whole-ignored', 0],
+                  ],
             uses: `takes ${x.text} apart`,
           };
         },
@@ -155,8 +164,8 @@ export const NAMING_SKILLS: readonly Skill[] = [
             features: { fewChoices: true, size: x.d > 5 ? 1 : 0, adjust: 0.3 },
             strategy: [`${x.n % x.d}/${x.d} is ${up ? 'more' : 'less'} than 1/2`],
             slips: [
-              ['decimals.cut-short', up ? whole : whole + 1],
-              ['fractions.whole-as-one-part', x.n % x.d],
+              [up ? 'decimals.cut-short' : 'decimals.rounds-up-always', up ? whole : whole + 1],
+              ['fractions.part-for-whole', x.n % x.d],
             ],
             uses: `rounds ${x.text}`,
             figure: {

@@ -34,6 +34,9 @@ function fractionOf(x: Subject, top: number, bottom: number, features: Sketch['f
   };
 }
 
+/** Things some of which may well be red, as grapes and acorns of one bunch or tree may not. */
+const RED_THINGS = ['beads', 'buttons', 'marbles', 'crayons', 'blocks', 'cards', 'stickers'] as const;
+
 const UNIT_BOTTOMS = [2, 3, 4, 5, 6, 8, 10] as const;
 
 /** The skills on a fraction of a quantity. */
@@ -60,7 +63,7 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
         make: (x) => {
           const bottom = x.n % 4 === 0 ? x.pick([2, 4, 4]) : 2;
           const sketch = fractionOf(x, 1, bottom, { size: (bottom === 4 ? 1 : 0) + x.n / 24 });
-          const things = countables(x.n, x.rng);
+          const things = x.pick(RED_THINGS);
           const name = bottom === 2 ? 'Half' : `One ${x.parts(4, 1)}`;
           return {
             ...sketch,

@@ -38,11 +38,9 @@ const nameShares = templateOf<readonly [parts: number, what: string]>({
         ...(parts === 4 ? ['fourth', 'a fourth', 'quarter', 'a quarter'] : []),
       ],
       wrong: [
-        ['fractions.part-to-rest', `a ${partName(parts === 2 ? 3 : parts - 1, 1, locale)}`],
-        [
-          'shape.one-short',
-          `a ${partName(parts === 8 ? 6 : parts + 1, 1, locale)}`.replace('a eighth', 'an eighth'),
-        ],
+        // One part of two against the other would be a whole.
+        ...(parts > 2 ? [['fractions.part-to-rest', `a ${partName(parts - 1, 1, locale)}`] as const] : []),
+        ['shape.one-short', `a ${partName(parts + 1, 1, locale)}`],
       ],
       features: { drawn: true, size: parts / 8 },
       strategy: [`${parts} equal parts are ${partName(parts, 2, locale)}`],
@@ -90,7 +88,10 @@ const shadedPart = templateOf<readonly [parts: number, shaded: number, round: bo
           : []),
       ],
       slips: [
-        { misconception: 'fractions.part-left', answer: fractionAnswer(rational(parts - top, parts)) },
+        {
+          misconception: rest ? 'part.rest-given' : 'fractions.part-left',
+          answer: fractionAnswer(rational(parts - top, parts)),
+        },
         ...(parts > top
           ? [
               {
@@ -118,13 +119,13 @@ const onLine = templateOf<readonly [parts: number, at: number]>({
     features: { drawn: true, size: parts / 8 },
     strategy: [
       `Each step is 1/${parts}`,
-      `${at} × 1/${parts} = ${at}/${parts}`,
+      ...(at > 1 ? [`${at} steps are ${at}/${parts}`] : []),
       ...(formatMixed(rational(at, parts)) === `${at}/${parts}`
         ? []
         : [`${at}/${parts} = ${formatMixed(rational(at, parts))}`]),
     ],
     slips: [
-      { misconception: 'count.off-by-one', answer: fractionAnswer(rational(at, parts + 1)) },
+      { misconception: 'fractions.marks-counted', answer: fractionAnswer(rational(at, parts + 1)) },
       { misconception: 'fractions.part-left', answer: fractionAnswer(rational(parts - at, parts)) },
     ],
     figure: { kind: 'number-line', from: 0, to: 1, step: 1 / parts, labels: [0, 1], mark: at / parts },
@@ -209,7 +210,9 @@ const tenthsAsHundredths = templateOf<readonly [tenths: number, hundredths: numb
       slips: wholeSlips(
         [
           ['fractions.top-unchanged', tenths + hundredths],
-          ['decimals.hundredths-as-tenths', hundredths > 0 ? tenths + 10 * hundredths : 100 * tenths],
+          hundredths > 0
+            ? ['decimals.hundredths-as-tenths', tenths + 10 * hundredths]
+            : ['times.zero-count', 100 * tenths],
         ],
         locale,
       ),

@@ -46,7 +46,7 @@ const simplify = templateOf<Simple>({
       text: `What is ${top}/${bottom} in its simplest form?`,
       right: `${n}/${d}`,
       wrong: [
-        ...(half ? [['ratio.not-simplified', `${top / half}/${bottom / half}`] as const] : []),
+        ...(half ? [['fractions.factor-missed', `${top / half}/${bottom / half}`] as const] : []),
         ['fractions.top-unchanged', `${top}/${d}`],
         ['fractions.equal-by-adding', n > 1 ? `${top - n}/${bottom - n}` : `${top - 1}/${bottom - 1}`],
       ],
@@ -99,7 +99,7 @@ const canSimplify = templateOf<readonly [top: number, bottom: number]>({
     return offered({
       text: `Can ${top}/${bottom} be made simpler, yes or no?`,
       right: shared > 1 ? 'yes' : 'no',
-      wrong: [['ratio.not-simplified', shared > 1 ? 'no' : 'yes']],
+      wrong: [shared > 1 ? ['fractions.factor-missed', 'no'] : ['fractions.factor-imagined', 'yes']],
       features: { size: bottom / 20, extraSteps: shared > 2 || shared === 1 ? 0.5 : 0 },
       strategy: [
         shared > 1
@@ -128,11 +128,10 @@ const greatest = templateOf<readonly [parts: readonly (readonly [number, number]
   draft: ([parts, least]) => {
     const sorted = [...parts].sort(([a, b], [c, d]) => compare(rational(a, b), rational(c, d)));
     const text = ([n, d]: readonly [number, number]) => `${n}/${d}`;
-    const [low, mid, high] = sorted as [
-      readonly [number, number],
-      readonly [number, number],
-      readonly [number, number],
-    ];
+    const ends = (list: readonly (readonly [number, number])[]) =>
+      [list[0] ?? [1, 2], list.at(-1) ?? [1, 2]] as const;
+    const [low, high] = ends(sorted);
+    const [bigParts, smallParts] = ends([...parts].sort(([, b], [, d]) => b - d));
     const right = least ? low : high;
     const common = parts.reduce((all, [, d]) => (all * d) / gcd(all, d), 1);
     return {
@@ -151,9 +150,12 @@ const greatest = templateOf<readonly [parts: readonly (readonly [number, number]
       slips: [
         { misconception: 'compare.reversed', answer: fractionOf(least ? high : low) },
         {
-          misconception:
-            mid[0] > right[0] ? 'fractions.bigger-numbers-bigger' : 'fractions.smaller-bottom-bigger',
-          answer: fractionOf(mid),
+          misconception: 'fractions.smaller-bottom-bigger',
+          answer: fractionOf(least ? smallParts : bigParts),
+        },
+        {
+          misconception: 'fractions.bigger-bottom-bigger',
+          answer: fractionOf(least ? bigParts : smallParts),
         },
       ],
     };
@@ -175,6 +177,12 @@ const FACTORS = [
   ['4/4', 'equal'],
 ] as const;
 
+const inFull = (than: (typeof FACTORS)[number][1]): string =>
+  than === 'equal' ? 'equal to' : `${than} than`;
+
+/** What lies behind saying "more" or "less" where that is wrong. */
+const RESIZED_WRONGLY = { more: 'times.always-more', less: 'fractions.always-less' } as const;
+
 const growsOrShrinks = templateOf<readonly [factor: (typeof FACTORS)[number], n: number]>({
   id: 'grows',
   free: (rng) => [rng.pick(FACTORS), rng.int(7, 98)],
@@ -186,7 +194,7 @@ const growsOrShrinks = templateOf<readonly [factor: (typeof FACTORS)[number], n:
     return {
       text: `Is ${factor} × ${say(n)} less than, equal to or more than ${say(n)}?`,
       answer: choiceAnswer(right ?? ''),
-      accepts: [than === 'equal' ? 'equal to' : `${than} than`],
+      accepts: [inFull(than)],
       expression: null,
       features: { fewChoices: true, extraSteps: 0.5, size: /^(9|7|5)\/|4\/4/.test(factor) ? 0.5 : 0 },
       strategy: [
@@ -194,8 +202,8 @@ const growsOrShrinks = templateOf<readonly [factor: (typeof FACTORS)[number], n:
           ? `${factor} is 1, and 1 × ${say(n)} = ${say(n)}`
           : `${factor} is ${than} than 1, so ${factor} of ${say(n)} is ${than} than ${say(n)}`,
       ],
-      slips: wrong.slice(0, than === 'equal' ? 2 : 1).map((other, i) => ({
-        misconception: i === 0 ? ('fractions.multiplies-both' as const) : ('times.one-adds' as const),
+      slips: wrong.slice(0, than === 'equal' ? 2 : 1).map((other) => ({
+        misconception: RESIZED_WRONGLY[other as 'less' | 'more'],
         answer: choiceAnswer(other),
       })),
       usesNumber: `compares a part of ${say(n)} with ${say(n)}`,
@@ -210,6 +218,7 @@ const resizedParts = partTemplates(
     return {
       text: `Is ${factor} × ${text} less than, equal to or more than ${text}?`,
       value: than,
+      accepts: [inFull(than)],
       expression: null,
       features: { fewChoices: true, extraSteps: 0.5, unlike: true },
       strategy: [
@@ -218,8 +227,8 @@ const resizedParts = partTemplates(
           : `${factor} is ${than} than 1, so ${factor} of ${text} is ${than} than ${text}`,
       ],
       slips: [
-        ['fractions.multiplies-both', than === 'less' ? 'more' : 'less'],
-        ['times.one-adds', than === 'equal' ? 'more' : null],
+        [RESIZED_WRONGLY.more, than === 'more' ? null : 'more'],
+        [RESIZED_WRONGLY.less, than === 'less' ? null : 'less'],
       ],
       uses: `compares a part of ${text} with ${text}`,
     };

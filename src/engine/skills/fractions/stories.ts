@@ -1,5 +1,5 @@
 // Fractions in one-sentence stories: sums and differences, parts of parts, sharing and filling.
-import { add, divide, multiply, rational, subtract } from '../../numbers/rational.js';
+import { add, divide, multiply, rational, subtract, ZERO } from '../../numbers/rational.js';
 import type { Rational } from '../../numbers/rational.js';
 import { fractionAnswer } from '../../questions/answer.js';
 import type { Draft, DraftSlip } from '../../questions/draft.js';
@@ -53,7 +53,7 @@ const together = templateOf<readonly [pair: Pair, story: (typeof JOINED)[number]
     const total = add(a, b);
     const say = formatMixed;
     return {
-      text: `${who} ${verb} ${say(a)} ${unit} ${one} and ${say(b)} ${unit.split(' ')[0]} ${other}. How many ${SPELT[unit](locale.spelling.metre)} in all?`,
+      text: `${who} ${verb} ${say(a)} ${unit} ${one} and ${say(b)} ${unit.split(' ')[0]} ${other}. How many ${SPELT[unit](locale.spelling.metre)} is that in all?`,
       answer: fractionAnswer(total),
       expression: `(${a.n}/${a.d}) + (${b.n}/${b.d})`,
       features: {
@@ -175,10 +175,7 @@ const severalTimes = templateOf<readonly [each: Rational, times: number]>({
           : [`${times} × ${each.n} = ${times * each.n}, so ${times * each.n}/${each.d} = ${say(total)}`],
       slips: slipsOf([
         ['fractions.multiplies-both', rational(times * each.n, times * each.d)],
-        [
-          'fractions.whole-ignored',
-          each.n > each.d ? rational(times * (each.n - each.d), each.d) : rational(times),
-        ],
+        ['fractions.whole-ignored', each.n > each.d ? rational(times * (each.n - each.d), each.d) : ZERO],
       ]),
     };
   },
@@ -198,7 +195,7 @@ const shareOut = templateOf<readonly [bottom: number, people: number]>({
     ],
     slips: slipsOf([
       ['fractions.divides-as-times', rational(people, bottom)],
-      ['fractions.divides-wrong-way', rational(1, bottom + people)],
+      ['times.as-plus', rational(1, bottom + people)],
     ]),
   }),
 });

@@ -80,8 +80,8 @@ export const WHOLE_FROM_PART_SKILLS: readonly Skill[] = [
             strategy: [`${x.text} ÷ ${top} = ${one}`, `${b} × ${one} = ${one * b}`],
             slips: [
               ['divide.not-undone', x.n % b === 0 ? (x.n / b) * top : null],
-              ['fractions.one-part-only', one],
-              ['fractions.takes-top', x.n * b],
+              ['part.one-only', one],
+              ['fractions.top-forgotten', x.n * b],
             ],
             uses: `takes ${x.text} as part of a whole`,
             figure: x.rng.chance(0.4)
@@ -108,10 +108,10 @@ export const WHOLE_FROM_PART_SKILLS: readonly Skill[] = [
             form: 'whole',
             expression: `${x.n * k} / (${x.n}/${x.d})`,
             features: { unknownInside: true, extraSteps: x.n > 1 ? 1 : 0, size: k > 5 ? 1 : 0 },
-            strategy: [`${x.n * k} ÷ ${x.n} = ${k}`, `${x.d} × ${k} = ${x.d * k}`],
+            strategy: [...(x.n > 1 ? [`${x.n * k} ÷ ${x.n} = ${k}`] : []), `${x.d} × ${k} = ${x.d * k}`],
             slips: [
-              ['fractions.one-part-only', x.n > 1 ? k : null],
-              ['fractions.takes-top', x.n * k * x.d],
+              ['part.one-only', x.n > 1 ? k : null],
+              ['fractions.top-forgotten', x.n * k * x.d],
               ['divide.not-undone', (x.n * x.n * k) % x.d === 0 ? (x.n * x.n * k) / x.d : null],
               ['times.as-plus', x.n * k + x.d],
             ],
