@@ -132,6 +132,59 @@ describe('what a proof-reader would mark', () => {
   });
 });
 
+const numberOf = (value: string | null): number => {
+  const [top, bottom = '1'] = (value ?? 'none').split('/');
+  return Number(top) / Number(bottom);
+};
+
+/** What the sentence of a misconception says about the wrong number beside the right one. */
+const SAID: Readonly<Record<string, (wrong: number, right: number) => boolean>> = {
+  'round.cut-off': (wrong, right) => wrong < right,
+  'decimals.cut-short': (wrong, right) => wrong < right,
+  'money.rounds-down': (wrong, right) => wrong < right,
+  'round.always-up': (wrong, right) => wrong > right,
+  'decimals.rounds-up-always': (wrong, right) => wrong > right,
+  'money.rounds-up': (wrong, right) => wrong > right,
+  'divide.neighbour': (wrong, right) => Math.abs(Math.abs(wrong - right) - 1) < 1e-9,
+  'group.rounds-up': (wrong, right) => wrong === right + 1,
+  'divide.remainder-as-one': (wrong, right) => wrong === Math.ceil(right),
+};
+/** Asks which number is the last to be rounded there: who cuts off goes too far. */
+const ASKS_BACKWARDS = 'place.round.back';
+
+describe('wrong answers', () => {
+  it('come out as their sentence says', () => {
+    const told = new Set<string>();
+    const untrue = QUESTIONS.filter(({ skill }) => skill.id !== ASKS_BACKWARDS).flatMap(({ question }) =>
+      question.slips.flatMap(({ misconception, text, value }) => {
+        const [wrong, right] = [numberOf(value), numberOf(question.answer.value)];
+        const isTrue = SAID[misconception];
+        if (isTrue === undefined || Number.isNaN(wrong) || Number.isNaN(right)) return [];
+        told.add(misconception);
+        return isTrue(wrong, right) ? [] : [`${question.text} ${text}: ${misconception}`];
+      }),
+    );
+    expect([...new Set(untrue)]).toEqual([]);
+    expect([...told].sort()).toEqual(Object.keys(SAID).sort());
+  });
+
+  it('are not said to compare, mix up or give what the question does not have', () => {
+    const remainders = /remainder|left over|and \?\//;
+    const needs: Readonly<Record<string, RegExp>> = {
+      'divide.quotient-for-remainder': remainders,
+      'divide.gap-for-rest': remainders,
+      'fractions.multiplies-both': /×|÷|\bof\b|Half|Double|share|swims|need/,
+      'times.as-plus': /^(?!.*\d \+ \d).*/,
+    };
+    const strange = QUESTIONS.flatMap(({ question }) =>
+      question.slips
+        .filter(({ misconception }) => needs[misconception]?.test(question.text) === false)
+        .map(({ misconception, text }) => `${question.text} ${text}: ${misconception}`),
+    );
+    expect([...new Set(strange)]).toEqual([]);
+  });
+});
+
 describe('bars drawn to scale', () => {
   const widths = (whole: string, part: string): number[] =>
     [
