@@ -468,21 +468,31 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
   },
   'percent.divides-by-it': {
     does: 'divides by the percent number',
-    help: 'Ten percent is a tenth, but twenty percent is a fifth: build it from 10 %.',
+    help: 'Ten percent is a tenth, but twenty percent is a fifth: build it from 10%.',
+    source: COMMON,
+  },
+  'percent.times-it': {
+    does: 'multiplies by the percent number',
+    help: 'Say it as a part of the whole: 100% is all of it, 50% is half, 25% is a quarter.',
+    source: COMMON,
+  },
+  'percent.times-in-whole': {
+    does: 'says how many times the part fits into the whole, not what percent it is',
+    help: 'Go on from there: if it fits four times, it is a quarter, and a quarter of a hundred is 25.',
     source: COMMON,
   },
   'percent.step-forgotten': {
-    does: 'stops at 10 % or 50 % and forgets the last step',
+    does: 'stops at an easy percent, such as 10%, and forgets the last step',
     help: 'Write the easy percent first and then how the one asked for is made of it.',
     source: COMMON,
   },
   'percent.discount-for-price': {
-    does: 'gives the amount taken off, not the price that is left',
-    help: 'Draw a bar for the full price and cut the discount off it.',
+    does: 'gives the amount taken off or added, not the new price',
+    help: 'Draw a bar for the old price, then cut the discount off it or join the rise to it.',
     source: COMMON,
   },
   'percent.tenths-as-percent': {
-    does: 'reads tenths as percent, 0.4 as 4 %',
+    does: 'reads tenths as percent, 0.4 as 4%',
     help: 'Shade 0.4 on a square of a hundred: that is 40 small squares.',
     source: COMMON,
   },

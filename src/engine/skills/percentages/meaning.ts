@@ -47,7 +47,10 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
               ask === 0
                 ? [
                     ['part.rest-given', rest],
-                    ['percent.tenths-as-percent', rational(x.n, 10)],
+                    [
+                      x.n % 10 === 0 ? 'percent.tenths-as-percent' : 'decimals.place-missed',
+                      rational(x.n, 10),
+                    ],
                   ]
                 : [
                     ['fractions.complement-of-top', x.n],
@@ -71,7 +74,7 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
           slips: [
             ['percent.as-amount', 100],
             ['percent.divides-by-it', divide(x.value, HUNDRED)],
-            ['times.zero-count', multiply(x.value, HUNDRED)],
+            ['percent.times-it', multiply(x.value, HUNDRED)],
           ],
           uses: `takes all of ${x.text}`,
         }),
@@ -126,8 +129,13 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
                 : [`${x.text} = ${percent}/100`],
             slips: [
               ['percent.tenths-as-percent', percent % 10 === 0 ? percent / 10 : null],
-              ['fractions.digits-after-point', x.form === 'fraction' ? Number(`${x.n}${x.d}`) : null],
-              ['percent.count-as-percent', x.form === 'fraction' ? x.d : percent * 10],
+              [
+                'fractions.digits-after-point',
+                x.form === 'fraction' && x.n < x.d ? Number(`${x.n}${x.d}`) : null,
+              ],
+              ['percent.count-as-percent', x.form === 'fraction' && x.n < x.d ? x.n : null],
+              ['fractions.bottom-only', x.form === 'fraction' && x.n < x.d ? x.d : null],
+              ['decimals.place-missed', x.form === 'fraction' ? null : percent * 10],
               ['part.rest-given', percent < 100 ? 100 - percent : null],
               ['fractions.whole-ignored', percent > 100 ? percent % 100 : null],
             ],
@@ -162,8 +170,8 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
                   ['decimals.place-missed', rational(x.n, 1000)],
                 ]
               : [
-                  ['percent.count-as-percent', x.n],
-                  ['percent.tenths-as-percent', d === 100 ? x.n * 10 : null],
+                  ['percent.as-amount', x.n],
+                  ['decimals.place-missed', d === 100 ? x.n * 10 : null],
                   ['divide.neighbour', (x.n * d) / 100 + 1],
                 ],
             uses: `writes ${x.text}% in another way`,

@@ -226,7 +226,7 @@ export const PERCENT_OF_SKILLS: readonly Skill[] = [
                     ? subtract(x.value, rational(percent))
                     : null,
               ],
-              ['divide.not-undone', more ? subtract(x.value, off) : add(x.value, off)],
+              ['operation.swapped', more ? subtract(x.value, off) : add(x.value, off)],
             ],
             uses: more ? `raises ${price} by ${percent}%` : `takes ${percent}% off ${price}`,
           };

@@ -48,7 +48,7 @@ export const WHOLE_FROM_PERCENT_SKILLS: readonly Skill[] = [
             strategy: [`100 ÷ ${percent} = ${by}`, `${by} × ${x.text} = ${x.t(answer)}`],
             slips: [
               ['divide.not-undone', divide(x.value, rational(by))],
-              ['percent.divides-by-it', multiply(x.value, rational(percent))],
+              ['percent.times-it', multiply(x.value, rational(percent))],
               ['percent.as-amount', add(x.value, rational(percent))],
             ],
             uses: `takes ${x.text} as ${percent}% of a whole`,
@@ -79,8 +79,8 @@ export const WHOLE_FROM_PERCENT_SKILLS: readonly Skill[] = [
             slips: [
               ['percent.count-as-percent', x.n],
               ['part.rest-given', percent === 50 ? null : 100 - percent],
-              ['divide.as-minus', whole - x.n],
-              ['percent.divides-by-it', whole % x.n === 0 ? whole / x.n : null],
+              ['ratio.adds', whole - x.n],
+              ['percent.times-in-whole', whole % x.n === 0 ? whole / x.n : null],
             ],
             uses: `compares ${x.text} with ${x.t(whole)}`,
           };
