@@ -9,6 +9,11 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     help: 'Build the groups with counters and say “three lots of four” before writing the sign.',
     source: COMMON,
   },
+  'times.as-divide': {
+    does: 'divides where the question needs multiplying',
+    help: 'Read the sign as “lots of” and ask first: will the answer be more or less than the number?',
+    source: COMMON,
+  },
   'times.neighbour': {
     does: 'lands on the fact next door, one group too many or too few',
     help: 'Start from a fact the child is sure of, such as five groups, and step one group up or down.',
@@ -131,7 +136,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'divide.digits-alone': {
-    does: 'divides each digit by itself and drops what is left over',
+    does: 'divides each digit on its own and drops what is left over',
     help: 'Split into friendly parts instead: 84 is 60 and 24.',
     source: COMMON,
   },
@@ -387,7 +392,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'fractions.digits-after-point': {
-    does: 'writes the numbers of the fraction as decimal or percent digits',
+    does: 'copies the digits of a fraction into the decimal or percent, or the other way round',
     help: 'Rename it in tenths or hundredths first.',
     source: COMMON,
   },
@@ -422,7 +427,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: 'right-aligned subtraction (4.7 − 0.24 as 0.23), seen as quoted by another text',
   },
   'decimals.zero-appended': {
-    does: 'writes a zero at the end to multiply by ten',
+    does: 'writes zeros at the end, as for a whole number',
     help: 'Slide the digits on a place-value chart: tenths become ones.',
     source: 'x10 adds a zero (2.5 × 10 as 2.50), seen as quoted by another text',
   },

@@ -232,7 +232,7 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
             ...sketch,
             text: x.pick([
               `${storyName(x.rng)} walks ${x.text}\u00a0km and then ${x.t(other)}\u00a0km. How many kilo${metre}s is that?`,
-              `You mix ${x.text}\u00a0L and ${x.t(other)}\u00a0L of water. How many ${litre}s is that?`,
+              `You pour ${x.text}\u00a0L and then ${x.t(other)}\u00a0L of water into a tub. How many ${litre}s is that?`,
               `One box weighs ${x.text}\u00a0kg, another ${x.t(other)}\u00a0kg. How many kilograms in all?`,
             ]),
           };

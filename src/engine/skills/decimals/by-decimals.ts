@@ -68,7 +68,7 @@ export const BY_DECIMAL_SKILLS: readonly Skill[] = [
             slips: [
               ['decimals.place-missed', multiply(answer, rational(10))],
               ['decimals.place-missed', multiply(answer, TENTH)],
-              ['fractions.divides-as-times', other.n === 1 ? divide(x.value, other) : null],
+              ['times.as-divide', other.n === 1 ? divide(x.value, other) : null],
             ],
             uses: `multiplies ${x.text} by ${text}`,
           };
@@ -118,7 +118,7 @@ export const BY_DECIMAL_SKILLS: readonly Skill[] = [
             slips: [
               ['decimals.place-missed', multiply(answer, TENTH)],
               ['decimals.place-missed', multiply(answer, rational(10))],
-              ['fractions.divides-as-times', multiply(x.value, other)],
+              ['divide.as-times', multiply(x.value, other)],
             ],
             uses: `divides ${x.text} by ${text}`,
           };

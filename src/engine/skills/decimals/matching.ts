@@ -1,8 +1,14 @@
 // Decimals and fractions of one value.
-import { compare, divide, floor, rational } from '../../numbers/rational.js';
+import { compare, divide, floor, type Rational, rational } from '../../numbers/rational.js';
 import { placesOf } from './draw-decimal.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
+
+/** The digits of a fraction copied behind the point: 2/5 as 0.25, 3/20 as 0.32. Null for mixed numbers and hundredths. */
+function copiedDigits({ n, d }: Rational): Rational | null {
+  const digits = `${n}${d}`;
+  return n < d && d < 100 ? rational(Number(digits), 10 ** digits.length) : null;
+}
 
 /** The skills on decimals and fractions of one value. */
 export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
@@ -59,7 +65,8 @@ export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
               ],
               ['fractions.whole-ignored', x.n > x.d ? top % bottom : null],
               ['decimals.hundredths-as-tenths', bottom === 100 && top % 10 === 0 ? top / 10 : null],
-              ['fractions.one-part-only', top > 1 ? 1 : 2],
+              ['part.rest-given', top < bottom && bottom < 100 ? bottom - top : null],
+              ['decimals.place-missed', bottom === 100 ? top * 10 : null],
             ],
             uses: `writes ${x.text} as a fraction`,
           };
@@ -121,12 +128,13 @@ export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
                   `${x.text} = ${x.t(x.value, 'decimal')}`,
                 ],
                 slips: [
+                  ['fractions.digits-after-point', copiedDigits(x.value)],
                   [
                     'fractions.digits-after-point',
-                    rational(whole * 100 + (x.n % x.d) * 10 + (x.d % 10), 100),
+                    whole === 0 && x.d < 10 ? rational(x.n * 10 + x.d, 10) : null,
                   ],
-                  ['fractions.digits-after-point', x.d < 10 ? rational((x.n % x.d) * 10 + x.d, 10) : null],
-                  ['fractions.digits-joined', x.d < 10 ? rational(whole * 10 + x.d, 10) : null],
+                  ['fractions.bottom-only', whole === 0 && x.d < 10 ? rational(x.d, 10) : null],
+                  ['fractions.whole-ignored', whole > 0 ? rational(x.n % x.d, x.d) : null],
                   ['decimals.place-missed', divide(x.value, rational(10))],
                 ],
                 uses: `writes ${x.text} as a decimal`,
@@ -155,7 +163,12 @@ export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
           const order = compare(x.value, other);
           if (order === 0) return null;
           const first = order > 0;
-          const otherText = x.t(other, x.form === 'fraction' ? 'decimal' : 'fraction');
+          const otherForm = x.form === 'fraction' ? 'decimal' : 'fraction';
+          const otherText = x.t(other, otherForm);
+          const [fraction, decimal] = x.form === 'fraction' ? [x.value, other] : [other, x.value];
+          // A child who copies the digits of the fraction goes wrong only where that turns the order round.
+          const copied = copiedDigits(fraction);
+          const turns = copied !== null && compare(copied, decimal) === -compare(fraction, decimal);
           return {
             text: `Which is greater: ${x.text} or ${otherText}?`,
             value: first ? x.value : other,
@@ -163,9 +176,16 @@ export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
             expression: `max(${x.e(x.value)}, ${x.e(other)})`,
             features: { fewChoices: true, extraSteps: 1, size: Math.abs(order) * 10 < x.d * other.d ? 1 : 0 },
             strategy: [
+              `${x.t(fraction, 'fraction')} = ${x.t(fraction, 'decimal')}`,
               `${x.t(x.value, 'decimal')} is ${first ? 'more' : 'less'} than ${x.t(other, 'decimal')}`,
             ],
-            slips: [['fractions.digits-after-point', first ? other : x.value]],
+            slips: [
+              [
+                turns ? 'fractions.digits-after-point' : 'compare.other-way-round',
+                first ? other : x.value,
+                first ? otherForm : x.form,
+              ],
+            ],
             uses: `compares ${x.text} with ${otherText}`,
           };
         },

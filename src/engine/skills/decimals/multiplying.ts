@@ -1,6 +1,7 @@
 // Multiplying and dividing decimals and money by one digit.
 import { add, divide, floor, multiply, rational, subtract } from '../../numbers/rational.js';
 import { multiplyPartsApart, withoutPoint } from '../../questions/slips/decimal-operations.js';
+import { divideDigits } from '../../questions/slips/quotients.js';
 import { drawDecimal, placesOf } from './draw-decimal.js';
 import { numericTemplate, type Sketch, type Subject } from '../sketch.js';
 import type { Skill } from '../skill.js';
@@ -9,6 +10,8 @@ import { storyName } from '../story.js';
 const HALF = rational(1, 2);
 
 const TENTH = rational(1, 10);
+
+const HUNDRED = rational(100);
 
 /** k lots of a decimal or an amount of money: wholes and parts apart, then together. */
 function lots(x: Subject, k: number, features: Sketch['features']): Sketch {
@@ -31,7 +34,11 @@ function lots(x: Subject, k: number, features: Sketch['features']): Sketch {
         : [`${k} × ${x.text} = ${x.t(answer)}`],
     slips: [
       ['decimals.parts-apart', x.form === 'decimal' ? multiplyPartsApart(x.value, k) : null],
-      ['decimals.point-forgotten', withoutPoint(answer)],
+      // Money is written with two places: $16.50 without its point is $1650.
+      [
+        'decimals.point-forgotten',
+        x.form === 'money' && answer.d > 1 ? multiply(answer, HUNDRED) : withoutPoint(answer),
+      ],
       ['decimals.whole-part-only', whole > 0 && rest.n > 0 ? add(a, rest) : null],
       ['decimals.place-missed', multiply(answer, TENTH)],
       ['times.neighbour', multiply(x.value, rational(k - 1))],
@@ -97,6 +104,7 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
           const evenWhole = whole - (whole % 2);
           const rest = subtract(x.value, rational(evenWhole));
           const odd = whole % 2 === 1;
+          const alone = divideDigits(digits, 2);
           return {
             text: x.pick([`Half of ${x.text}`, `${x.text} ÷ 2`]),
             value: answer,
@@ -116,12 +124,7 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
                   ]
                 : [`${x.t(answer)} + ${x.t(answer)} = ${x.text}`],
             slips: [
-              [
-                'divide.digits-alone',
-                odd
-                  ? add(rational(Math.floor(whole / 2)), multiply(subtract(x.value, rational(whole)), HALF))
-                  : null,
-              ],
+              ['divide.digits-alone', alone === null ? null : rational(alone, 10 ** placesOf(x.value))],
               ['decimals.point-forgotten', withoutPoint(answer)],
               ['divide.as-times', multiply(x.value, rational(2))],
               ['divide.one-part-only', evenWhole > 0 ? add(rational(evenWhole / 2), rest) : null],

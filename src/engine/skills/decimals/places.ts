@@ -250,7 +250,7 @@ const timesNeighbour = templateOf<readonly [form: (typeof TWICE)[number], digit:
       [
         ['place.face-value', 1],
         ['times.zero-count', steps === 1 ? 100 : 10],
-        ['place.neighbour', steps === 1 ? null : 20],
+        ['times.as-plus', steps === 1 ? null : 20],
       ],
       locale,
     ),
