@@ -21,13 +21,18 @@ export const MEASURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'money.small-pieces': {
-    does: 'starts with smaller coins or notes instead of the largest that fits',
+    does: 'uses smaller coins or notes where a larger one fits',
     help: 'Ask each time: what is the biggest coin or note that still fits?',
     source: COMMON,
   },
   'money.unit-ignored': {
     does: 'compares or joins the numbers and overlooks the units they are in',
     help: 'Write both amounts in the same unit first.',
+    source: COMMON,
+  },
+  'money.large-unit-wins': {
+    does: 'takes the amount in the larger unit to be more, whatever the numbers say',
+    help: 'Write both amounts in the small unit first.',
     source: COMMON,
   },
   'money.factor-ten': {
@@ -71,8 +76,8 @@ export const MEASURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'money.rest-dropped': {
-    does: 'shares only the whole units and drops what is left of them',
-    help: 'Change what is left into the small unit and share that too.',
+    does: 'works with the whole units only and drops what is left of them',
+    help: 'Change what is left into the small unit and work with that too.',
     source: COMMON,
   },
   'money.multiplied-not-shared': {
@@ -103,6 +108,11 @@ export const MEASURING_MISCONCEPTIONS = {
   'money.price-only': {
     does: 'compares the prices and overlooks how much each one buys',
     help: 'Find what one item costs, or what the same number of items would cost in both shops.',
+    source: COMMON,
+  },
+  'money.bigger-pack': {
+    does: 'takes the bigger pack to be the better buy without working it out',
+    help: 'Find what the same number of items costs in small packs, then compare.',
     source: COMMON,
   },
   'money.discount-is-price': {

@@ -117,7 +117,7 @@ function difference(first: number, second: number, { rng, locale }: TemplateCont
     features: { size: sizeOf(high / 100) * 0.5, carries: borrowsIn(high, low), story: true },
     strategy: [`${price(low, locale)} + ${price(high - low, locale)} = ${price(high, locale)}`],
     slips: [
-      { misconception: 'data.added-not-compared', answer: money(high + low, locale) },
+      { misconception: 'meas.added-not-taken', answer: money(high + low, locale) },
       ...(high % 100 < low % 100
         ? [{ misconception: 'money.change-apart' as const, answer: money(high - low + 100, locale) }]
         : []),

@@ -32,7 +32,7 @@ function discount(minor: number, percent: number, thing: string, { locale }: Tem
     slips: [
       { misconception: 'money.discount-is-price', answer: moneyAnswer(off, locale) },
       {
-        misconception: 'meas.added-not-taken',
+        misconception: 'operation.swapped',
         answer: moneyAnswer(subtract(rational(minor, 50), now), locale),
       },
       ...(toNumber(asUnits) > 0
@@ -66,7 +66,10 @@ function betterBuy(
       `${bigCount} cost ${price(smallPrice * times, locale)} in small packs, ${price(bigPrice, locale)} in the big pack`,
       `Better: ${best}`,
     ],
-    slips: [{ misconception: 'money.price-only', answer: choiceAnswer(other) }],
+    // Prices alone speak for the small pack, size alone for the big one.
+    slips: [
+      { misconception: gap < 0 ? 'money.price-only' : 'money.bigger-pack', answer: choiceAnswer(other) },
+    ],
   };
 }
 

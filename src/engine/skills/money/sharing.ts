@@ -132,7 +132,7 @@ function byWeight(weight: Quantity, perKilo: number, { rng, locale }: TemplateCo
       : [`${weight.text} × ${per} = ${amount(cost)}`],
     slips: [
       ...(parted
-        ? [{ misconception: 'money.small-unit-unchanged' as const, answer: moneyAnswer(wholeCost, locale) }]
+        ? [{ misconception: 'money.rest-dropped' as const, answer: moneyAnswer(wholeCost, locale) }]
         : []),
       ...(weight.style === 'fraction' &&
       restValue.n > 1 &&
@@ -171,7 +171,7 @@ function saving(each: number, goal: number, who: string, { locale }: TemplateCon
   const weeks = Math.ceil(goal / each);
   const exact = goal % each === 0;
   return {
-    text: `${who} saves ${price(each, locale)} a week. How many weeks to save at least ${price(goal, locale)}?`,
+    text: `${who} saves ${price(each, locale)} a week. How many weeks does it take to save at least ${price(goal, locale)}?`,
     answer: wholeAnswer(weeks, locale),
     expression: `ceil(${priceOperand(goal)} / ${priceOperand(each)})`,
     features: {
@@ -190,7 +190,7 @@ function saving(each: number, goal: number, who: string, { locale }: TemplateCon
       ...(exact
         ? []
         : [{ misconception: 'group.rounds-down' as const, answer: wholeAnswer(weeks - 1, locale) }]),
-      { misconception: 'group.rounds-up', answer: wholeAnswer(weeks + 1, locale) },
+      { misconception: 'pattern.step-missed', answer: wholeAnswer(weeks + 1, locale) },
     ],
   };
 }

@@ -4,6 +4,7 @@ import type { Locale } from '../../numbers/locale.js';
 import { decimalPlaces, multiply, rational, toNumber } from '../../numbers/rational.js';
 import { choiceAnswer, moneyAnswer, wholeAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
+import type { MisconceptionId } from '../../questions/misconceptions.js';
 import { minorOn, price, quantity, sizeOf, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 
@@ -17,6 +18,14 @@ interface Written {
   readonly text: string;
   /** The number a child sees, without its unit. */
   readonly seen: number;
+  /** Whether it is written in dollars or pounds. */
+  readonly isLargeUnit: boolean;
+}
+
+/** What may lead a child to the smaller of two amounts: the larger number, the larger unit, or the order itself. */
+function whyLess(more: Written, less: Written): MisconceptionId {
+  if (less.seen > more.seen) return 'money.unit-ignored';
+  return less.isLargeUnit && !more.isLargeUnit ? 'money.large-unit-wins' : 'compare.other-way-round';
 }
 
 function compareAmounts(first: Written, second: Written, adjust: number, { rng }: TemplateContext): Draft {
@@ -29,16 +38,17 @@ function compareAmounts(first: Written, second: Written, adjust: number, { rng }
     expression: null,
     features: { fewChoices: true, unlike: less.seen > more.seen, adjust },
     strategy: [`${more.text} > ${less.text}`],
-    slips: [{ misconception: 'money.unit-ignored', answer: choiceAnswer(less.text) }],
+    slips: [{ misconception: whyLess(more, less), answer: choiceAnswer(less.text) }],
   };
 }
 
 function writtenMain(minor: number, locale: Locale): Written {
-  return { minor, text: price(minor, locale), seen: minor < 100 ? minor : minor / 100 };
+  const isLargeUnit = minor >= 100;
+  return { minor, text: price(minor, locale), seen: isLargeUnit ? minor / 100 : minor, isLargeUnit };
 }
 
 function writtenMinor(minor: number, locale: Locale): Written {
-  return { minor, text: minorText(minor, locale), seen: minor };
+  return { minor, text: minorText(minor, locale), seen: minor, isLargeUnit: false };
 }
 
 /** Something to compare an amount with: a plain smaller amount, swapped digits, or small units. */
@@ -83,7 +93,7 @@ function toMinor(value: ReturnType<typeof quantity>, spoken: string, { locale }:
       ...(total % 10 === 0
         ? [{ misconception: 'money.factor-ten' as const, answer: wholeAnswer(total / 10, locale) }]
         : []),
-      { misconception: 'money.factor-ten', answer: wholeAnswer(total * 10, locale) },
+      { misconception: 'times.zero-count', answer: wholeAnswer(total * 10, locale) },
       ...(value.style === 'fraction'
         ? [
             {
@@ -142,7 +152,7 @@ function calculator(tenthsOfMain: number, { locale }: TemplateContext): Draft {
         misconception: 'money.tenths-as-cents',
         answer: moneyAnswer(rational(Math.floor(tenthsOfMain / 10) * 100 + (tenthsOfMain % 10), 100), locale),
       },
-      { misconception: 'money.factor-ten', answer: moneyAnswer(rational(tenthsOfMain), locale) },
+      { misconception: 'decimals.point-forgotten', answer: moneyAnswer(rational(tenthsOfMain), locale) },
     ],
   };
 }
