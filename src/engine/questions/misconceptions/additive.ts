@@ -21,7 +21,7 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'compare.reversed': {
-    does: 'picks the number at the other end of the order',
+    does: 'picks the other end of the order',
     help: 'Place the numbers on a number line and point to the side that is greater.',
     source: COMMON,
   },

@@ -168,7 +168,7 @@ export const MEASURING_MISCONCEPTIONS = {
     source: 'Massaro 1991 (difficulties in telling time); common practice',
   },
   'time.hour-ahead': {
-    does: 'reads the hour that the short hand is coming to, not the one it has passed',
+    does: 'takes the hour that is coming, not the one that has passed',
     help: 'Like a birthday: it is not 8 until the hand gets to 8.',
     source: COMMON,
   },
@@ -187,10 +187,30 @@ export const MEASURING_MISCONCEPTIONS = {
     help: 'Stop at the next full hour and go on from there, on a number line of hours.',
     source: COMMON,
   },
+  'time.hundred-seconds': {
+    does: 'works as if a minute had a hundred seconds',
+    help: 'Watch the second hand go once round: 60 seconds, then a new minute begins.',
+    source: COMMON,
+  },
   'time.hour-not-moved': {
     does: 'finds the minutes but leaves the hour as it was',
     help: 'Say the full hour when it is passed, then count on.',
     source: COMMON,
+  },
+  'time.hour-overlooked': {
+    does: 'overlooks a full hour that is passed on the way',
+    help: 'Stop at each full hour on the way and say it aloud.',
+    source: COMMON,
+  },
+  'time.hour-too-many': {
+    does: 'counts one hour too many',
+    help: 'Put up a finger only when a full hour has gone by.',
+    source: COMMON,
+  },
+  'time.larger-less-smaller': {
+    does: 'takes the smaller number from the larger in the hours and in the minutes, whichever comes first',
+    help: 'Count up from the earlier time: to the next full hour first, then on.',
+    source: 'Brown & VanLehn 1980 (smaller from larger), seen here in times',
   },
   'time.wrong-way': {
     does: 'moves in the wrong direction: later instead of earlier, or the other way round',

@@ -4,6 +4,7 @@ import {
   addedInHundreds,
   differenceInHundreds,
   handsSwapped,
+  hourByHour,
   impossibleTime,
   minuteNumberRead,
   nearestHourRead,
@@ -43,6 +44,13 @@ describe('wrong readings of a clock face', () => {
   });
 });
 
+describe('hours and minutes apart', () => {
+  it('takes the smaller minutes from the larger: 3:40 to 5:15 as 2 h 25 min', () => {
+    expect(hourByHour(at(3, 40), at(5, 15))).toBe(145);
+    expect(hourByHour(at(3, 40), at(5, 50))).toBe(130);
+  });
+});
+
 describe('working in hundreds', () => {
   it('adds minutes without a new hour at sixty', () => {
     expect(addedInHundreds(at(3, 25), 47)).toEqual({ hour: 3, minute: 72 });
@@ -66,5 +74,6 @@ describe('working in hundreds', () => {
 
   it('writes a time that no clock shows without a value', () => {
     expect(impossibleTime(3, 72)).toEqual({ kind: 'time', text: '3:72', value: null });
+    expect(impossibleTime(8, 93, 24).text).toBe('08:93');
   });
 });

@@ -1,14 +1,14 @@
 // Typical wrong methods with clock times. Times are minutes on a 12-hour dial (0 = 12:00 to 719 = 11:59).
 import type { Answer } from '../question.js';
 
-/** "3:25" from hour and minute as a child would write them, however impossible ("3:72"). */
-export function clockText(hour: number, minute: number): string {
-  return `${hour}:${String(minute).padStart(2, '0')}`;
+/** "3:25" from hour and minute as a child would write them, however impossible ("3:72"); "03:72" on a 24-hour clock. */
+export function clockText(hour: number, minute: number, dial: 12 | 24 = 12): string {
+  return `${String(hour).padStart(dial === 24 ? 2 : 1, '0')}:${String(minute).padStart(2, '0')}`;
 }
 
 /** A written time that no clock shows, as an answer without a value. */
-export function impossibleTime(hour: number, minute: number): Answer {
-  return { kind: 'time', text: clockText(hour, minute), value: null };
+export function impossibleTime(hour: number, minute: number, dial: 12 | 24 = 12): Answer {
+  return { kind: 'time', text: clockText(hour, minute, dial), value: null };
 }
 
 /** The time read when the long hand is taken for the hour and the short hand for the minutes, to 5 minutes. */
@@ -45,6 +45,11 @@ function readAsHundreds(time: number): number {
 /** Minutes between two times when both are read as numbers of hundredths and subtracted: 3:40 to 4:15 = 75. */
 export function differenceInHundreds(start: number, end: number): number {
   return readAsHundreds(end) - readAsHundreds(start);
+}
+
+/** Minutes between two times when the smaller is taken from the larger in hours and in minutes: 3:40 to 5:15 = 2 h 25 min. */
+export function hourByHour(start: number, end: number): number {
+  return (Math.floor(end / 60) - Math.floor(start / 60)) * 60 + Math.abs((end % 60) - (start % 60));
 }
 
 /** The same time as minutes 0 (12:00) to 719 (11:59) on a 12-hour dial. */

@@ -33,7 +33,7 @@ function nextDay(start: number, step: 1 | 2 | -1, isDayNumber: boolean): Draft {
       { misconception: 'time.wrong-way', answer: wordAnswer(dayName(start - step)) },
       {
         misconception: 'time.day-counted-twice',
-        answer: wordAnswer(dayName(start + (step > 0 ? step - 1 : step - 1))),
+        answer: wordAnswer(dayName(start + Math.max(0, step - 1))),
       },
     ],
   };

@@ -84,14 +84,22 @@ function laterByHalves(time: number, halves: number): Draft {
     expression: wraps ? `mod(${time} + ${30 * halves}, 720)` : `${time} + ${30 * halves}`,
     features: { size: halves - 1, adjust: halves % 2 === 0 ? -0.5 : 0, carries: wraps ? 1 : 0, drawn: true },
     strategy: [
-      halves % 2 === 0
-        ? 'The long hand goes all the way round, so only the hour changes'
-        : 'The long hand goes half-way round for half an hour',
+      (
+        [
+          'The long hand goes half-way round for half an hour',
+          'The long hand goes all the way round, so only the hour changes',
+          'The long hand goes once round and then half-way',
+          'The long hand goes round twice, so only the hour changes',
+        ] as const
+      )[halves - 1] ?? '',
       `${spoken(time)} → ${spoken(after)}`,
     ],
     slips: [
       { misconception: 'time.hour-not-moved', answer: clockAnswer(onDial(hourOf(time) * 60 + (after % 60))) },
-      { misconception: 'time.hour-ahead', answer: clockAnswer(onDial(after + 60)) },
+      {
+        misconception: halves === 1 ? 'time.hour-ahead' : 'time.hour-too-many',
+        answer: clockAnswer(onDial(after + 60)),
+      },
       { misconception: 'time.wrong-way', answer: clockAnswer(onDial(time - 30 * halves)) },
     ],
     figure: { kind: 'clock', minutes: time },
@@ -118,7 +126,7 @@ function toDigital(time: number): Draft {
         misconception: 'time.past-to-swapped',
         answer: clockAnswer(onDial(isTo ? (hourOf(time) + 1) * 60 + 60 - minute : time - 2 * minute)),
       },
-      { misconception: 'time.hour-ahead', answer: clockAnswer(onDial(isTo ? time + 60 : time + 60)) },
+      { misconception: 'time.hour-ahead', answer: clockAnswer(onDial(time + 60)) },
     ],
   };
 }

@@ -79,7 +79,7 @@ function to12(time: number): Draft {
     strategy: [`${hour + 12} − 12 = ${hour}`, `So ${formatClock(time)}\u00a0pm`],
     slips: [
       { misconception: 'time.ten-for-twelve', answer: clockAnswer(onDial(time + 120) + 720, 12, 'pm') },
-      { misconception: 'time.hour-ahead', answer: clockAnswer(onDial(time + 60) + 720, 12, 'pm') },
+      { misconception: 'fact.one-out', answer: clockAnswer(onDial(time + 60) + 720, 12, 'pm') },
     ],
     figure: { kind: 'digital-clock', text: formatClock(time + 720, 24) },
   };

@@ -2,7 +2,7 @@
 import { formatClock, formatDuration } from '../../numbers/format.js';
 import { toNumber } from '../../numbers/rational.js';
 import { clockAnswer } from '../../questions/answer.js';
-import type { Draft, TemplateContext } from '../../questions/draft.js';
+import type { Draft, DraftSlip, TemplateContext } from '../../questions/draft.js';
 import { addedInHundreds, impossibleTime, onDial } from '../../questions/slips/clock.js';
 import { quantityOn, using, wholeOn } from '../measuring/quantity.js';
 import type { DayNumber } from '../../numbers/day-number.js';
@@ -61,10 +61,19 @@ function later(start: number, span: Span, { rng }: TemplateContext): Draft {
               answer: clockAnswer(onDial(Math.floor(start / 60) * 60 + (end % 60))),
             },
           ]
-        : [{ misconception: 'time.hour-ahead' as const, answer: clockAnswer(onDial(end + 60)) }]),
+        : [{ misconception: 'time.hour-too-many' as const, answer: clockAnswer(onDial(end + 60)) }]),
       { misconception: 'time.wrong-way', answer: clockAnswer(onDial(start - span.minutes)) },
     ],
     figure: { kind: 'clock', minutes: start },
+  };
+}
+
+/** A wrong start by one hour, where no full hour is passed by the minutes alone: an hour left out, or taken for nothing. */
+function hourMissed(hours: number, start: number): DraftSlip {
+  if (hours === 0) return { misconception: 'time.hour-too-many', answer: clockAnswer(onDial(start - 60)) };
+  return {
+    misconception: hours === 1 ? 'time.hour-not-moved' : 'time.hour-overlooked',
+    answer: clockAnswer(onDial(start + 60)),
   };
 }
 
@@ -112,9 +121,12 @@ function earlier(end: number, span: Span): Draft {
                   ? impossibleTime(((Math.floor(afterHours / 60) + 10) % 12) + 1, (end % 60) + 100 - rest)
                   : clockAnswer(onDial(start + 40)),
             },
-            { misconception: 'time.hour-not-moved' as const, answer: clockAnswer(onDial(start + 60)) },
+            {
+              misconception: hours > 0 ? ('time.hour-overlooked' as const) : ('time.hour-not-moved' as const),
+              answer: clockAnswer(onDial(start + 60)),
+            },
           ]
-        : [{ misconception: 'time.hour-ahead' as const, answer: clockAnswer(onDial(start + 60)) }]),
+        : [hourMissed(hours, start)]),
     ],
   };
 }

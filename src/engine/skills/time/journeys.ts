@@ -2,7 +2,7 @@
 import { formatClock, formatDuration } from '../../numbers/format.js';
 import { clockAnswer, unitAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
-import { differenceInHundreds, impossibleTime } from '../../questions/slips/clock.js';
+import { differenceInHundreds, hourByHour, impossibleTime } from '../../questions/slips/clock.js';
 import { using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 import { ELAPSED, crossings, stepsForward } from './steps.js';
@@ -35,11 +35,13 @@ function between(start: number, minutes: number, { locale, rng }: TemplateContex
       ...(crosses
         ? [
             {
-              misconception: 'time.hour-not-moved' as const,
-              answer: unitAnswer(Math.abs((end % 60) - (start % 60)), 'min', locale),
+              misconception: 'time.larger-less-smaller' as const,
+              answer: unitAnswer(hourByHour(start, end), 'min', locale),
             },
           ]
-        : [{ misconception: 'time.hour-ahead' as const, answer: unitAnswer(minutes + 60, 'min', locale) }]),
+        : [
+            { misconception: 'time.hour-too-many' as const, answer: unitAnswer(minutes + 60, 'min', locale) },
+          ]),
     ],
   };
 }
@@ -100,7 +102,7 @@ function arrival(
       ...((start % 60) + (total % 60) >= 60
         ? [
             {
-              misconception: 'time.hour-not-moved' as const,
+              misconception: 'time.hour-overlooked' as const,
               answer: clockAnswer((end - 60 + 1440) % 1440, 24),
             },
           ]
@@ -109,9 +111,9 @@ function arrival(
       hundredRead >= 60 && hundredRead < 100
         ? {
             misconception: 'time.hundred-minutes',
-            answer: impossibleTime(Math.floor(start / 60), hundredRead),
+            answer: impossibleTime(Math.floor(start / 60), hundredRead, 24),
           }
-        : { misconception: 'time.hour-ahead', answer: clockAnswer((end + 60) % 1440, 24) },
+        : { misconception: 'time.hour-too-many', answer: clockAnswer((end + 60) % 1440, 24) },
     ],
   };
 }

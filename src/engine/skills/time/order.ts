@@ -30,12 +30,16 @@ const longest = templateOf<readonly [units: readonly number[], counts: readonly 
       const rank = [0, 1, 2].sort((a, b) => (units[a] ?? 0) - (units[b] ?? 0));
       const at = shortest ? (rank[0] ?? 0) : (rank[2] ?? 0);
       const other = shortest ? (rank[2] ?? 0) : (rank[0] ?? 0);
+      // The numbers alone point to one of the three only where no two share the largest or the smallest.
+      const extreme = shortest ? Math.min(...counts) : Math.max(...counts);
+      const byNumber =
+        counts.filter((count) => count === extreme).length === 1 ? counts.indexOf(extreme) : null;
       return offered({
         text: `Which is the ${shortest ? 'shortest' : 'longest'}: ${texts[0]}, ${texts[1]} or ${texts[2]}?`,
         right: texts[at] ?? '',
         wrong: [
+          ...(byNumber === null ? [] : [['time.order-by-number', texts[byNumber] ?? ''] as const]),
           ['compare.reversed', texts[other] ?? ''],
-          ['time.order-by-number', texts[rank[1] ?? 0] ?? ''],
         ],
         features: { size: Math.min(...units) / 4 },
         strategy: [`From short to long: ${rank.map((i) => UNITS[units[i] ?? 0]).join(', ')}`],
@@ -97,7 +101,7 @@ const nextMonth = templateOf<readonly [month: number, step: number]>({
       right: nameAt(month + step),
       wrong: [
         ['time.wrong-way', nameAt(month - step)],
-        ['time.day-counted-twice', nameAt(month + (step === 2 ? 1 : step - 1))],
+        ['time.day-counted-twice', nameAt(month + (step === 2 ? 1 : 0))],
       ],
       features: {
         size: Math.abs(step) - 1 + (step < 0 ? 0.5 : 0),

@@ -41,6 +41,11 @@ export const DAYS: UnitPair = {
   factor: 24,
   confused: 60,
 };
+/** The slip of a child who takes a hundred of the small units for one large one. */
+function ofHundred(pair: UnitPair): 'time.hundred-seconds' | 'time.hundred-minutes' {
+  return pair === MINUTES ? 'time.hundred-seconds' : 'time.hundred-minutes';
+}
+
 /** Weeks and days. */
 export const WEEKS: UnitPair = {
   large: ['week', 'weeks'],
@@ -134,7 +139,7 @@ export function toSmall(amount: Quantity, pair: UnitPair, { locale }: TemplateCo
         ? [{ misconception: 'part.one-only' as const, answer: answer(whole * pair.factor + pair.factor / d) }]
         : []),
       ...((100 * n) % d === 0 && pair.factor === 60
-        ? [{ misconception: 'time.hundred-minutes' as const, answer: answer((100 * n) / d) }]
+        ? [{ misconception: ofHundred(pair), answer: answer((100 * n) / d) }]
         : (10 * n) % d === 0
           ? [{ misconception: 'time.ten-in-group' as const, answer: answer((10 * n) / d) }]
           : []),
@@ -174,12 +179,9 @@ export function split(total: number, pair: UnitPair, { locale }: TemplateContext
     ],
     slips: [
       ...(pair.factor === 60
-        ? [
-            {
-              misconception: 'time.hundred-minutes' as const,
-              answer: answer(total % 100),
-            },
-          ]
+        ? total < 100
+          ? []
+          : [{ misconception: ofHundred(pair), answer: answer(total % 100) }]
         : [
             {
               misconception: 'time.ten-in-group' as const,
@@ -217,7 +219,7 @@ export function fullOnes(total: number, pair: UnitPair, { locale }: TemplateCont
     slips: [
       { misconception: 'group.rounds-up', answer: wholeAnswer(large + 1, locale) },
       {
-        misconception: pair.factor === 60 ? 'time.hundred-minutes' : 'time.ten-in-group',
+        misconception: pair.factor === 60 ? ofHundred(pair) : 'time.ten-in-group',
         answer: wholeAnswer(Math.floor(total / (pair.factor === 60 ? 100 : 10)), locale),
       },
       ...(rest > 0

@@ -77,7 +77,7 @@ export const TIME_UNIT_SKILLS: readonly Skill[] = [
       },
       {
         id: 'minutes-and-seconds',
-        ask: (context) => split(context.rng.int(65, 290), MINUTES, context),
+        ask: (context) => split(context.rng.int(1, 4) * 60 + context.rng.int(5, 50), MINUTES, context),
         dayKinds: ['whole'],
         askOn: (day, context) => {
           const seconds = wholeOn(day, 61, 1400);
