@@ -22,12 +22,14 @@ const LARGEST_LINE = 100_000;
 /**
  * A drawing for "47 + 38" or "63 - 29" (open number line, whole numbers under 100 000), "7 * 8" (array, both up to 12),
  * "2 * 47" or "86 / 2" (bar in two, or in twos where the steps count these) and "3/4 * 20" (bar in equal parts); null
- * for everything else, for answers that are not plain numbers, and where there is nothing to draw (adding 0, fractions
- * that do not come out whole).
+ * for everything else, for answers that are not plain numbers, for steps told in money, and where there is nothing to
+ * draw (adding 0, fractions that do not come out whole).
  */
 export function strategyFigure(question: Strategic): FigureSpec | null {
   const { expression, answer } = question;
   if (expression === null || answer.kind !== 'number') return null;
+  // Steps told in money are not shown by a drawing of bare cents, or of how many coins there are.
+  if (question.strategy.some((line) => /[$£€]|\d[cp]\b/.test(line))) return null;
   const figure = drawing(expression.replace(/[()]/g, ''), expression.includes('('), question.strategy);
   return figure !== null && figure.result === Number(answer.value) ? figure.spec : null;
 }
