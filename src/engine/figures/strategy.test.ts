@@ -173,6 +173,12 @@ describe('no drawing', () => {
     expect(figureFor('5 + 3', 8, [], 'money')).toBeNull();
   });
 
+  it('for steps told in money: bare cents, or how many coins, would not show them', () => {
+    expect(figureFor('1 + 1', 2, ['50c + 10c = 60c'])).toBeNull();
+    expect(figureFor('800 - 760', 40, ['$7.60 + 40c = $8'])).toBeNull();
+    expect(figureFor('800 - 760', 40, ['760 + 40 = 800'])).not.toBeNull();
+  });
+
   it('when the expression does not give the answer', () => {
     expect(figureFor('47 + 38', 75)).toBeNull();
   });
