@@ -138,6 +138,25 @@ describe('ten numbered sets', () => {
 });
 
 it.each([
+  ['cards', 6],
+  ['pupil', 5.4],
+] as const)(
+  'no letter on %s, in a picture or outside, is smaller than %d points',
+  async (document, points) => {
+    const sets = [10, 12, 16]
+      .flatMap((cards) => [...chainSets(4, [2, 3], cards), ...chainSets(4, [5, 6], cards)])
+      .map((set, at) => ({ ...set, number: at + 1 }));
+    const { pdf } = await printKit(chainRequest(document, sets, 'A4', { backs: false }));
+    for (const { words } of wordsOf(pdf)) {
+      const tall = ({ top, bottom }: Word) => bottom - top;
+      // "set" stands on every strip in seven points, and in larger ones in a heading.
+      const point = Math.min(...words.filter(({ text }) => text === 'set').map(tall)) / 7;
+      for (const word of words) expect(tall(word) / point, word.text).toBeGreaterThan(points - 0.06);
+    }
+  },
+);
+
+it.each([
   [1, 2],
   [3, 4],
   [5, 6],

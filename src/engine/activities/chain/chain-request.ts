@@ -10,7 +10,13 @@ export interface ChainRequest extends Omit<SupplyRequest, 'suits'> {
 }
 
 export interface ChainError {
-  readonly code: SupplyError['code'] | 'chain.cards' | 'chain.few' | 'chain.place' | 'chain.swap';
+  readonly code:
+    | SupplyError['code']
+    | 'chain.cards'
+    | 'chain.few'
+    | 'chain.room'
+    | 'chain.place'
+    | 'chain.swap';
   readonly message: string;
   readonly hint: string;
   readonly mend?: SupplyMend;

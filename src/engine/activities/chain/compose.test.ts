@@ -107,6 +107,17 @@ describe('composeChain', () => {
     });
   });
 
+  it('asks nothing whose picture a strip is too small for, and says so', () => {
+    const calendar = composeChain({ ...BASE, years: [3], skills: ['time.calendar'], cards: 12 });
+    expect(calendar).toMatchObject({
+      ok: false,
+      error: { code: 'chain.room', message: expect.stringMatching(/pictures would be too small to read/) },
+    });
+    // Strips of shorter chains are taller.
+    const graph = composeChain({ ...BASE, years: [5], skills: ['data.line'], cards: 12 });
+    expect(graph).toMatchObject({ ok: false, error: { code: 'chain.room', mend: { cards: 10 } } });
+  });
+
   it.each([
     [{ cards: 5 }, 'chain.cards'],
     [{ cards: 17 }, 'chain.cards'],

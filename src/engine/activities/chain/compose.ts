@@ -9,6 +9,7 @@ import {
   type SupplyOrder,
   type SupplyPlan,
   type SupplyMend,
+  type SupplyRequest,
   wideningHint,
   wideningMend,
 } from '../supply.js';
@@ -24,6 +25,7 @@ import {
 import { chainLabels } from './labels.js';
 import { answerForm, proveChain } from './proof.js';
 import { placesFor, QuestionPool } from './sequence.js';
+import { fitsStrip } from './strip-room.js';
 
 /** Draws before the pool is taken as all there is. */
 const MOST_DRAWS = 300;
@@ -46,12 +48,12 @@ export function composeChain(request: ChainRequest): ChainResult {
   const size = request.cards ?? USUAL_CARDS;
   const problem = problemWithCards(size);
   if (problem) return { ok: false, error: problem };
-  const plan = planSupply(withUsualSuccess(request));
+  const wish = withUsualSuccess(request);
+  const plan = planSupply(stripsOnly(wish, size));
   if (!plan.ok) return plan;
   const order = request.order ?? 'graded';
   const found = findChain(plan.value, size, order);
-  if (found) return finish(request, order, found);
-  return { ok: false, error: refusal(plan.value, size, order) };
+  return found ? finish(request, order, found) : { ok: false, error: refusal(wish, plan.value, size, order) };
 }
 
 /** A child must get every question right to finish alone, so none of the map's hardest come unless they were chosen. */
@@ -60,6 +62,11 @@ const LEAST_SUCCESS = 0.5;
 /** The request with the success that a chain asks for unless it was said otherwise. */
 export function withUsualSuccess(request: ChainRequest): ChainRequest {
   return request.success || request.skills?.length ? request : { ...request, success: [LEAST_SUCCESS, 1] };
+}
+
+/** The request without questions whose pictures a strip is too small for. */
+export function stripsOnly(request: ChainRequest, cards: number): SupplyRequest {
+  return { ...request, suits: (question) => fitsStrip(question, cards, request.locale) };
 }
 
 function findChain(plan: SupplyPlan, size: number, order: SupplyOrder): Found | null {
@@ -224,20 +231,31 @@ function finish(request: ChainRequest, order: SupplyOrder, found: Found): ChainR
   return { ok: true, value: chain };
 }
 
-/** Says how many strips these questions do give: found by making such a chain. */
-function refusal(plan: SupplyPlan, size: number, order: SupplyOrder): ChainError {
+/** Says how many strips these questions do give: found by making such a chain, whose strips may be larger too. */
+function refusal(wish: ChainRequest, plan: SupplyPlan, size: number, order: SupplyOrder): ChainError {
+  const anyPicture = planSupply(wish);
+  const isRoom = anyPicture.ok && findChain(anyPicture.value, size, order) !== null;
   for (let smaller = size - 1; smaller >= FEWEST_CARDS; smaller--) {
-    if (findChain(plan, smaller, order)) {
-      return refusalWith(plan, size, `Choose ${smaller} strips`, { cards: smaller });
-    }
+    const other = planSupply(stripsOnly(wish, smaller));
+    if (other.ok && findChain(other.value, smaller, order))
+      return refusalWith(plan, size, isRoom, `Choose ${smaller} strips`, { cards: smaller });
   }
-  return refusalWith(plan, size, 'Choose other skills');
+  return refusalWith(plan, size, isRoom, 'Choose other skills');
 }
 
-function refusalWith(plan: SupplyPlan, size: number, instead: string, mend: SupplyMend = {}): ChainError {
+function refusalWith(
+  plan: SupplyPlan,
+  size: number,
+  isRoom: boolean,
+  instead: string,
+  mend: SupplyMend = {},
+): ChainError {
+  const message = isRoom
+    ? `Too few questions of ${sourceName(plan)} fit the strips of a chain of ${size}: their pictures would be too small to read.`
+    : `A chain of ${size} strips is too long for ${sourceName(plan)}: too few answers differ, or typical mistakes would pass unseen.`;
   return {
-    code: 'chain.few',
-    message: `A chain of ${size} strips is too long for ${sourceName(plan)}: too few answers differ, or typical mistakes would pass unseen.`,
+    code: isRoom ? 'chain.room' : 'chain.few',
+    message,
     hint: `${instead}, or ${wideningHint(plan)}.`,
     mend: { ...mend, ...wideningMend(plan) },
   };

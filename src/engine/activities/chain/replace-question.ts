@@ -6,7 +6,7 @@ import { hashText, Rng } from '../../random/rng.js';
 import { drawQuestions, planSupply, type SuppliedQuestion } from '../supply.js';
 import type { Chain, ChainCard } from './chain.js';
 import type { ChainRequest, ChainResult } from './chain-request.js';
-import { withUsualSuccess } from './compose.js';
+import { stripsOnly, withUsualSuccess } from './compose.js';
 import { proveChain } from './proof.js';
 
 /** Draws before the chain is said to have room for nothing else there. */
@@ -38,7 +38,7 @@ export function replaceQuestion(
   }
   const seed = hashText(`${request.seed}/${place}/${turn}`) | 0;
   const due = request.due ? { due: new Rng(seed).fork('due').shuffle(request.due) } : {};
-  const plan = planSupply(withUsualSuccess({ ...request, ...due, seed }));
+  const plan = planSupply(stripsOnly(withUsualSuccess({ ...request, ...due, seed }), chain.cards.length));
   if (!plan.ok) return plan;
   const taken = new Set(chain.cards.flatMap(({ question }) => (question ? [foldText(question.text)] : [])));
   let near: Chain | null = null;

@@ -1,6 +1,5 @@
 // The trail composer: request -> trail. First a picture that fits in one way only, then questions whose answers all differ,
 // each on a tile where its answer has room.
-import { measureFigure } from '../../figures/draw.js';
 import type { LocaleId } from '../../numbers/locale.js';
 import type { Question } from '../../questions/question.js';
 import { Rng } from '../../random/rng.js';
@@ -11,6 +10,7 @@ import {
   type SupplyRequest,
   supplyQuestions,
 } from '../supply.js';
+import { pictureFits } from '../picture-room.js';
 import { answerShapes, placeAnswer } from './answer-shape.js';
 import { codeName, EAST, NORTH, sideName, SOUTH, WEST } from './codes.js';
 import { proveTrail } from './proof.js';
@@ -199,13 +199,9 @@ export function longestTextOn(side: number): number {
 }
 
 /** Whether a question's figure, if it has one, stays readable beside its text in a cell of this side (mm). */
-export function fitsCell({ figure, text }: Question, side: number, locale: LocaleId): boolean {
-  if (!figure) return true;
-  const { leastWidthMm, widthMm, heightMm } = measureFigure(figure, { locale });
-  const roomMm = side - 6;
-  const lines = Math.ceil((text.length * 1.9) / roomMm);
-  const leastHeightMm = (heightMm * leastWidthMm) / widthMm;
-  return leastWidthMm <= roomMm && leastHeightMm <= roomMm - lines * 4.4;
+export function fitsCell(question: Question, side: number, locale: LocaleId): boolean {
+  const room = { widthMm: side - 6, heightMm: side - 6, gapMm: 0, besideMm: null };
+  return pictureFits(question, room, locale);
 }
 
 /** Questions by cell: long answers first, each on any tile with room for large letters, or else on the roomiest; null when one fits nowhere. */

@@ -1,5 +1,6 @@
 // The strips of a chain on card stock: two columns, in shuffled order, with set number and label on the backs.
 import type { Chain } from '#engine/activities/chain/chain.js';
+import { MOST_STRIP_ROWS, STRIP_COLUMNS, STRIP_WIDTH_MM } from '#engine/activities/chain/strip-room.js';
 import type { LocaleId } from '#engine/numbers/locale.js';
 import type { KitSet } from '../../kit-request.js';
 import { textPieces } from '../../text/rich-text.js';
@@ -9,13 +10,8 @@ import { type CardGrid, cardGrid, placeBehind, placeOf } from './card-grid.js';
 import { audienceOf } from './audience.js';
 import { CAUTION, printHint, seedNote } from './notes.js';
 
-const COLUMNS = 2;
 const USUAL_ROWS = 5;
 const LARGE_ROWS = 4;
-/** Lower strips would leave a picture too small to read. */
-const MOST_ROWS = 6;
-/** Letters grow from there. */
-export const USUAL_WIDTH_MM = 95;
 const LARGE_GROWTH = 1.3;
 /** Taller strips would leave a question alone in much white. */
 const TALLEST_MM = { A4: 54, Letter: 54, A3: 78 } as const;
@@ -37,8 +33,8 @@ export function* chainCardParts(composer: KitComposer<Chain>): Generator<PartDat
   const { options, paper } = composer;
   const sheets = options.cutting === 'by stack' ? stackedSheets(composer) : setSheets(composer);
   for (const sheet of sheets) {
-    const rows = options.largePrint ? LARGE_ROWS : Math.ceil(sheet.strips.length / COLUMNS);
-    const grid = cardGrid(paper, COLUMNS, rows, {
+    const rows = options.largePrint ? LARGE_ROWS : Math.ceil(sheet.strips.length / STRIP_COLUMNS);
+    const grid = cardGrid(paper, STRIP_COLUMNS, rows, {
       widthMm: 1000,
       heightMm: options.largePrint ? 1000 : TALLEST_MM[paper],
     });
@@ -50,7 +46,7 @@ export function* chainCardParts(composer: KitComposer<Chain>): Generator<PartDat
       paper: paperData(paper),
       grid,
       lowInk: options.lowInk ?? false,
-      grow: (grid.cardWidth / USUAL_WIDTH_MM) * (options.largePrint ? LARGE_GROWTH : 1),
+      grow: (grid.cardWidth / STRIP_WIDTH_MM) * (options.largePrint ? LARGE_GROWTH : 1),
       notes: notesOf(sheet, grid, hasBacks),
       cards: strips.map(({ set, at, place }) => ({ ...place, ...stripData(set, at, options.locale) })),
       backs: hasBacks
@@ -69,7 +65,7 @@ export function* chainCardParts(composer: KitComposer<Chain>): Generator<PartDat
 function setSheets({ sets, options }: KitComposer<Chain>): Sheet[] {
   return sets.flatMap((set) => {
     const strips = set.activity.printOrder.map((at) => ({ set, at }));
-    const most = COLUMNS * (options.largePrint ? LARGE_ROWS : MOST_ROWS);
+    const most = STRIP_COLUMNS * (options.largePrint ? LARGE_ROWS : MOST_STRIP_ROWS);
     const count = Math.ceil(strips.length / most);
     const perSheet = Math.ceil(strips.length / count);
     return Array.from({ length: count }, (_, k) => ({
@@ -81,7 +77,7 @@ function setSheets({ sets, options }: KitComposer<Chain>): Sheet[] {
 
 /** Sets in groups of as many as a sheet has places, usually ten: the n-th place of every sheet of a group belongs to its n-th set. */
 function stackedSheets({ sets, options: { largePrint } }: KitComposer<Chain>): Sheet[] {
-  const perSheet = COLUMNS * (largePrint ? LARGE_ROWS : USUAL_ROWS);
+  const perSheet = STRIP_COLUMNS * (largePrint ? LARGE_ROWS : USUAL_ROWS);
   const groups = Array.from({ length: Math.ceil(sets.length / perSheet) }, (_, k) =>
     sets.slice(k * perSheet, (k + 1) * perSheet),
   );
