@@ -10,6 +10,11 @@ export const ADDITIVE_MISCONCEPTIONS = {
     help: 'Touch the starting number on a number line, then count the jumps, not the numbers.',
     source: 'from memory (Fuson 1992)',
   },
+  'count.too-far': {
+    does: 'goes one step too far',
+    help: 'Stop at each number on the way and ask: is this already the one?',
+    source: COMMON,
+  },
   'count.wrong-way': {
     does: 'goes the wrong way along the numbers',
     help: 'Say “more” and “less” while stepping right and left on a number line.',
@@ -53,6 +58,11 @@ export const ADDITIVE_MISCONCEPTIONS = {
   'place.only-the-digit': {
     does: 'gives the digit in that place instead of how many there are altogether',
     help: 'Bundle the hundreds back into tens: how many bundles of ten are there in all?',
+    source: COMMON,
+  },
+  'place.next-word': {
+    does: 'gives the number that comes next in counting',
+    help: 'Keep a strip of the numbers with their words in sight and touch both together.',
     source: COMMON,
   },
   'place.zero-lost': {

@@ -32,11 +32,11 @@ const withinFive = templateOf<readonly [a: number, b: number, form: 'sum' | 'tak
       slips: wholeSlips(
         [
           [
-            form === 'sum' ? 'operation.swapped' : 'missing.adds-all',
+            form === 'missing' ? 'missing.adds-all' : 'operation.swapped',
             form === 'sum' ? Math.abs(a - b) : total + a,
           ],
-          ['count.off-by-one', value + 1],
-          ['fact.one-out', value - 1],
+          ['count.off-by-one', form === 'sum' ? value - 1 : value + 1],
+          ['fact.one-out', form === 'sum' ? value + 1 : value - 1],
         ],
         locale,
       ),

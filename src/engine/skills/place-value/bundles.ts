@@ -224,7 +224,7 @@ function onLine(id: string, spans: readonly (readonly [from: number, to: number,
           { misconception: 'meas.scale-by-ones', answer: decimalAnswer(slip(line.from + line.at), locale) },
           {
             misconception: 'count.off-by-one',
-            answer: decimalAnswer(slip(toNumber(value) + toNumber(step)), locale),
+            answer: decimalAnswer(slip(toNumber(value) - toNumber(step)), locale),
           },
         ],
         figure: {

@@ -17,8 +17,8 @@ const glance = templateOf<readonly [count: number, layout: 'dice' | 'row']>({
     strategy: [count > 3 ? `See ${count - 2} and 2 more: ${count}` : `See ${count} at once`],
     slips: wholeSlips(
       [
-        ['count.off-by-one', count + 1],
-        ['fact.one-out', count - 1],
+        ['shape.one-short', count + 1],
+        ['shape.one-short', count > 1 ? count - 1 : null],
       ],
       locale,
     ),
@@ -39,7 +39,7 @@ const twoGroups = templateOf<readonly [a: number, b: number]>({
       [
         ['addend.left-out', a],
         ['fact.one-out', a + b - 1],
-        ['count.off-by-one', a + b + 1],
+        ['shape.one-short', a + b + 1],
       ],
       locale,
     ),

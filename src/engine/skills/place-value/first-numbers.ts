@@ -66,7 +66,7 @@ const nextParity = templateOf<readonly [n: number, parity: number]>({
       slips: wholeSlips(
         [
           ['parity.swapped', n + 3 - step],
-          ['count.off-by-one', n + step + 2],
+          ['count.too-far', n + step + 2],
           ['count.wrong-way', n - step],
         ],
         locale,
@@ -123,8 +123,8 @@ const nextTen = templateOf<readonly [n: number, up: boolean]>({
       slips: wholeSlips(
         [
           ['count.wrong-way', up ? 10 * (Math.ceil(n / 10) - 1) : 10 * (Math.floor(n / 10) + 1)],
-          ['place.wrong-step', up ? n + 10 : n - 10],
-          ['count.off-by-one', up ? ten + 10 : ten - 10],
+          ['multiples.adds-the-step', up ? n + 10 : n - 10],
+          ['count.too-far', up ? ten + 10 : ten - 10],
         ],
         locale,
       ),

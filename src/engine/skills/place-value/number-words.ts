@@ -51,7 +51,7 @@ function teenOrTy(n: number): number | null {
 const SLIPS_IN_WORDS = [
   ['place.reversed', swappedEnd],
   ['place.teen-and-ty', teenOrTy],
-  ['count.off-by-one', (n: number) => (n < 13 ? n + 1 : null)],
+  ['place.next-word', (n: number) => (n < 13 ? n + 1 : null)],
 ] as const;
 
 const sizeOfWords = (n: number) => heardParts(n).length * 0.3 + (String(n).includes('0') ? 0.4 : 0);
@@ -82,7 +82,7 @@ function toDigits(range: NumberRange): Template {
             ['place.zero-lost', withoutZeros(n)],
             ['place.reversed', swappedEnd(n)],
             ['place.teen-and-ty', teenOrTy(n)],
-            ['count.off-by-one', n < 10 ? n + 1 : null],
+            ['place.next-word', n < 10 ? n + 1 : null],
           ],
           locale,
         ),

@@ -22,7 +22,7 @@ const neighbours = partTemplates('neighbour', ({ value, form, text, expr, rng, t
     ],
     slips: [
       ['count.wrong-way', up ? rational(floor(value)) : rational(whole + 1)],
-      ['count.off-by-one', up ? rational(whole + 1) : whole > 0 ? rational(whole - 1) : null],
+      ['count.too-far', up ? rational(whole + 1) : whole > 0 ? rational(whole - 1) : null],
     ],
     uses: `finds the ${unit} just ${up ? 'after' : 'before'} ${text}`,
     ...(value.n < 20 * value.d

@@ -56,7 +56,7 @@ export function moreOrLess(range: NumberRange, steps: readonly number[], feature
             ['place.no-rename', crosses && up ? n - digit * size : null],
             ['count.wrong-way', n - step],
             ['place.wrong-step', up ? n + wrongPlace : n - wrongPlace],
-            ['count.off-by-one', size === 1 ? n + 2 * step : null],
+            ['count.too-far', size === 1 ? n + 2 * step : null],
           ],
           locale,
         ),
