@@ -61,7 +61,7 @@ function read(range: NumberRange): Template {
       slips: wholeSlips(
         [
           ['roman.always-adds', allAdded(toRoman(n))],
-          ['roman.letters-mixed', lettersMixed(n)],
+          ['roman.letters-mixed', misread(n)],
         ],
         locale,
       ),
@@ -70,11 +70,30 @@ function read(range: NumberRange): Template {
   });
 }
 
-/** What a number becomes when L is taken for X, or X for L, or V for X; null where none of them stands. */
-function lettersMixed(n: number): number | null {
-  if (n % 100 >= 50) return n - 40;
-  if (n >= 10) return n + 40;
-  return n >= 5 && n <= 8 ? n + 5 : null;
+/** Letters taken for one another, in the order in which they are looked for. */
+const MIXED_LETTERS = [
+  ['L', 'C'],
+  ['V', 'X'],
+  ['D', 'M'],
+  ['C', 'L'],
+  ['X', 'V'],
+] as const;
+
+/** The numeral as it stands to a child who takes one of its letters for another; null for I, II and III. */
+function lettersMixed(roman: string): string | null {
+  const mixed = MIXED_LETTERS.find(([letter]) => roman.includes(letter));
+  return mixed === undefined ? null : roman.replaceAll(mixed[0], mixed[1]);
+}
+
+/** What letters in any order come to: a smaller one before a larger one is taken away. */
+function readAsWritten(letters: string): number {
+  const worths = [...letters].map((letter) => WORTH[letter] ?? 0);
+  return worths.reduce((sum, worth, i) => (worth < (worths[i + 1] ?? 0) ? sum - worth : sum + worth), 0);
+}
+
+function misread(n: number): number | null {
+  const mixed = lettersMixed(toRoman(n));
+  return mixed === null ? null : readAsWritten(mixed);
 }
 
 function write(range: NumberRange): Template {
@@ -86,9 +105,8 @@ function write(range: NumberRange): Template {
       const slips: DraftSlip[] = TAKES_AWAY.test(toRoman(n))
         ? [{ misconception: 'roman.always-adds', answer: wordAnswer(onlyAdding(n)) }]
         : [];
-      const mixed = lettersMixed(n);
-      if (mixed !== null)
-        slips.push({ misconception: 'roman.letters-mixed', answer: wordAnswer(toRoman(mixed)) });
+      const mixed = lettersMixed(toRoman(n));
+      if (mixed !== null) slips.push({ misconception: 'roman.letters-mixed', answer: wordAnswer(mixed) });
       return {
         text: `How is ${formatWhole(n, locale)} written in Roman numerals?`,
         answer: wordAnswer(toRoman(n)),
@@ -123,7 +141,7 @@ const year = templateOf<number>({
     slips: wholeSlips(
       [
         ['roman.always-adds', allAdded(toRoman(n))],
-        ['roman.letters-mixed', n + 90],
+        ['roman.letters-mixed', misread(n)],
       ],
       locale,
     ),
