@@ -15,8 +15,13 @@ export const EXTENDING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'negative.size-not-order': {
-    does: 'takes the number that looks bigger, although it is below zero',
+    does: 'orders numbers below zero by their size, as if they were above it',
     help: 'Hold a thermometer upright and ask which of the two is lower.',
+    source: COMMON,
+  },
+  'negative.same-number': {
+    does: 'gives the number itself instead of its opposite',
+    help: 'Fold a number line at zero and see where the number lands.',
     source: COMMON,
   },
   'negative.opposite-is-double': {

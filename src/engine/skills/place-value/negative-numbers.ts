@@ -31,22 +31,20 @@ const countThrough = templateOf<readonly [start: number, step: number, up: boole
   draft: ([start, step, up], { locale }) => {
     const say = (value: number) => formatWhole(value, locale);
     const way = up ? step : -step;
-    const shown = [start, start + way, start + 2 * way];
-    const next = start + 3 * way;
+    const last = start + 2 * way;
+    const shown = [start, start + way, last];
+    const next = last + way;
     return {
       text: `What comes next: ${shown.map(say).join(', ')}, ?`,
       answer: wholeAnswer(next, locale),
-      expression: `${operand(shown[2] ?? 0)} ${up ? '+' : '-'} ${step}`,
+      expression: `${operand(last)} ${up ? '+' : '-'} ${step}`,
       features: { size: step === 1 ? 0 : 0.5, adjust: start % step === 0 ? 0 : 0.4 },
-      strategy: [
-        `The step is ${step} ${up ? 'up' : 'down'}`,
-        `After ${say(shown[2] ?? 0)} comes ${say(next)}`,
-      ],
+      strategy: [`The step is ${step} ${up ? 'up' : 'down'}`, `After ${say(last)} comes ${say(next)}`],
       slips: wholeSlips(
         [
-          ['negative.sign-lost', -next],
-          ['negative.turned-round', (shown[2] ?? 0) - way],
-          ['negative.zero-counted', next - Math.sign(way)],
+          ['negative.sign-lost', next < 0 ? -next : null],
+          ['pattern.wrong-way', last - way],
+          ['negative.zero-counted', last * next <= 0 ? next - Math.sign(way) : null],
         ],
         locale,
         true,
@@ -103,7 +101,7 @@ const opposite = templateOf<readonly [n: number, negative: boolean]>({
       strategy: [`It is as far from 0 on the other side: ${formatWhole(-shown, locale)}`],
       slips: wholeSlips(
         [
-          ['negative.sign-lost', shown],
+          ['negative.same-number', shown],
           ['negative.opposite-is-double', 2 * shown],
         ],
         locale,
