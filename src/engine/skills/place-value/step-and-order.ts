@@ -115,6 +115,8 @@ export function greatestOrLeast(range: NumberRange, limit: number): Template {
       const answer = greatest ? high : low;
       const byLast =
         [...numbers].sort((a, b) => (greatest ? (b % 10) - (a % 10) : (a % 10) - (b % 10)))[0] ?? answer;
+      // Where the last digits are the same, they lead nobody away from the answer.
+      const lastMisleads = byLast % 10 !== answer % 10;
       const listed = numbers.map(say);
       const two = numbers.length === 2;
       return {
@@ -130,7 +132,7 @@ export function greatestOrLeast(range: NumberRange, limit: number): Template {
         ],
         slips: wholeSlips(
           [
-            ['compare.last-digit', byLast],
+            ['compare.last-digit', lastMisleads ? byLast : null],
             ['compare.reversed', greatest ? low : high],
           ],
           locale,
