@@ -115,6 +115,11 @@ export const ADDITIVE_MISCONCEPTIONS = {
     help: 'Mark the two neighbours and the halfway point on a number line.',
     source: COMMON,
   },
+  'round.halfway-down': {
+    does: 'rounds a number exactly halfway down instead of up',
+    help: 'Mark the halfway point on a number line and agree: from here on it goes up.',
+    source: COMMON,
+  },
   'round.wrong-place': {
     does: 'rounds to a different place from the one asked for',
     help: 'Say the two neighbours first: the tens on each side, or the hundreds on each side.',

@@ -69,6 +69,11 @@ export const PICTURING_MISCONCEPTIONS = {
     help: 'Write what the whole circle stands for in the middle, then share it out.',
     source: COMMON,
   },
+  'place.arranged-as-given': {
+    does: 'leaves the digits in the order in which they are given',
+    help: 'Write each digit on a card and move the cards about.',
+    source: COMMON,
+  },
   'place.arranged-upward': {
     does: 'puts the digits in the opposite order',
     help: 'Ask which digit should stand in the largest place.',

@@ -65,7 +65,7 @@ function fromDigits(count: number, asks: readonly Ask[]) {
           [
             ['place.arranged-upward', isGreatest ? up : down],
             ['rule.one-step', kind ? plain : null],
-            ['place.neighbour', joined(digits) === right ? null : joined(digits)],
+            ['place.arranged-as-given', joined(digits)],
           ],
           locale,
         ),
@@ -131,7 +131,7 @@ function riddle(places: number) {
           [
             ['place.reversed', joined([...digits.slice(0, -2), ones, tens])],
             ['rule.one-step', joined([...digits.slice(0, -1), tens])],
-            ['fact.one-out', n + 1],
+            ['fact.one-out', ones === 9 ? n - 1 : n + 1],
           ],
           locale,
         ),
@@ -179,9 +179,9 @@ const roundsTo = templateOf<Rounded>({
       ],
       slips: wholeSlips(
         [
-          ['inequality.end-included', least ? right + 1 : right + 1],
+          ['round.halfway-down', right + 1],
           ['round.cut-off', least ? target : target + unit - 1],
-          ['place.neighbour', least ? target - unit / 20 : null],
+          ['round.wrong-place', least ? target - unit / 20 : null],
         ],
         locale,
       ),
