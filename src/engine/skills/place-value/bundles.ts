@@ -52,12 +52,12 @@ const teenParts = templateOf<readonly [n: number, ask: 'ones' | 'whole' | 'ten']
             ]
           : ask === 'ten'
             ? [
-                ['place.only-the-digit', 1],
+                ['place.face-value', 1],
                 ['missing.adds-all', n + ones],
               ]
             : [
                 ['place.written-as-heard', Number(`10${ones}`)],
-                ['place.only-the-digit', 1 + ones],
+                ['place.face-value', 1 + ones],
               ],
         locale,
       ),
@@ -108,7 +108,7 @@ function bundles(id: string, unit: 10 | 100) {
             : [
                 ['place.face-value', count],
                 ['times.zero-count', value * 10],
-                ['place.written-as-heard', count + unit],
+                ['times.as-plus', count + unit],
               ],
           locale,
         ),
@@ -138,7 +138,7 @@ function bundleSize(sizes: readonly BundleSize[]) {
         strategy: [`${count} × ${part} = ${unit}`],
         slips: wholeSlips(
           [
-            ['place.value-for-count', count === 10 ? 100 : 10],
+            [part === 1 ? 'place.neighbour' : 'place.value-for-count', count === 10 ? 100 : 10],
             ['place.face-value', 1],
           ],
           locale,
@@ -290,8 +290,8 @@ const partOfWhole = (id: string, whole: number) =>
         ],
         slips: wholeSlips(
           [
-            ['fractions.one-part-only', step],
-            ['meas.scale-by-ones', parts * many],
+            ['ratio.one-group', step],
+            ['pie.slices-counted', many > 1 ? many : parts],
             ['times.neighbour', step * (many + 1)],
           ],
           locale,

@@ -63,16 +63,20 @@ const partition = numericTemplate({
     const cut = x.pick(cuts);
     const rest = subtract(x.value, cut);
     const asksRest = x.rng.chance(0.6);
+    const wanted = asksRest ? rest : cut;
+    const digits = digitsOf(x.t(wanted)).filter((digit) => digit > 0);
     const restDigits = digitsOf(x.t(rest)).filter((digit) => digit > 0).length;
     return {
       text: asksRest ? `${x.text} = ${x.t(cut)} + ?` : `${x.text} = ? + ${x.t(rest)}`,
-      value: asksRest ? rest : cut,
+      value: wanted,
       expression: asksRest ? `${x.expr} - ${x.e(cut)}` : `${x.expr} - ${x.e(rest)}`,
       features: { unknownInside: true, size: restDigits > 2 ? 0.6 : 0, adjust: -0.5 },
       strategy: [`${x.t(cut)} + ${x.t(rest)} = ${x.text}`],
       slips: [
         ['missing.adds-all', add(x.value, asksRest ? cut : rest)],
-        ['place.only-the-digit', digitsOf(x.t(asksRest ? rest : cut)).find((digit) => digit > 0) ?? null],
+        ['place.face-value', digits.length === 1 ? (digits[0] ?? null) : null],
+        ['place.value-for-count', wanted.d === 1 ? Number(String(wanted.n).replace(/0+$/, '')) : null],
+        ['place.zero-lost', wanted.d === 1 ? Number(String(wanted.n).replace(/0+(?=[1-9])/g, '')) : null],
       ],
       uses: `takes ${x.text} apart`,
     };

@@ -29,8 +29,9 @@ function writtenAsHeard(n: number): number | null {
 }
 
 function withoutZeros(n: number): number | null {
-  const short = Number(String(n).replaceAll('0', ''));
-  return String(n).includes('0') && short > 0 ? short : null;
+  const digits = String(n);
+  const short = n < 1000 ? digits.replaceAll('0', '') : digits.replace(/0+(?=[1-9]+0*$)/, '');
+  return short !== digits && short !== '' ? Number(short) : null;
 }
 
 function swappedEnd(n: number): number | null {

@@ -220,6 +220,7 @@ export function restOf(range: NumberRange): Template {
     draft: ([n, part], { locale }) => {
       const say = (value: number) => formatWhole(value, locale);
       const rest = n - part;
+      const single = placeParts(rest).length === 1;
       const isTop = String(part).length === String(n).length;
       return {
         text: `${say(n)} = ${say(part)} + ?`,
@@ -230,8 +231,9 @@ export function restOf(range: NumberRange): Template {
         slips: wholeSlips(
           [
             ['missing.adds-all', n + part],
-            ['place.face-value', Number(String(rest)[0]) === rest ? null : Number(String(rest)[0])],
-            ['place.neighbour', rest * 10],
+            ['place.face-value', single ? Number(String(rest)[0]) : null],
+            ['place.neighbour', single ? rest * 10 : null],
+            ['place.zero-lost', Number(String(rest).replace(/0+(?=[1-9])/g, ''))],
           ],
           locale,
         ),
