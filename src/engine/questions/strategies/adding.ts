@@ -55,7 +55,9 @@ export function addSteps(a: number, b: number, say: SayWhole): string[] {
   if (b > 9 && a > 9 && roundJustAbove(a) !== null) return addSteps(b, a, say);
   if (a < b && b > 9) {
     const turned = addSteps(b, a, say);
-    return turned.length > 1 ? [`Start with the larger number: ${say(b)} + ${say(a)}`, ...turned] : turned;
+    // Said only where the steps do start there: 15 + 10 starts with its tens.
+    const startsThere = turned.length > 1 && turned[0]?.startsWith(`${say(b)} + `) === true;
+    return startsThere ? [`Start with the larger number: ${say(b)} + ${say(a)}`, ...turned] : turned;
   }
   if (b < 10) {
     const toTen = (10 - (a % 10)) % 10;

@@ -1,6 +1,6 @@
 // Bundles of ten, teens, which group has more, and numbers on a line with marked steps.
 import { formatWhole } from '../../numbers/format.js';
-import { rational, toNumber } from '../../numbers/rational.js';
+import { multiply, rational, toNumber } from '../../numbers/rational.js';
 import { decimalAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { operand, shown } from '../measuring/quantity.js';
@@ -26,7 +26,11 @@ const moreDots = templateOf<readonly [left: number, right: number, ask: 'more' |
         size: Math.max(left, right) > 6 ? 0.6 : 0,
         adjust: ask === 'fewer' ? 0.3 : -0.2,
       },
-      strategy: [`${Math.max(left, right)} is more than ${Math.min(left, right)}`],
+      strategy: [
+        ask === 'more'
+          ? `${Math.max(left, right)} is more than ${Math.min(left, right)}`
+          : `${Math.min(left, right)} is less than ${Math.max(left, right)}`,
+      ],
       figure: { kind: 'dots', groups: [left, right], layout: 'row' },
     });
   },
@@ -206,6 +210,7 @@ function onLine(id: string, spans: readonly (readonly [from: number, to: number,
     draft: (line, { locale }) => {
       const step = rational(Math.round((line.to - line.from) * 1000), 1000 * line.steps);
       const start = rational(Math.round(line.from * 1000), 1000);
+      const jump = multiply(step, rational(line.at));
       const value = rational(start.n * step.d + line.at * step.n * start.d, start.d * step.d);
       const say = (n: number) => shown(rational(Math.round(n * 1000), 1000), locale);
       const slip = (n: number) => rational(Math.round(n * 1000), 1000);
@@ -216,9 +221,10 @@ function onLine(id: string, spans: readonly (readonly [from: number, to: number,
         features: { drawn: true, extraSteps: line.from === 0 ? 0.5 : 1, size: line.steps === 10 ? 0 : 0.4 },
         strategy: [
           `One step is ${say(line.to - line.from)} ÷ ${line.steps} = ${shown(step, locale)}`,
-          line.from === 0
-            ? `${line.at} × ${shown(step, locale)} = ${shown(value, locale)}`
-            : `${say(line.from)} + ${line.at} × ${shown(step, locale)} = ${shown(value, locale)}`,
+          `${line.at} × ${shown(step, locale)} = ${shown(jump, locale)}`,
+          ...(line.from === 0
+            ? []
+            : [`${say(line.from)} + ${shown(jump, locale)} = ${shown(value, locale)}`]),
         ],
         slips: [
           { misconception: 'meas.scale-by-ones', answer: decimalAnswer(slip(line.from + line.at), locale) },

@@ -19,6 +19,13 @@ const COMPARED: NumberRange = {
 
 const parityName = (n: number) => (n % 2 === 0 ? 'even' : 'odd');
 
+/** "7 is 3 pairs and 1 more", below ten. */
+function inPairs(n: number): string {
+  if (n === 1) return '1 has no partner';
+  const pairs = Math.floor(n / 2);
+  return `${n} is ${pairs} ${pairs === 1 ? 'pair' : 'pairs'}${n % 2 === 0 ? '' : ' and 1 more'}`;
+}
+
 const oddOrEven = templateOf<number>({
   id: 'odd-even',
   free: (rng) => rng.int(3, 199),
@@ -32,7 +39,11 @@ const oddOrEven = templateOf<number>({
       answer: choiceAnswer(parityName(n)),
       expression: null,
       features: { fewChoices: true, size: n < 20 ? 0 : n < 100 ? 0.5 : 1, adjust: differs ? 0.3 : 0 },
-      strategy: [`Only the ones matter: ${n % 10} is ${parityName(n)}, so ${say(n)} is ${parityName(n)}`],
+      strategy: [
+        n < 10
+          ? `${inPairs(n)}, so it is ${parityName(n)}`
+          : `Only the ones matter: ${n % 10} is ${parityName(n)}, so ${say(n)} is ${parityName(n)}`,
+      ],
       slips: [
         {
           misconception: differs ? 'parity.first-digit' : 'parity.swapped',
@@ -89,7 +100,7 @@ const sumParity = templateOf<readonly [a: number, b: number]>({
       features: { fewChoices: true, extraSteps: 2, size: a > 99 ? 0.5 : 0 },
       strategy: [
         `${say(a)} is ${parityName(a)} and ${b} is ${parityName(b)}`,
-        `An ${parityName(a)} and an ${parityName(b)} number together make an ${parityName(a + b)} one`,
+        `${a % 2 === b % 2 ? `Two ${parityName(a)} numbers` : `An ${parityName(a)} and an ${parityName(b)} number`} together make an ${parityName(a + b)} one`,
       ],
       slips: [{ misconception: 'parity.swapped', answer: choiceAnswer(parityName(a + b + 1)) }],
       usesNumber: `uses that ${say(a)} is ${parityName(a)}`,
@@ -116,7 +127,7 @@ const nextTen = templateOf<readonly [n: number, up: boolean]>({
       },
       strategy: [
         n % 10 === 0
-          ? `${say(n)} is a multiple of 10 itself, so go on to the next one`
+          ? `${say(n)} is a multiple of 10 itself, so go ${up ? 'on to the next' : 'back to the one before'}`
           : `${say(n)} has ${n % 10} ${n % 10 === 1 ? 'one' : 'ones'} beyond ${say(n - (n % 10))}`,
         `${say(n)} ${up ? '+' : '−'} ${Math.abs(ten - n)} = ${say(ten)}`,
       ],

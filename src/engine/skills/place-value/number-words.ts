@@ -28,6 +28,7 @@ function writtenAsHeard(n: number): number | null {
   return Number.isSafeInteger(joined) ? joined : null;
 }
 
+/** Without the zeros of the last empty place that something follows; to a thousand, also without those at the end. */
 function withoutZeros(n: number): number | null {
   const digits = String(n);
   const short = n < 1000 ? digits.replaceAll('0', '') : digits.replace(/0+(?=[1-9]+0*$)/, '');
@@ -105,7 +106,10 @@ function toWords(range: NumberRange): Template {
         answer: wordAnswer(wholeToWords(n, locale)),
         expression: null,
         features: { size: sizeOfWords(n), adjust: 0.4 },
-        strategy: heardParts(n).map((part) => `${say(part)} is ${wholeToWords(part, locale)}`),
+        strategy: [
+          ...heardParts(n).map((part) => `${say(part)} is ${wholeToWords(part, locale)}`),
+          ...(heardParts(n).length > 1 ? [`Together: ${wholeToWords(n, locale)}`] : []),
+        ],
         slips: SLIPS_IN_WORDS.flatMap(([misconception, wrong]) => {
           const value = wrong(n);
           return value === null || value === n
