@@ -243,7 +243,7 @@ function describe(
   const parts = [
     ticks.length === 0
       ? 'An open number line.'
-      : `A number line with ${ticks.length - 1 === 1 ? '1 equal step' : `${ticks.length - 1} equal steps`}.`,
+      : `A number line with ${ticks.length - 1 === 1 ? '1 step' : `${ticks.length - 1} equal steps`}.`,
   ];
   if (labels.length > 0) {
     parts.push(

@@ -74,7 +74,7 @@ export function bareSum(spec: SumSpec): Template {
     draft: ([a, b], { locale, rng }) => {
       const say = (n: number) => formatWhole(n, locale);
       const [first, second] = rng.chance(0.25) ? [b, a] : [a, b];
-      const figure = spec.figure?.(a, b);
+      const figure = spec.figure?.(first, second);
       return {
         text: `${say(first)} + ${say(second)}`,
         answer: wholeAnswer(a + b, locale),
