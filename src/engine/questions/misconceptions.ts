@@ -7,7 +7,7 @@ import { MEASURING_MISCONCEPTIONS } from './misconceptions/measuring.js';
 import { PICTURING_MISCONCEPTIONS } from './misconceptions/picturing.js';
 
 export interface Misconception {
-  /** What the child seems to do, plain and kind: "forgets to add the ten that was carried". Reads after "It looks as if the child ". */
+  /** What the child seems to do, plain and kind: "forgets to add what was carried". Reads after "It looks as if the child ". */
   readonly does: string;
   /** One sentence of what may help. */
   readonly help: string;

@@ -136,7 +136,7 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'carry.dropped': {
-    does: 'forgets to add the ten that was carried',
+    does: 'forgets to add what was carried',
     help: 'Write the carried ten where it will be added, or add the tens first.',
     source: 'from memory; common practice',
   },
@@ -146,7 +146,7 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: 'from memory; common practice',
   },
   'carry.extra': {
-    does: 'carries a ten that is not there',
+    does: 'carries into the next place although there is nothing to carry',
     help: 'Check the ones with a ten-frame: did they fill it?',
     source: COMMON,
   },
@@ -161,7 +161,7 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'complement.extra-ten': {
-    does: 'makes every place up to ten, which is one ten too many',
+    does: 'makes places up to ten and forgets that a full ten moves on',
     help: 'Count up: to the next ten first, then on in tens.',
     source: COMMON,
   },

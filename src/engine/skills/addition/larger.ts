@@ -1,7 +1,7 @@
 // Addition from Year 4 on: four digits and more, estimating, and two steps.
 import { formatWhole } from '../../numbers/format.js';
 import { wholeAnswer } from '../../questions/answer.js';
-import { carriesOf } from '../../questions/slips/column-addition.js';
+import { carriesOf, smallestPlace } from '../../questions/slips/column-addition.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { addSteps, countUpSteps } from '../../questions/strategies/adding.js';
 import { subtractSteps } from '../../questions/strategies/subtracting.js';
@@ -36,6 +36,13 @@ const LARGE: SumSpec = {
   size: (a, b) => (a % 1000 === 0 ? 0 : 0.6) + (b % 1000 === 0 ? 0 : 0.6) + (a % 100 === 0 ? 0 : 0.8),
 };
 
+/** The places that receive one when each place of a is filled up to ten, from the smallest: of 242 the tens and hundreds. */
+function placesMovedOnTo(a: number): number[] {
+  const places: number[] = [];
+  for (let place = 10; place <= a; place *= 10) if (a % place !== 0) places.push(place);
+  return places;
+}
+
 const toThousand = templateOf<readonly [a: number, whole: number]>({
   id: 'to-1000',
   free: (rng) => [rng.chance(0.4) ? 10 * rng.int(11, 98) : rng.int(105, 985), 1000],
@@ -47,6 +54,7 @@ const toThousand = templateOf<readonly [a: number, whole: number]>({
   draft: ([a, whole], { locale, rng }) => {
     const say = (n: number) => formatWhole(n, locale);
     const b = whole - a;
+    const moving = placesMovedOnTo(a);
     return {
       text: rng.pick([
         `${say(a)} + ? = ${say(whole)}`,
@@ -63,9 +71,9 @@ const toThousand = templateOf<readonly [a: number, whole: number]>({
       strategy: countUpSteps(a, whole, say),
       slips: wholeSlips(
         [
-          ['complement.extra-ten', a % 10 === 0 ? b + 100 : b + 110],
-          ['complement.extra-ten', a % 10 === 0 ? null : b + 10],
-          ['fact.one-out', b - (a % 10 === 0 ? 10 : 1)],
+          ['complement.extra-ten', b + moving.reduce((sum, place) => sum + place, 0)],
+          ['complement.extra-ten', b + (moving[0] ?? 0)],
+          ['fact.one-out', b - smallestPlace(a, b)],
           ['missing.adds-all', whole + a],
         ],
         locale,
@@ -173,7 +181,7 @@ const busStory = templateOf<readonly [a: number, off: number, on: number]>({
       slips: wholeSlips(
         [
           ['rule.one-step', left],
-          ['missing.adds-all', a + off + on],
+          ['operation.swapped', a + off + on],
           ['operation.swapped', a + off - on],
           ['addend.left-out', a + on],
         ],

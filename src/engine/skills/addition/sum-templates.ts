@@ -112,7 +112,7 @@ export function missingAddend(spec: SumSpec): Template {
           [
             ['missing.adds-all', whole + a],
             ['complement.extra-ten', a % 10 !== 0 && b % 10 !== 0 && whole >= 20 ? b + 10 : null],
-            ['place.wrong-step', b % 10 === 0 ? b / 10 : null],
+            ['place.value-for-count', b % 10 === 0 ? b / 10 : null],
             ['fact.one-out', b + smallestPlace(a, b)],
             ['fact.one-out', b - smallestPlace(a, b)],
           ],

@@ -1,6 +1,7 @@
 // Addition with two- and three-digit numbers, in the head.
 import { formatWhole } from '../../numbers/format.js';
 import { wholeAnswer } from '../../questions/answer.js';
+import { smallestPlace } from '../../questions/slips/column-addition.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { countUpSteps } from '../../questions/strategies/adding.js';
 import type { Rng } from '../../random/rng.js';
@@ -91,12 +92,13 @@ const toHundred = templateOf<readonly [a: number, whole: number]>({
   draft: ([a, whole], { locale, rng }) => {
     const say = (n: number) => formatWhole(n, locale);
     const b = whole - a;
+    const text = rng.pick([
+      `${a} + ? = ${say(whole)}`,
+      `What must be added to ${a} to make ${say(whole)}?`,
+      `${say(whole)} − ${a}`,
+    ]);
     return {
-      text: rng.pick([
-        `${a} + ? = ${say(whole)}`,
-        `What must be added to ${a} to make ${say(whole)}?`,
-        `${say(whole)} − ${a}`,
-      ]),
+      text,
       answer: wholeAnswer(b, locale),
       expression: `${whole} - ${a}`,
       features: { rule: a % 10 === 0, fives: a % 5 === 0, size: b > 20 ? 0.6 : 0, adjust: a > 100 ? 0.3 : 0 },
@@ -104,8 +106,8 @@ const toHundred = templateOf<readonly [a: number, whole: number]>({
       slips: wholeSlips(
         [
           ['complement.extra-ten', a % 10 === 0 ? null : b + 10],
-          ['fact.one-out', b - 1],
-          ['missing.adds-all', whole + a],
+          ['fact.one-out', b - smallestPlace(a, b)],
+          [text.includes('−') ? 'operation.swapped' : 'missing.adds-all', whole + a],
         ],
         locale,
       ),
