@@ -178,7 +178,7 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
   {
     id: 'dec.add',
     family: 'add to a part',
-    title: 'Add decimals with the same number of places',
+    title: 'Add decimals with the same number of places, or a whole number',
     year: 5,
     fluentYear: 6,
     strand: 'decimals',
