@@ -45,6 +45,15 @@ describe('addition and subtraction', () => {
     expect(lineOf(figureFor('65 - 45', 20, ['65 \u2212 20 = 45'])).stops).toEqual([65, 45]);
   });
 
+  it('follow steps whose numbers are grouped, and group the labels of their jumps', () => {
+    const steps = ['67\u00a0000 + 30\u00a0000 = 97\u00a0000', '97\u00a0000 + 8000 = 105\u00a0000'];
+    const { figure, stops } = lineOf(figureFor('67000 + 38000', 105_000, steps));
+    expect(stops).toEqual([67_000, 97_000, 105_000]);
+    expect(drawFigure(figure, { locale: 'en-AU' }).alt).toContain('A jump labelled +30\u00a0000 goes');
+    expect(drawFigure(figure, { locale: 'en-AU' }).alt).toContain('A jump labelled +8000 goes');
+    expect(drawFigure(figure, { locale: 'en-GB' }).alt).toContain('A jump labelled +8,000 goes');
+  });
+
   it('ignore steps that are false, decimal or lead elsewhere', () => {
     expect(lineOf(figureFor('47 + 38', 85, ['47 + 38 = 86'])).stops).toEqual([47, 77, 85]);
     expect(lineOf(figureFor('47 + 38', 85, ['40 + 30 = 70', '7 + 8 = 15', '70 + 15 = 85'])).stops).toEqual([

@@ -201,7 +201,11 @@ function stepsOf(lines: readonly string[]): Step[] {
   const found = /(?<![\d.,/] ?[-+×÷\u2212] ?|[\d.,/])(\d+) ?([-+×\u2212]) ?(\d+) ?= ?(\d+)(?![\d.,/])/g;
   return lines.flatMap((line) =>
     Array.from(
-      line.replace(/\u00a0/g, ' ').matchAll(found),
+      line
+        // Grouped digits, "12 500" or "12,500", are one number.
+        .replace(/(?<=\d)[\u00a0,](?=\d{3}(?!\d))/g, '')
+        .replace(/\u00a0/g, ' ')
+        .matchAll(found),
       ([, left, sign, right, result]): Step => ({
         left: Number(left),
         sign: sign === '+' ? '+' : sign === '×' ? '*' : '-',

@@ -27,7 +27,8 @@ const OVERHANG_MM = 4;
 const NESTED_GAP_MM = 16;
 const TINY = 1e-6;
 
-export function drawNumberLine(spec: NumberLineSpec, locale: Locale): Sketch {
+export function drawNumberLine(given: NumberLineSpec, locale: Locale): Sketch {
+  const spec = withGroupedJumps(given, locale);
   const name = (value: number) => labelText(value, spec.denominator, locale);
   const ticks = spec.step > 0 ? ticksOf(spec) : [];
   const labels = [
@@ -51,6 +52,16 @@ export function drawNumberLine(spec: NumberLineSpec, locale: Locale): Sketch {
   marks.push(...jumpMarks(jumps, place));
   if (spec.mark !== undefined) marks.push(...pointer(place(spec.mark), jumps.length > 0));
   return { marks, alt: describe(spec, ticks, labels, name) };
+}
+
+/** Jumps are labelled by hand, so that their digits are grouped here, as those of the numbers below them are. */
+function withGroupedJumps(spec: NumberLineSpec, locale: Locale): NumberLineSpec {
+  if (!spec.jumps) return spec;
+  const jumps = spec.jumps.map((jump) => ({
+    ...jump,
+    label: jump.label.replace(/(?<![\d.])\d{4,}(?![\d.])/, (digits) => numberText(Number(digits), locale)),
+  }));
+  return { ...spec, jumps };
 }
 
 function ticksOf(spec: NumberLineSpec): number[] {
