@@ -128,7 +128,8 @@ const collection = templateOf<readonly [each: number, rows: number]>({
     return {
       text: `There are ${rows} rows of about ${each} ${things}. About how many ${things} is that?`,
       answer: wholeAnswer(each * rows, locale),
-      expression: `${each} * ${rows}`,
+      // Rows first, so that the dots drawn for it stand in the rows of the story.
+      expression: `${rows} * ${each}`,
       features: { story: true, size: (each * rows) / 80 },
       strategy: [`${rows} rows of about ${each}: ${rows} × ${each} = ${each * rows}`],
       slips: wholeSlips(
