@@ -321,13 +321,23 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'exact.point-ignored': {
-    does: 'adds a whole number to the last digit, as if there were no point',
+    does: 'adds or takes a whole number at the last digit, as if there were no point',
     help: 'Say the places: 2 is two ones, so only the ones change.',
     source: COMMON,
   },
   'exact.part-kept': {
     does: 'works on the whole parts only and keeps the other part unchanged',
     help: 'Go to the next whole number first, then on from there.',
+    source: COMMON,
+  },
+  'exact.part-dropped': {
+    does: 'works on the whole parts and drops the rest',
+    help: 'Say both parts aloud, the whole and the rest, before and after.',
+    source: COMMON,
+  },
+  'exact.whole-to-top': {
+    does: 'adds a whole number to the top of the fraction, or takes it from there',
+    help: 'Draw whole bars beside the parts: 4 more are four whole bars, not four parts.',
     source: COMMON,
   },
   'exact.one-too-many': {

@@ -27,9 +27,12 @@ const wholeToPart = partTemplates(
               ...(value.d === 1 ? [] : [`${t(whole + k)} + ${t(partOf(value))} = ${t(total)}`]),
             ],
       slips: [
-        ['exact.point-ignored', add(value, rational(k * unit.n, unit.d))],
+        [
+          form === 'fraction' ? 'exact.whole-to-top' : 'exact.point-ignored',
+          value.d === 1 ? null : add(value, rational(k * unit.n, unit.d)),
+        ],
         ['operation.swapped', compare(value, rational(k)) >= 0 ? subtract(value, rational(k)) : null],
-        ['exact.part-kept', whole === 0 ? null : rational(whole + k)],
+        ['exact.part-dropped', whole === 0 ? null : rational(whole + k)],
         ['fact.one-out', add(total, rational(1))],
       ],
       uses: `adds ${t(k)} to ${text}`,

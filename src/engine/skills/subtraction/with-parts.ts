@@ -33,9 +33,12 @@ const wholeFromPart = partTemplates(
               k === whole ? `Only ${t(left)} is left` : `${t(whole - k)} + ${t(partOf(value))} = ${t(left)}`,
             ],
       slips: [
-        ['exact.point-ignored', pointIgnored(value, k, unit)],
+        [
+          form === 'fraction' ? 'exact.whole-to-top' : 'exact.point-ignored',
+          value.d === 1 || (form === 'fraction' && partOf(value).n < k) ? null : pointIgnored(value, k, unit),
+        ],
         ['operation.swapped', add(value, rational(k))],
-        ['exact.part-kept', whole === k ? null : rational(whole - k)],
+        ['exact.part-dropped', whole === k ? null : rational(whole - k)],
       ],
       uses: `takes ${t(k)} from ${text}`,
     };
