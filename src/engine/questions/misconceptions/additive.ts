@@ -225,6 +225,11 @@ export const ADDITIVE_MISCONCEPTIONS = {
     help: 'Draw the whole as one bar and the known part inside it.',
     source: 'from memory (Falkner, Levi & Carpenter 1999)',
   },
+  'missing.number-repeated': {
+    does: 'repeats a number that is there instead of finding the missing one',
+    help: 'Write the answer into the gap and read the whole sentence aloud: is it true?',
+    source: COMMON,
+  },
   'missing.same-operation': {
     does: 'does the same operation again instead of undoing it',
     help: 'Tell it backwards: what was there before?',

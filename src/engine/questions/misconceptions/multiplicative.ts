@@ -35,6 +35,21 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     help: 'Read 1/2 × 10 as half of 10 and compare with 10.',
     source: COMMON,
   },
+  'times.zero-one-mixed': {
+    does: 'mixes up multiplying by zero and multiplying by one',
+    help: 'Show no bags of six, then one bag of six, and say how many apples there are.',
+    source: COMMON,
+  },
+  'times.adds-two': {
+    does: 'adds 2 instead of doubling',
+    help: 'Put the same number of counters beside the first ones: doubling is once more the same.',
+    source: COMMON,
+  },
+  'times.adds-among-factors': {
+    does: 'adds where all the numbers have to be multiplied',
+    help: 'Multiply two of them, write the product down, then multiply it by the third.',
+    source: COMMON,
+  },
   'times.zero-count': {
     does: 'writes one zero too many or too few',
     help: 'Say the product as tens or hundreds first: 6 × 4 tens is 24 tens.',
@@ -50,8 +65,13 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     help: 'Split the array into a tens part and a ones part, and multiply both.',
     source: COMMON,
   },
+  'times.largest-only': {
+    does: 'multiplies the largest part and leaves the rest as it was',
+    help: 'Write the parts underneath the number and multiply each of them.',
+    source: COMMON,
+  },
   'times.carry-forgotten': {
-    does: 'forgets the tens carried over from the ones',
+    does: 'forgets what is carried over into the next place',
     help: 'Write the two parts in full and add them: 40 × 6 and 7 × 6.',
     source: COMMON,
   },
@@ -60,9 +80,29 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     help: 'Draw the rectangle in four parts and tick each part as it is found.',
     source: COMMON,
   },
+  'times.ones-left-out': {
+    does: 'multiplies by the tens and leaves the ones out',
+    help: 'Split the second number into tens and ones, and tick each part off.',
+    source: COMMON,
+  },
+  'times.ones-added': {
+    does: 'multiplies by the tens but adds the ones instead of multiplying by them',
+    help: 'Ask “how many groups are still to come?” after the tens.',
+    source: COMMON,
+  },
+  'times.product-for-factor': {
+    does: 'gives the product where the missing factor is asked for',
+    help: 'Cover the gap and ask “how many lots?”, not “how much in all?”.',
+    source: COMMON,
+  },
   'times.square-doubles': {
     does: 'doubles the number instead of multiplying it by itself',
     help: 'Draw a square of dots: seven rows of seven, not two rows.',
+    source: COMMON,
+  },
+  'times.cube-as-three': {
+    does: 'multiplies by three because the number stands there three times',
+    help: 'Build the cube: a layer first, then as many layers as its side is long.',
     source: COMMON,
   },
   'times.adjust-forgotten': {
@@ -78,6 +118,11 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
   'times.step-forgotten': {
     does: 'stops one step early and leaves out the last one',
     help: 'Jot each step below the last and tick the steps off.',
+    source: COMMON,
+  },
+  'times.step-extra': {
+    does: 'doubles once more than is needed',
+    help: 'Write what each doubling gives: 2 times, 4 times, 8 times.',
     source: COMMON,
   },
   'factors.pair-by-adding': {

@@ -105,7 +105,7 @@ const double = templateOf<number>({
               : [`Hold up ${a} ${a === 1 ? 'finger' : 'fingers'} on each hand: ${a} + ${a} = ${2 * a}`],
       slips: wholeSlips(
         [
-          ['times.as-plus', text.includes('+') ? null : a + 2],
+          ['times.adds-two', text.includes('+') ? null : a + 2],
           ['place.written-as-heard', a < 10 ? Number(`${a}${a}`) : null],
           ['fact.one-out', 2 * a - 1],
         ],

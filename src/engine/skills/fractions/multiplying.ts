@@ -53,7 +53,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
                 whole > 0 ? add(rational(2 * whole), subtract(x.value, rational(whole))) : null,
               ],
               ['fractions.multiplies-bottom', isSum ? null : rational(x.n, 2 * x.d)],
-              ['times.as-plus', isSum ? null : add(x.value, rational(2))],
+              ['times.adds-two', isSum ? null : add(x.value, rational(2))],
             ],
             uses: `doubles ${x.text}`,
           };

@@ -32,9 +32,9 @@ function double(x: Subject, features: Sketch['features']): Sketch {
         ? [`5 + 5 = 10`, `${x.n - 5} + ${x.n - 5} = ${2 * x.n - 10}`, `10 + ${2 * x.n - 10} = ${2 * x.n}`]
         : [`${x.text} + ${x.text} = ${x.t(answer)}`],
     slips: [
-      ['times.as-plus', asked === 'plus' ? null : add(x.value, TWO)],
+      ['times.adds-two', asked === 'plus' ? null : add(x.value, TWO)],
       [
-        x.d === 1 ? 'times.tens-only' : 'decimals.whole-part-only',
+        x.d > 1 ? 'decimals.whole-part-only' : leading === 10 ? 'times.tens-only' : 'times.largest-only',
         splits ? add(rational(2 * big), small) : null,
       ],
       [
@@ -279,13 +279,10 @@ export const GROUP_SKILLS: readonly Skill[] = [
             strategy: [by === 0 ? `No lots of ${x.text} is nothing` : `One lot of ${x.text} is ${x.text}`],
             slips:
               by === 0
-                ? [
-                    ['times.zero-keeps', x.value],
-                    ['times.one-adds', 1],
-                  ]
+                ? [['times.zero-keeps', x.value]]
                 : [
                     ['times.one-adds', add(x.value, rational(1))],
-                    ['times.zero-keeps', 0],
+                    ['times.zero-one-mixed', 0],
                   ],
             uses: `multiplies ${x.text} by ${by}`,
           };
@@ -305,7 +302,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
           strategy: [`${x.text} × 1 = ${x.text}`],
           slips: [
             ['times.zero-keeps', 0],
-            ['times.as-plus', x.d === 1 ? x.n : null],
+            ['missing.number-repeated', x.d === 1 ? x.n : null],
           ],
           uses: `finds what leaves ${x.text} as it is`,
         }),

@@ -247,7 +247,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
                   ],
             slips: [
               ['times.zero-count', (x.n * k) / 10],
-              ['times.tens-only', small > 0 ? big * k + small : null],
+              ['times.largest-only', small > 0 ? big * k + small : null],
               ['times.zero-count', x.n * k * 10],
               ['times.neighbour', x.n * (k - 1)],
             ],

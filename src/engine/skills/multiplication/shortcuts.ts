@@ -110,7 +110,7 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
             strategy: steps,
             slips: [
               ['times.step-forgotten', multiply(x.value, rational(times / 2))],
-              ['times.step-forgotten', multiply(x.value, rational(times * 2))],
+              ['times.step-extra', multiply(x.value, rational(times * 2))],
               ['times.neighbour', multiply(x.value, rational(times - 1))],
             ],
             uses: `multiplies ${x.text} by ${times}`,
@@ -151,7 +151,7 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
               ['times.step-forgotten', easy],
               ['times.zero-count', multiply(answer, rational(10))],
               ['times.zero-count', multiply(answer, rational(1, 10))],
-              ['times.step-forgotten', by === 25 ? multiply(x.value, rational(50)) : null],
+              ['divide.halves-once', by === 25 ? multiply(x.value, rational(50)) : null],
             ],
             uses: `multiplies ${x.text} by ${by}`,
           };
@@ -198,8 +198,8 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
             },
             strategy: [`${a} × ${b} = ${a * b}`, `${a * b} × ${x.text} = ${x.t(answer)}`],
             slips: [
-              ['times.step-forgotten', multiply(x.value, rational(a))],
-              ['times.as-plus', multiply(x.value, rational(a + b))],
+              ['addend.left-out', multiply(x.value, rational(a))],
+              ['times.adds-among-factors', multiply(x.value, rational(a + b))],
               ['times.zero-count', multiply(x.value, rational(a * b * 10))],
             ],
             uses: `multiplies ${x.text} by ${a} and by ${b}`,
@@ -226,9 +226,9 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
             },
             strategy: [`${a} × ${b} = ${a * b}`, `${a * b} × ${x.text} = ${a * b * x.n}`],
             slips: [
-              ['times.step-forgotten', a * x.n],
-              ['times.as-plus', a + b + x.n],
-              ['times.as-plus', a * x.n + b],
+              ['addend.left-out', a * x.n],
+              ['times.adds-among-factors', a + b + x.n],
+              ['times.adds-among-factors', a * x.n + b],
             ],
             uses: `multiplies ${x.text} by ${a} and by ${b}`,
           };

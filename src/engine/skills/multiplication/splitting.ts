@@ -107,9 +107,9 @@ export const SPLITTING_SKILLS: readonly Skill[] = [
               unknownInside: true,
               adjust: -0.4 /* a small missing part, no product to work out */,
             },
-            strategy: [`10 + ${x.n - 10} = ${x.n}`, `${k} × ${x.n - 10} = ${k * (x.n - 10)}`],
+            strategy: [`${x.n} is 10 and ${x.n - 10}`, `${k} × ${x.n} = ${k} × 10 + ${k} × ${x.n - 10}`],
             slips: [
-              ['divide.not-undone', k * (x.n - 10)],
+              ['times.product-for-factor', k * (x.n - 10)],
               ['place.neighbour', 1],
             ],
             uses: `splits ${x.text} into 10 and a part`,
@@ -197,7 +197,7 @@ export const SPLITTING_SKILLS: readonly Skill[] = [
               ['times.cross-forgotten', multiplyWithoutCross(x.n, by)],
               ['times.columns-alone', multiplyColumns(x.n, by)],
               ['times.zero-count', x.n * (tens / 10) + x.n * ones],
-              ['times.step-forgotten', x.n * tens],
+              ['times.ones-left-out', x.n * tens],
             ],
             uses: `multiplies ${x.text} by ${by}`,
           };
@@ -229,8 +229,8 @@ export const SPLITTING_SKILLS: readonly Skill[] = [
             ],
             slips: [
               ['times.zero-count', x.n * (tens / 10) + x.n * ones],
-              ['times.step-forgotten', x.n * tens],
-              ['times.adjust-by-one', x.n * tens + ones],
+              ['times.ones-left-out', x.n * tens],
+              ['times.ones-added', x.n * tens + ones],
             ],
             uses: `multiplies ${x.text} by ${by}`,
           };

@@ -97,7 +97,7 @@ export const SQUARE_SKILLS: readonly Skill[] = [
           strategy: [`${x.text} × ${x.text} = ${x.n * x.n}`, `${x.n * x.n} × ${x.text} = ${x.t(x.n ** 3)}`],
           slips: [
             ['times.step-forgotten', x.n * x.n],
-            ['times.square-doubles', 3 * x.n],
+            ['times.cube-as-three', 3 * x.n],
             ['times.neighbour', x.n ** 3 - x.n * x.n],
           ],
           uses: `cubes ${x.text}`,
