@@ -1,4 +1,4 @@
-// Roman numerals, numbers below zero, ratio, estimates, expressions and procedures.
+// Roman numerals, numbers below zero, multiples, factors and squares, ratio, estimates, expressions and procedures.
 import type { Misconception } from '../misconceptions.js';
 
 const COMMON = 'common practice';
@@ -27,6 +27,56 @@ export const EXTENDING_MISCONCEPTIONS = {
   'negative.opposite-is-double': {
     does: 'doubles the number instead of going to the other side of zero',
     help: 'Fold a number line at zero and see where the number lands.',
+    source: COMMON,
+  },
+  'multiples.near-miss': {
+    does: 'picks a number near a multiple instead of the multiple itself',
+    help: 'Say the table aloud and touch the numbers that come up.',
+    source: COMMON,
+  },
+  'multiples.product': {
+    does: 'multiplies the two numbers although a smaller multiple will do',
+    help: 'Say the table of the larger number and stop at the first that fits.',
+    source: COMMON,
+  },
+  'factors.common-not-highest': {
+    does: 'stops at a common factor that is not the highest',
+    help: 'List the factors of both, ring those in both lists and take the last one.',
+    source: COMMON,
+  },
+  'factors.pairs-counted': {
+    does: 'counts the pairs of factors instead of the factors',
+    help: 'Write both numbers of each pair in one list, smallest first, and count that.',
+    source: COMMON,
+  },
+  'primes.words-swapped': {
+    does: 'mixes up the words prime and composite',
+    help: 'A composite number makes a rectangle more than one row deep; a prime number does not.',
+    source: COMMON,
+  },
+  'primes.first-passed-over': {
+    does: 'passes over the first prime number and gives the next',
+    help: 'Test every number in turn and stop at the first that has no other pair.',
+    source: COMMON,
+  },
+  'primes.largest-factor': {
+    does: 'gives the largest factor without asking whether it is prime',
+    help: 'Split each factor again until no part can be split.',
+    source: COMMON,
+  },
+  'squares.root-given': {
+    does: 'gives the number that is squared instead of its square',
+    help: 'Draw the square of dots: the side is one thing, all the dots another.',
+    source: COMMON,
+  },
+  'squares.next-door': {
+    does: 'takes the square number next door',
+    help: 'Write the square numbers in a row and mark where the number lies.',
+    source: COMMON,
+  },
+  'squares.divided-by-four': {
+    does: 'divides by 4, the number of sides of a square',
+    help: 'Build a square of dots: its rows are as many as the dots in one row.',
     source: COMMON,
   },
   'ratio.adds': {

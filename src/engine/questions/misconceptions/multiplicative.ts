@@ -131,7 +131,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'factors.ends-forgotten': {
-    does: 'forgets one and the number itself when listing factors',
+    does: 'forgets 1, the number itself or both when listing factors',
     help: 'List factors in pairs, always starting with 1 and the number.',
     source: COMMON,
   },

@@ -14,6 +14,13 @@ export function isPrime(n: number): boolean {
   return n > 1 && factorsOf(n).length === 2;
 }
 
+/** The first prime number above n. */
+export function primeAfter(n: number): number {
+  let next = n + 1;
+  while (!isPrime(next)) next++;
+  return next;
+}
+
 /** "7 × 8 = 56": a factor pair as a strategy line. */
 export function pairLine(a: number, b: number): string {
   return `${a} × ${b} = ${a * b}`;

@@ -1,7 +1,24 @@
 // Factors and primes.
-import { factorsOf, isPrime, pairLine } from './factorization.js';
+import type { MisconceptionId } from '../../questions/misconceptions.js';
+import { factorsOf, isPrime, pairLine, primeAfter } from './factorization.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
+
+/** What the last digit tells, where it decides alone. */
+const LAST_DIGITS: Readonly<Record<2 | 5 | 10, (fits: boolean) => string>> = {
+  2: (fits) => `, which is ${fits ? 'even' : 'odd'}`,
+  5: (fits) => (fits ? '' : ', not 0 or 5'),
+  10: (fits) => (fits ? '' : ', not 0'),
+};
+
+/** What may lie behind a wrong yes or no to "does `by` divide n?". */
+function divisibilitySlip(n: number, by: number): MisconceptionId {
+  const isWrongYes = n % by !== 0;
+  const last = n % 10;
+  const lastSeemsToFit = last > 0 && last % by === 0;
+  if ((by === 3 || by === 4 || by === 9) && lastSeemsToFit === isWrongYes) return 'factors.last-digit-rule';
+  return isWrongYes ? 'divide.remainder-dropped' : 'factors.multiple-mixed-up';
+}
 
 /** The skills on factors and primes. */
 export const FACTOR_SKILLS: readonly Skill[] = [
@@ -58,7 +75,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
         free: (rng) => rng.int(101, 2000),
         suits: (value) => value.d === 1 && value.n >= 41,
         make: (x) => {
-          const by = x.pick([2, 3, 4, 5, 9, 10]);
+          const by = x.pick([2, 3, 4, 5, 9, 10] as const);
           const fits = x.n % by === 0;
           const digits = [...String(x.n)].map(Number);
           const sum = digits.reduce((total, digit) => total + digit, 0);
@@ -66,8 +83,10 @@ export const FACTOR_SKILLS: readonly Skill[] = [
             by === 3 || by === 9
               ? [`${digits.join(' + ')} = ${sum}`, `${sum} is ${fits ? '' : 'not '}in the ${by} times table`]
               : by === 4
-                ? [`${x.n % 100} is ${fits ? '' : 'not '}in the 4 times table`]
-                : [`The last digit is ${x.n % 10}`];
+                ? [
+                    `The last two digits make ${x.n % 100}, which is ${fits ? '' : 'not '}in the 4 times table`,
+                  ]
+                : [`The last digit is ${x.n % 10}${LAST_DIGITS[by](fits)}`];
           return {
             text: `Does ${by} divide ${x.text} exactly, yes or no?`,
             value: fits ? 'yes' : 'no',
@@ -79,12 +98,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
               adjust: by === 2 || by === 10 ? -0.4 : 0,
             },
             strategy: rule,
-            slips: [
-              [
-                by === 3 || by === 4 || by === 9 ? 'factors.last-digit-rule' : 'factors.multiple-mixed-up',
-                fits ? 'no' : 'yes',
-              ],
-            ],
+            slips: [[divisibilitySlip(x.n, by), fits ? 'no' : 'yes']],
             uses: `tests whether ${by} divides ${x.text}`,
           };
         },
@@ -110,7 +124,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
             slips: [
               ['factors.ends-forgotten', all.length > 2 ? all.length - 2 : null],
               ['factors.ends-forgotten', all.length - 1],
-              ['factors.pair-by-adding', pairs.length],
+              ['factors.pairs-counted', pairs.length],
             ],
             uses: `counts the factors of ${x.text}`,
           };
@@ -136,7 +150,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
             slips: [
               ['factors.multiple-mixed-up', 2 * x.n],
               ['factors.pair-by-adding', x.n - 1],
-              ['factors.pair-by-adding', x.n / answer],
+              ['compare.other-way-round', answer > 1 ? x.n / answer : null],
             ],
             uses: `finds the largest factor of ${x.text}`,
           };
@@ -182,7 +196,12 @@ export const FACTOR_SKILLS: readonly Skill[] = [
             strategy: prime
               ? [`1 × ${x.text} is the only pair that makes ${x.text}`]
               : [pairLine(smallest, x.n / smallest)],
-            slips: [[prime ? 'primes.even-only-composite' : 'primes.odd-means-prime', prime ? 'no' : 'yes']],
+            slips: [
+              [
+                prime || x.n % 2 === 0 ? 'primes.words-swapped' : 'primes.even-only-composite',
+                prime ? 'no' : 'yes',
+              ],
+            ],
             uses: `asks whether ${x.text} is prime`,
           };
         },
@@ -193,8 +212,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
         free: (rng) => rng.int(7, 90),
         suits: wholeWithin(2, 120),
         make: (x) => {
-          let answer = x.n + 1;
-          while (!isPrime(answer)) answer++;
+          const answer = primeAfter(x.n);
           const between = Array.from({ length: answer - x.n - 1 }, (_, i) => x.n + 1 + i);
           const nextOdd = x.n % 2 === 0 ? x.n + 1 : x.n + 2;
           return {
@@ -211,7 +229,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
             ],
             slips: [
               ['primes.odd-means-prime', nextOdd],
-              ['primes.odd-means-prime', nextOdd + 2],
+              ['primes.first-passed-over', primeAfter(answer)],
             ],
             uses: `finds the first prime after ${x.text}`,
           };
@@ -233,9 +251,9 @@ export const FACTOR_SKILLS: readonly Skill[] = [
             features: { extraSteps: 1, size: x.n > 100 ? 1 : 0 },
             strategy: [pairLine(x.n / largest, largest)],
             slips: [
-              ['factors.ends-forgotten', answer],
+              ['compare.other-way-round', answer],
               ['primes.odd-means-prime', factorsOf(x.n).findLast((f) => f < x.n && f % 2 === 1) ?? null],
-              ['factors.pair-by-adding', x.n / answer],
+              ['primes.largest-factor', x.n / answer],
             ],
             uses: `finds the prime factors of ${x.text}`,
           };

@@ -41,7 +41,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
             slips: [
               ['multiples.adds-the-step', x.n + of],
               ['times.neighbour', x.n % of === 0 ? x.n : below * of],
-              ['factors.multiple-mixed-up', of * x.n],
+              ['multiples.product', of * x.n],
             ],
             uses: `finds the next multiple after ${x.text}`,
           };
@@ -58,7 +58,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
           return short === 0
             ? null
             : {
-                text: `What is the least to add to ${x.text} to get a multiple of ${of}?`,
+                text: `What is the least you can add to ${x.text} to get a multiple of ${of}?`,
                 value: short,
                 expression: `(${of} - mod(${x.n}, ${of}))`,
                 features: {
@@ -103,7 +103,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
               size: of === 3 || of === 4 ? 1 : 0,
             },
             strategy: [pairLine(answer / of, of)],
-            slips: near.filter((k) => k !== answer).map((k) => ['times.neighbour', k] as const),
+            slips: near.filter((k) => k !== answer).map((k) => ['multiples.near-miss', k] as const),
             uses: `looks for a multiple around ${x.text}`,
           };
         },
@@ -143,8 +143,8 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
             strategy: [pairLine(g, x.n / g), pairLine(g, other / g)],
             slips: [
               ['factors.multiple-mixed-up', lcm(x.n, other)],
-              ['factors.ends-forgotten', 1],
-              ['factors.ends-forgotten', factorsOf(g).slice(-2)[0] ?? null],
+              ['factors.common-not-highest', 1],
+              ['factors.common-not-highest', factorsOf(g).slice(-2)[0] ?? null],
             ],
             uses: `finds a common factor of ${x.text} and ${other}`,
           };
@@ -172,7 +172,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
             slips: [
               ['factors.multiple-mixed-up', gcd(x.n, other)],
               ['multiples.adds-the-step', x.n + other],
-              ['times.step-forgotten', x.n * other],
+              ['multiples.product', x.n * other],
             ],
             uses: `finds a common multiple of ${x.text} and ${other}`,
           };

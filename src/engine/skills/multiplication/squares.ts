@@ -122,8 +122,8 @@ export const SQUARE_SKILLS: readonly Skill[] = [
             strategy: [`${root} × ${root} = ${x.text}`],
             slips: [
               ['times.square-doubles', x.n % 2 === 0 ? x.n / 2 : null],
-              ['times.neighbour', root - 1],
-              ['divide.halves-once', x.n % 4 === 0 ? x.n / 4 : null],
+              ['squares.next-door', root - 1],
+              ['squares.divided-by-four', x.n % 4 === 0 ? x.n / 4 : null],
             ],
             uses: `finds what squares to ${x.text}`,
           };
@@ -144,12 +144,12 @@ export const SQUARE_SKILLS: readonly Skill[] = [
             features: { extraSteps: 1, size: root > 9 ? 1 : 0 },
             strategy: [
               `${root} × ${root} = ${root * root}`,
-              `${root + 1} × ${root + 1} = ${(root + 1) ** 2}, too many`,
+              `${root + 1} × ${root + 1} = ${(root + 1) ** 2}, too large`,
             ],
             slips: [
-              ['factors.multiple-mixed-up', root],
-              ['times.neighbour', (root - 1) ** 2],
-              ['times.neighbour', (root + 1) ** 2],
+              ['squares.root-given', root],
+              ['squares.next-door', (root - 1) ** 2],
+              ['squares.next-door', (root + 1) ** 2],
             ],
             uses: `finds the square number below ${x.text}`,
           };
