@@ -104,6 +104,21 @@ export const EXTENDING_MISCONCEPTIONS = {
     help: 'Shade the part asked for in a bar with both parts.',
     source: COMMON,
   },
+  'ratio.divides': {
+    does: 'compares by dividing where the difference is asked for',
+    help: 'Lay two bars side by side and shade the part that sticks out.',
+    source: COMMON,
+  },
+  'ratio.factor-given': {
+    does: 'gives how many times as much it is instead of the amount',
+    help: 'Write the unit after every number: times, cups or tins?',
+    source: COMMON,
+  },
+  'ratio.one-number-divides': {
+    does: 'divides by one number of the ratio instead of by all the parts',
+    help: 'Draw a bar with all the parts of the ratio and count them.',
+    source: COMMON,
+  },
   'estimate.one-place-out': {
     does: 'estimates ten times too large or too small',
     help: 'Say the rounded numbers aloud with their places: 40 times 6 is 24 tens.',

@@ -212,7 +212,7 @@ const miles = templateOf<readonly [groups: number, toKm: boolean]>({
           misconception: 'ratio.adds',
           answer: unitAnswer(Math.abs(from * groups + to - from), b, locale),
         },
-        { misconception: 'ratio.one-group', answer: unitAnswer(groups, b, locale) },
+        { misconception: 'ratio.factor-given', answer: unitAnswer(groups, b, locale) },
       ],
       usesNumber: `turns ${from * groups} ${a} into ${b}`,
     };

@@ -65,7 +65,7 @@ const howManyTimes = templateOf<readonly [small: number, times: number, differen
       strategy: [difference ? `${large} − ${small} = ${large - small}` : `${times} × ${small} = ${large}`],
       slips: wholeSlips(
         [
-          ['ratio.adds', difference ? times : large - small],
+          [difference ? 'ratio.divides' : 'ratio.adds', difference ? times : large - small],
           [difference ? 'operation.swapped' : 'divide.neighbour', difference ? large + small : times + 1],
         ],
         locale,
@@ -164,7 +164,7 @@ const missing = templateOf<readonly [a: number, b: number, factor: number]>({
       slips: wholeSlips(
         [
           ['ratio.adds', other + a * factor - a],
-          ['ratio.one-group', factor],
+          ['ratio.factor-given', factor],
         ],
         locale,
       ),
@@ -208,7 +208,7 @@ const shareInRatio = templateOf<readonly [a: number, b: number, size: number]>({
         [
           ['ratio.order-swapped', a * size],
           ['ratio.one-group', size],
-          ['divide.remainder-dropped', total % b === 0 ? total / b : null],
+          ['ratio.one-number-divides', total % b === 0 ? total / b : null],
         ],
         locale,
       ),
@@ -232,12 +232,13 @@ const speed = templateOf<readonly [perHour: number, hours: number, ask: 'distanc
   draft: ([perHour, hours, ask], { locale }) => {
     const total = perHour * hours;
     const unit = locale.id === 'en-AU' || locale.id === 'en-NZ' ? 'km' : 'miles';
+    const inFull = unit === 'km' ? 'kilometres' : unit;
     const who = perHour < 8 ? 'A walker' : perHour < 26 ? 'A cyclist' : 'A car';
     return {
       text:
         ask === 'rate'
-          ? `${who} goes ${total} ${unit} in ${hours} hours at a steady speed. How many ${unit} in one hour?`
-          : `${who} goes ${perHour} ${unit} every hour. How many ${unit} in ${hours} hours?`,
+          ? `${who} goes ${total} ${unit} in ${hours} hours at a steady speed. How many ${inFull} is that in one hour?`
+          : `${who} goes ${perHour} ${unit} every hour. How many ${inFull} is that in ${hours} hours?`,
       answer: unitAnswer(ask === 'rate' ? perHour : total, unit, locale),
       expression: ask === 'rate' ? `${total} / ${hours}` : `${hours} * ${perHour}`,
       features: { story: true, size: Math.min(2, total / 120), unknownInside: ask === 'rate' },
