@@ -185,6 +185,81 @@ describe('wrong answers', () => {
   });
 });
 
+describe('what a wrong answer is said to tell', () => {
+  /** Slips of one misconception that do not come out as its sentence says. */
+  const unfit = (
+    id: string,
+    isUnfit: (slip: string, question: (typeof QUESTIONS)[number]['question']) => boolean,
+  ): string[] => [
+    ...new Set(
+      QUESTIONS.flatMap(({ skill, question }) =>
+        question.slips
+          .filter((slip) => slip.misconception === id && isUnfit(slip.text, question))
+          .map((slip) => `${skill.id}: ${question.text} ${slip.text}`),
+      ),
+    ),
+  ];
+  /** The two numbers of a bare "a + b", "a − b" or "a × b", or null. */
+  const twoNumbers = (text: string, sign: string): [number, number] | null => {
+    const [first, second, ...more] = text
+      .replace(/(?<=\d)[\u00a0,](?=\d{3}\b)/g, '')
+      .split(` ${sign} `)
+      .map(Number);
+    return first === undefined || second === undefined || more.length > 0 || Number.isNaN(first + second)
+      ? null
+      : [first, second];
+  };
+  const valueOf = (slip: string) => Number(slip.replace(/[\u00a0,]/g, ''));
+
+  it('counts the start as a step: one too few when adding, one too many when taking away', () => {
+    expect(
+      unfit('count.off-by-one', (slip, { text }) => {
+        const added = twoNumbers(text, '+');
+        const taken = twoNumbers(text, '−');
+        return (
+          (added !== null && valueOf(slip) !== added[0] + added[1] - 1) ||
+          (taken !== null && valueOf(slip) !== taken[0] - taken[1] + 1)
+        );
+      }),
+    ).toEqual([]);
+  });
+
+  it('adds the two numbers only where there are two, to just that sum', () => {
+    expect(
+      unfit('times.as-plus', (slip, { text }) => {
+        const factors = twoNumbers(text, '×');
+        if (factors !== null) return Math.abs(valueOf(slip) - factors[0] - factors[1]) > 1e-9;
+        return /^Double|^What is twice| × \S+ × | × \? = /.test(text);
+      }),
+    ).toEqual([]);
+  });
+
+  it('leaves a number as it is when multiplying by zero only where there is a zero to multiply by', () => {
+    expect(
+      unfit('times.zero-keeps', (_, { text }) => !/(?:^| )0(?: |$)/.test(text) && !/\?/.test(text)),
+    ).toEqual([]);
+  });
+
+  it('keeps the part beyond the whole, or drops it', () => {
+    const isWhole = (slip: string) => /^[$£]?\d+$/.test(slip);
+    expect(unfit('exact.part-kept', isWhole)).toEqual([]);
+    expect(unfit('exact.part-dropped', (slip) => !isWhole(slip))).toEqual([]);
+  });
+
+  it('does at the last digit only what has a point', () => {
+    expect(unfit('exact.point-ignored', (_, { text }) => !text.includes('.'))).toEqual([]);
+  });
+
+  it('takes the next odd number for the next prime', () => {
+    expect(
+      unfit('primes.odd-means-prime', (slip, { text }) => {
+        const after = Number(/first prime number after (\d+)/.exec(text)?.[1] ?? Number.NaN);
+        return after >= 0 && valueOf(slip) !== after + 1 + (after % 2);
+      }),
+    ).toEqual([]);
+  });
+});
+
 describe('bars drawn to scale', () => {
   const widths = (whole: string, part: string): number[] =>
     [
