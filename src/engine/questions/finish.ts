@@ -6,6 +6,12 @@ import type { Draft } from './draft.js';
 import { difficultyOf } from './difficulty.js';
 import type { Question, Slip } from './question.js';
 
+/** A space between a number and the unit that follows it. */
+const GAP = /(?<=\d) (?=(?:mm|cm|m|km|g|kg|mL|L|min|h|°C)(?![\w]))/g;
+
+/** The sentence with each number and its unit held together, so that no line ends between them. */
+const heldTogether = (sentence: string): string => sentence.replace(GAP, '\u00a0');
+
 /** The finished question of a draft. Slips equal to the right answer, to an accepted form or to one another are dropped. */
 export function finishQuestion(skill: Skill, templateId: string, draft: Draft): Question {
   const accepts = [draft.answer.text, ...(draft.accepts ?? []).filter((form) => form !== draft.answer.text)];
@@ -23,14 +29,14 @@ export function finishQuestion(skill: Skill, templateId: string, draft: Draft): 
     skill: skill.id,
     year: skill.year,
     strand: skill.strand,
-    text: draft.text,
+    text: heldTogether(draft.text),
     figure: draft.figure ?? null,
     answer: draft.answer,
     accepts,
     expression: draft.expression,
     difficulty: difficultyOf(draft.features, skill.shift),
     slips,
-    strategy: draft.strategy,
+    strategy: draft.strategy.map(heldTogether),
     usesNumber: draft.usesNumber ?? null,
   };
 }
