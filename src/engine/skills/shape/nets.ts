@@ -133,7 +133,8 @@ interface Net {
 }
 
 const NETS: readonly Net[] = [
-  { net: 'cube', folds: 'a cube', others: ['a pyramid', 'a prism'], why: '6 equal squares' },
+  // No prism is offered beside a cube, which is one.
+  { net: 'cube', folds: 'a cube', others: ['a pyramid', 'a cone'], why: '6 equal squares' },
   { net: 'cube-steps', folds: 'a cube', others: ['a pyramid', 'a cylinder'], why: '6 equal squares' },
   {
     net: 'cylinder',
