@@ -105,7 +105,9 @@ const lengthStory = templateOf<readonly [a: number, b: number, cut: boolean]>({
   id: 'length-story',
   free: (rng) => {
     const a = rng.int(25, 70);
-    return [a, rng.int(8, 28), rng.chance(0.5)];
+    const cut = rng.chance(0.5);
+    // Nobody cuts more off than there is.
+    return [a, rng.int(8, cut ? Math.min(28, a - 5) : 28), cut];
   },
   on: onWhole(20, 100, (n, rng) => {
     const cut = n > 70 || rng.chance(0.5);
