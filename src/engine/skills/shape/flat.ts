@@ -97,6 +97,9 @@ function manyShapes(count: number, flat: Flat, { locale }: TemplateContext): Dra
 function fromSticks(sticks: number, flat: Flat, { locale }: TemplateContext): Draft {
   const made = Math.floor(sticks / flat.sides);
   const rest = sticks % flat.sides;
+/** Each side is one stick, so a shape with longer and shorter sides cannot be made. */
+const OF_STICKS = POLYGONS.slice(0, 5).filter((flat) => flat.shape !== 'rectangle');
+
   return {
     text: `How many separate ${flat.many} do ${formatWhole(sticks, locale)} sticks make, one stick a side?`,
     answer: wholeAnswer(made, locale),
@@ -231,13 +234,13 @@ export const FLAT_SHAPE_SKILLS: readonly Skill[] = [
       {
         id: 'sticks',
         ask: (context) => {
-          const flat = context.rng.pick(POLYGONS.slice(0, 5));
+          const flat = context.rng.pick(OF_STICKS);
           return fromSticks(flat.sides * context.rng.int(3, 10) + context.rng.int(0, 2), flat, context);
         },
         dayKinds: ['whole'],
         askOn: (day, context) => {
           const sticks = wholeOn(day, 9, 500);
-          const flat = context.rng.pick(POLYGONS.slice(0, 5));
+          const flat = context.rng.pick(OF_STICKS);
           return sticks === null
             ? null
             : using(fromSticks(sticks, flat, context), `makes ${flat.many} from ${day.text} sticks`);
