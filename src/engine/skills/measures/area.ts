@@ -199,10 +199,13 @@ export const AREA_SKILLS: readonly Skill[] = [
     templates: [
       {
         id: 'area',
-        ask: (context) =>
-          rectangleArea(
-            quantity(context.rng.int(4, 30), context.locale),
-            quantity(context.rng.int(2, 9), context.locale),
+        ask: (context) => {
+          const length = context.rng.int(4, 30);
+          const width = context.rng.int(2, 9);
+          return rectangleArea(
+            quantity(length, context.locale),
+            // The drawn rectangle has a long and a short side.
+            quantity(width === length ? width - 1 : width, context.locale),
             context.rng.pick(['cm', 'm']),
             context,
           ),
@@ -210,7 +213,9 @@ export const AREA_SKILLS: readonly Skill[] = [
         askOn: (day, context) => {
           const length = quantityOn(day, context.locale, 0.1, 400, 1);
           if (length === null || length.value.d > 20) return null;
-          const width = context.rng.pick([2, 3, 4, 5, 6, 8, 10]);
+          const width = context.rng.pick(
+            [2, 3, 4, 5, 6, 8, 10].filter((each) => each !== toNumber(length.value)),
+          );
           const unit = toNumber(length.value) > 80 || length.style === 'fraction' ? 'm' : 'cm';
           return using(
             rectangleArea(length, quantity(width, context.locale), unit, context),
@@ -222,14 +227,22 @@ export const AREA_SKILLS: readonly Skill[] = [
         id: 'missing-side',
         ask: (context) => {
           const width = context.rng.int(2, 9);
-          return missingSide(quantity(width * context.rng.int(3, 20), context.locale), width, context);
+          const length = context.rng.int(3, 20);
+          return missingSide(
+            quantity(width * (length === width ? length + 1 : length), context.locale),
+            width,
+            context,
+          );
         },
         dayKinds: ['whole', 'decimal'],
         askOn: (day, context) => {
           const inside = quantityOn(day, context.locale, 2, 1000, 1);
           if (inside === null) return null;
           const widths = [2, 3, 4, 5, 6, 8, 9, 10].filter(
-            (width) => width < toNumber(inside.value) && 100 % divide(inside.value, rational(width)).d === 0,
+            (width) =>
+              width < toNumber(inside.value) &&
+              width * width !== toNumber(inside.value) &&
+              100 % divide(inside.value, rational(width)).d === 0,
           );
           return widths.length === 0
             ? null
