@@ -25,13 +25,16 @@ export function drawCoordinates(spec: Extract<FigureSpec, { kind: 'coordinates' 
     line([x(from), y(0)], [x(to), y(0)], { widthMm: BOLD_MM, part: 'x-axis' }),
     line([x(0), y(from)], [x(0), y(to)], { widthMm: BOLD_MM, part: 'y-axis' }),
   );
+  // The numbers keep clear of a dot on the axis they stand along.
+  const aside = points.some((point) => point.x === 0) ? 2 : 1.2;
+  const below = points.some((point) => point.y === 0) ? 3.4 : 2.6;
   for (let at = from; at <= to; at++) {
     if (at % every !== 0 || at === 0) continue;
     const name = numberText(at, locale);
-    marks.push(text(name, [x(at), y(0) + 2.6], LETTER_MM * 0.85));
-    marks.push(text(name, [x(0) - 1.2, y(at)], LETTER_MM * 0.85, 'end'));
+    marks.push(text(name, [x(at), y(0) + below], LETTER_MM * 0.85));
+    marks.push(text(name, [x(0) - aside, y(at)], LETTER_MM * 0.85, 'end'));
   }
-  if (from === 0) marks.push(text('0', [x(0) - 1.2, y(0) + 2.6], LETTER_MM * 0.85, 'end'));
+  if (from === 0) marks.push(text('0', [x(0) - aside, y(0) + below], LETTER_MM * 0.85, 'end'));
   for (const point of points) {
     marks.push(
       circle([x(point.x), y(point.y)], 1.1, { fill: INK, stroke: '#ffffff', widthMm: 0.3, part: 'point' }),

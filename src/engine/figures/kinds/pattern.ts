@@ -1,4 +1,4 @@
-// A row of pictures, numbers or words that follows a rule; "?" is an empty place.
+// A row of pictures, numbers or words, often one that follows a rule; "?" is an empty place.
 import type { FigureSpec } from '../figure.js';
 import { label, labelWidth } from '../label.js';
 import {
@@ -70,7 +70,8 @@ export function drawPattern(spec: Extract<FigureSpec, { kind: 'pattern' }>): Ske
   const told = spec.items.map((item) => (item === '?' || item === '' ? 'an empty place' : item));
   return {
     marks,
-    alt: `A row that follows a rule: ${listOf(told)}.`.replace(
+    // Where a place is empty, or numbers stand in the row, the row follows a rule; shapes alone are just a row.
+    alt: `${spec.items.every((item) => ITEM.test(item)) ? 'A row' : 'A row that follows a rule'}: ${listOf(told)}.`.replace(
       ', an empty place and an empty place',
       ' and two empty places',
     ),

@@ -20,7 +20,7 @@ export function drawSymmetryGrid(spec: Extract<FigureSpec, { kind: 'symmetry-gri
   marks.push(
     line([width / 2, -2.5], [width / 2, height + 2.5], { widthMm: BOLD_MM, dash: [2, 1.4], part: 'fold' }),
   );
-  const places = filled.map(([column, row]) => `column ${column + 1}, row ${row + 1}`);
+  const places = filled.map(([column, row]) => `column ${column + 1} of row ${row + 1}`);
   const told = places.length === 0 ? 'no square is coloured' : `coloured: ${listOf(places)}`;
   return {
     marks,
