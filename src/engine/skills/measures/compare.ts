@@ -189,7 +189,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
           return compareSame(
             quantity(first, locale),
             quantity(first + rng.int(1, 9), locale),
-            ADJECTIVES[0],
+            rng.pick(ADJECTIVES.slice(0, 2)),
             0,
             context,
           );

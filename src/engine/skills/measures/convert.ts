@@ -140,6 +140,9 @@ function pairFor(amount: Quantity, rng: Rng, isWholeSmall: boolean): UnitPair | 
     if (pair === CM_MM) return size <= 120;
     return pair === M_CM || pair === KM_M ? size <= 400 : size <= 60;
   });
+/** From 11 to 99 without whole tens, so that a tenth or a hundredth of it is a decimal and no whole number. */
+const noTens = (rng: Rng): number => 10 * rng.int(1, 9) + rng.int(1, 9);
+
   return fits.length === 0 ? null : rng.pick(fits);
 }
 
@@ -269,7 +272,7 @@ export const CONVERSION_SKILLS: readonly Skill[] = [
         ask: (context) => {
           const places = context.rng.int(1, 2);
           return toSmall(
-            quantity(rational(context.rng.int(11, 99) * 10 ** (2 - places), 100), context.locale),
+            quantity(rational(noTens(context.rng) * 10 ** (2 - places), 100), context.locale),
             context.rng.pick([M_CM, KM_M, KG_G, L_ML]),
             context,
           );
@@ -290,11 +293,7 @@ export const CONVERSION_SKILLS: readonly Skill[] = [
         id: 'to-large',
         ask: (context) => {
           const pair = context.rng.pick(PAIRS);
-          return toLarge(
-            quantity(context.rng.int(12, 98) * (pair.factor / 10), context.locale),
-            pair,
-            context,
-          );
+          return toLarge(quantity(noTens(context.rng) * (pair.factor / 10), context.locale), pair, context);
         },
         dayKinds: ['whole', 'decimal'],
         askOn: (day, context) => {
