@@ -195,7 +195,7 @@ const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth'];
 
 function inRow(text: string): string[] {
   const row = (/row (.+?), what/.exec(text)?.[1] ?? '').split(/, | and /);
-  const beside = /just (left|right) of the (\w+)/.exec(text);
+  const beside = /just to the (left|right) of the (\w+)/.exec(text);
   if (beside) return [row[row.indexOf(beside[2] ?? '') + (beside[1] === 'left' ? -1 : 1)] ?? ''];
   const from = / is (\w+) from the (left|right)/.exec(text);
   const at = ORDINALS.indexOf(from?.[1] ?? '');
@@ -235,7 +235,7 @@ const FACTS: Readonly<Record<string, string>> = {
   'A very small circle is made larger. Is it still a circle': 'yes',
   'A square is cut into two triangles. Is each piece a square': 'no',
   'A shape has 4 sides. Can it be a triangle': 'no',
-  'A shape has 3 straight sides that close. Is it a triangle': 'yes',
+  'A closed shape has 3 straight sides. Is it a triangle': 'yes',
   'A shape is reflected. Do its sides keep their length': 'yes',
   'A shape is turned. Do its angles stay the same': 'yes',
   'A shape slides 5 squares. Does its area change': 'no',

@@ -172,7 +172,9 @@ const partSides = templateOf<readonly [n: number, d: number, m: number, e: numbe
       [2, 5],
       [1, 5],
     ] as const);
-    return rng.chance(0.4) ? [n, d, d * rng.int(1, 3), 1, true] : [n, d, m, e, false];
+    if (rng.chance(0.4)) return [n, d, d * rng.int(1, 3), 1, true];
+    // A rectangle with two equal sides would be called a square.
+    return n * e === m * d ? [n, d, 1, 5, false] : [n, d, m, e, false];
   },
   draft: ([n, d, m, e, whole], { locale }) => {
     const [a, b] = [rational(n, d), rational(m, e)];
@@ -180,7 +182,7 @@ const partSides = templateOf<readonly [n: number, d: number, m: number, e: numbe
     const say = (value: typeof a) => quantity(value, locale, 'fraction').text;
     const answer = (value: typeof a) => quantityAnswer(value, 'fraction', locale, 'm²');
     return {
-      text: `A strip is ${say(b)} m by ${say(a)} m. What is its area in m²?`,
+      text: `A ${whole ? 'strip' : 'rectangle'} is ${say(b)} m by ${say(a)} m. What is its area in m²?`,
       answer: answer(area),
       expression: `${operand(a)} * ${operand(b)}`,
       features: { unlike: true, extraSteps: whole ? 0 : 0.5 },
@@ -188,7 +190,8 @@ const partSides = templateOf<readonly [n: number, d: number, m: number, e: numbe
         ? [`${say(a)} × ${m} = ${say(area)}`]
         : [
             `The unit square is cut into ${d} × ${e} = ${d * e} equal parts`,
-            `The strip covers ${n} × ${m} = ${n * m} of them`,
+            `The rectangle covers ${n} × ${m} = ${n * m} of them`,
+            ...(area.d < d * e ? [`${n * m}/${d * e} = ${say(area)}`] : []),
           ],
       slips: [
         { misconception: 'meas.sides-added', answer: answer(rational(n * e + m * d, d * e)) },

@@ -46,7 +46,7 @@ function mixed(
     text: isSum
       ? `How many ${name} are ${amountText} and ${extraText}\u00a0${pair.small} together?`
       : isTravel
-        ? `A ${thing} is ${amountText} and ${extraText}\u00a0${pair.small} are done. How many ${name} are left?`
+        ? `A ${thing} is ${amountText} and ${extraText}\u00a0${pair.small} is done. How many ${name} are left?`
         : `${extraText}\u00a0${pair.small} ${verb} ${aOrAn(amountText)} ${amountText} ${thing}. How many ${name} are left?`,
     answer: answer(total),
     expression: `${amount.expression} * ${pair.factor} ${isSum ? '+' : '-'} ${smallCount}`,
@@ -162,7 +162,7 @@ function howMany(amount: Quantity, each: number, pair: UnitPair, { rng, locale }
         ? [`${shown(inSmall, locale)} ÷ ${formatWhole(each, locale)} = ${pieces}`]
         : [
             `${pieces} × ${formatWhole(each, locale)} = ${formatWhole(pieces * each, locale)}`,
-            `${shown(left, locale)}\u00a0${pair.small} are left, too few for another one`,
+            `${shown(left, locale)}\u00a0${pair.small} is left, too little for another one`,
           ]),
     ],
     slips: [

@@ -58,9 +58,9 @@ const STILL: readonly Claim[] = [
     because: 'A triangle has 3 sides',
   },
   {
-    text: 'A shape has 3 straight sides that close. Is it a triangle',
+    text: 'A closed shape has 3 straight sides. Is it a triangle',
     isTrue: true,
-    because: 'That is all a triangle needs: 3 straight sides that close',
+    because: 'That is all a triangle needs: a closed shape with 3 straight sides',
     size: 0.4,
   },
 ];

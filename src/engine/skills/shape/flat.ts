@@ -148,7 +148,7 @@ function symmetry(flat: Flat, { locale }: TemplateContext): Draft {
     features: { drawn: true, size: flat.mirrors > 4 ? 1.5 : flat.mirrors > 2 ? 1 : 0.5 },
     strategy: [
       isRegular
-        ? `All ${flat.sides} sides are equal, so there are as many fold lines: ${flat.sides}`
+        ? `All ${flat.sides} sides and all ${flat.sides} angles are equal, so there are as many fold lines: ${flat.sides}`
         : flat.shape === 'rectangle'
           ? 'It folds onto itself across the middle, upright and level, not along a diagonal: 1 + 1 = 2'
           : flat.shape === 'rhombus'

@@ -152,6 +152,18 @@ const againstRight = templateOf<readonly [degrees: number, turn: number]>({
   },
 });
 
+/** Where the angle stands between halves of a right angle, which tells it from the sizes offered beside it. */
+function nearHalves(degrees: number): string {
+  if (degrees === 90) return 'It is a right angle, 90°';
+  if (degrees === 45) return 'It is half a right angle: about 45°';
+  if (degrees === 135) return 'It is one and a half right angles: about 135°';
+  if (degrees < 45) return `It is less than half a right angle, 45°: about ${degrees}°`;
+  if (degrees < 90) return `It is between half a right angle, 45°, and a right angle: about ${degrees}°`;
+  return degrees < 135
+    ? `It is between a right angle and one and a half, 135°: about ${degrees}°`
+    : `It is more than one and a half right angles, 135°: about ${degrees}°`;
+}
+
 const nearestSize = templateOf<readonly [degrees: number, others: readonly number[], turn: number]>({
   id: 'nearest',
   free: (rng) => {
@@ -166,13 +178,7 @@ const nearestSize = templateOf<readonly [degrees: number, others: readonly numbe
       answer: unitAnswer(degrees, '°', locale),
       expression: null,
       features: { drawn: true, fewChoices: true, extraSteps: 0.5, size: turn === 0 ? 0 : 0.6 },
-      strategy: [
-        degrees === 90
-          ? 'It is a right angle, 90°'
-          : degrees < 90
-            ? `It is smaller than a right angle, so less than 90°: about ${degrees}°`
-            : `It is larger than a right angle, so more than 90°: about ${degrees}°`,
-      ],
+      strategy: [nearHalves(degrees)],
       slips: others.map((other) => ({
         misconception: 'shape.acute-obtuse' as const,
         answer: unitAnswer(other, '°', locale),

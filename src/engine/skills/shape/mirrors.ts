@@ -28,7 +28,7 @@ const wholePattern = templateOf<readonly Square[]>({
   draft: (filled, { locale }) => {
     const n = filled.length;
     return {
-      text: `${n} squares are coloured on one side of the mirror line. How many with their mirror images?`.replace(
+      text: `${n} squares are coloured on one side of the mirror line. How many are there with their mirror images?`.replace(
         'coloured',
         locale.spelling.colour === 'color' ? 'colored' : 'coloured',
       ),
@@ -122,26 +122,31 @@ const nameMove = templateOf<(typeof MOVES)[number]>({
       ],
     }),
 });
+const SAME_SIZE_AND_FORM = 'Slides, flips and turns keep the size and the form of a shape';
 
 const KEPT = [
-  ['A shape is reflected. Do its sides keep their length', true],
-  ['A shape is turned. Do its angles stay the same', true],
-  ['A shape slides 5 squares. Does its area change', false],
-  ['A shape is reflected. Does it become larger', false],
-  ['A shape is turned upside down. Does its number of sides change', false],
-  ['A shape slides along. Does it still face the same way', true],
+  ['A shape is reflected. Do its sides keep their length', true, SAME_SIZE_AND_FORM],
+  ['A shape is turned. Do its angles stay the same', true, SAME_SIZE_AND_FORM],
+  ['A shape slides 5 squares. Does its area change', false, SAME_SIZE_AND_FORM],
+  ['A shape is reflected. Does it become larger', false, SAME_SIZE_AND_FORM],
+  ['A shape is turned upside down. Does its number of sides change', false, SAME_SIZE_AND_FORM],
+  [
+    'A shape slides along. Does it still face the same way',
+    true,
+    'A slide neither turns a shape nor flips it over',
+  ],
 ] as const;
 
 const kept = templateOf<(typeof KEPT)[number]>({
   id: 'kept',
   free: (rng) => rng.pick(KEPT),
-  draft: ([text, isTrue]) =>
+  draft: ([text, isTrue, because]) =>
     offered({
       text: `${text}, yes or no?`,
       right: isTrue ? 'yes' : 'no',
       wrong: [['shape.family-narrow', isTrue ? 'no' : 'yes']],
       features: { adjust: -0.2 },
-      strategy: ['Slides, flips and turns keep the size and the form of a shape'],
+      strategy: [because],
     }),
 });
 

@@ -18,7 +18,7 @@ const besideInRow = templateOf<readonly [row: readonly string[], at: number, rig
   draft: ([row, at, right]) => {
     const way = right ? 1 : -1;
     return worded({
-      text: `In the row ${inSentence(row, 'and')}, what is just ${right ? 'right' : 'left'} of the ${row[at]}?`,
+      text: `In the row ${inSentence(row, 'and')}, what is just to the ${right ? 'right' : 'left'} of the ${row[at]}?`,
       right: row[at + way] ?? '',
       wrong: [['position.wrong-way', row[at - way] ?? '']],
       features: { drawn: true },
