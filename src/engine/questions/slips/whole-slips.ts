@@ -1,6 +1,6 @@
 // Wrong whole numbers -> proposed slips.
 import type { Locale } from '../../numbers/locale.js';
-import { wholeAnswer } from '../answer.js';
+import { unitAnswer, wholeAnswer } from '../answer.js';
 import type { DraftSlip } from '../draft.js';
 import type { MisconceptionId } from '../misconceptions.js';
 
@@ -16,6 +16,17 @@ export function wholeSlips(
     out.push({ misconception, answer: wholeAnswer(value, locale) });
   }
   return out;
+}
+
+/** Slips for wrong whole answers with a unit, in order: those that would be left out above are left out here too. */
+export function unitSlips(
+  wrong: readonly (readonly [MisconceptionId, number | null])[],
+  unit: string,
+  locale: Locale,
+): DraftSlip[] {
+  return wrong
+    .filter(([, value]) => value !== null && Number.isSafeInteger(value) && value >= 0)
+    .map(([misconception, value]) => ({ misconception, answer: unitAnswer(value ?? 0, unit, locale) }));
 }
 
 /** The first `most` slips that differ from the right answer and from one another. */

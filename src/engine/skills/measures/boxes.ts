@@ -1,25 +1,11 @@
 // Boxes: joined boxes, edges in parts, the surface of a cube or a box.
 import { formatWhole } from '../../numbers/format.js';
 import { multiply, rational } from '../../numbers/rational.js';
-import { wholeAnswer } from '../../questions/answer.js';
-import { wholeSlips } from '../../questions/slips/whole-slips.js';
-import type { Locale } from '../../numbers/locale.js';
-import type { DraftSlip } from '../../questions/draft.js';
-import { operand, quantity, quantityAnswer, withGap } from '../measuring/quantity.js';
+import { unitAnswer } from '../../questions/answer.js';
+import { unitSlips } from '../../questions/slips/whole-slips.js';
+import { operand, quantity, quantityAnswer } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
-
-function inUnit(value: number, unit: string, locale: Locale) {
-  const bare = wholeAnswer(value, locale);
-  return { ...bare, text: bare.text + withGap(unit) };
-}
-
-function unitSlips(wrong: Parameters<typeof wholeSlips>[0], unit: string, locale: Locale): DraftSlip[] {
-  return wholeSlips(wrong, locale).map((slip) => ({
-    ...slip,
-    answer: { ...slip.answer, text: slip.answer.text + withGap(unit) },
-  }));
-}
 
 const joined = templateOf<readonly [first: number, width: number, depth: number, height: number]>({
   id: 'joined',
@@ -29,7 +15,7 @@ const joined = templateOf<readonly [first: number, width: number, depth: number,
     const second = width * depth * height;
     return {
       text: `A box of ${first} cm³ and one of ${width} cm by ${depth} cm by ${height} cm are joined. How many cm³ in all?`,
-      answer: inUnit(first + second, 'cm³', locale),
+      answer: unitAnswer(first + second, 'cm³', locale),
       expression: `${first} + ${width} * ${depth} * ${height}`,
       features: { extraSteps: 1.5, size: Math.min(2, (first + second) / 100) },
       strategy: [
@@ -90,7 +76,7 @@ const cubeSurface = templateOf<number>({
   on: onWhole(1, 20, (n) => n),
   draft: (edge, { locale }) => ({
     text: `A cube has edges of ${edge} cm. What is its surface area in cm²?`,
-    answer: inUnit(6 * edge * edge, 'cm²', locale),
+    answer: unitAnswer(6 * edge * edge, 'cm²', locale),
     expression: `6 * ${edge} * ${edge}`,
     features: { extraSteps: 1, size: Math.min(2, edge / 6) },
     strategy: [
@@ -119,7 +105,7 @@ const boxSurface = templateOf<readonly [a: number, b: number, c: number]>({
     const half = top + front + side;
     return {
       text: `A box is ${a} cm by ${b} cm by ${c} cm. What is its surface area in cm²?`,
-      answer: inUnit(2 * half, 'cm²', locale),
+      answer: unitAnswer(2 * half, 'cm²', locale),
       expression: `2 * (${a} * ${b} + ${a} * ${c} + ${b} * ${c})`,
       features: { extraSteps: 2, size: Math.min(2, half / 40) },
       strategy: [

@@ -1,22 +1,11 @@
 // Areas beyond one whole rectangle: joined rectangles, triangles, parallelograms, sides in parts.
 import { formatWhole } from '../../numbers/format.js';
 import { multiply, rational } from '../../numbers/rational.js';
-import { wholeAnswer } from '../../questions/answer.js';
-import { wholeSlips } from '../../questions/slips/whole-slips.js';
-import type { DraftSlip } from '../../questions/draft.js';
-import type { Locale } from '../../numbers/locale.js';
-import { operand, quantity, quantityAnswer, withGap } from '../measuring/quantity.js';
+import { unitAnswer, wholeAnswer } from '../../questions/answer.js';
+import { unitSlips, wholeSlips } from '../../questions/slips/whole-slips.js';
+import { operand, quantity, quantityAnswer } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
-
-/** The answer or slip "48 cm²" of a bare whole number. */
-function inUnit<T extends { readonly text: string }>(answer: T, unit: string): T {
-  return { ...answer, text: answer.text + withGap(unit) };
-}
-
-function unitSlips(wrong: Parameters<typeof wholeSlips>[0], unit: string, locale: Locale): DraftSlip[] {
-  return wholeSlips(wrong, locale).map((slip) => ({ ...slip, answer: inUnit(slip.answer, unit) }));
-}
 
 interface Joined {
   readonly a: number;
@@ -30,7 +19,7 @@ const lShape = templateOf<Joined>({
   free: (rng) => ({ a: rng.int(4, 10), b: rng.int(3, 8), c: rng.int(2, 5), d: rng.int(2, 4) }),
   draft: ({ a, b, c, d }, { locale }) => ({
     text: `${a === 8 ? 'An' : 'A'} ${a} cm by ${b} cm rectangle and a ${c} cm by ${d} cm one make an L-shape. What is its area in cm²?`,
-    answer: inUnit(wholeAnswer(a * b + c * d, locale), 'cm²'),
+    answer: unitAnswer(a * b + c * d, 'cm²', locale),
     expression: `${a} * ${b} + ${c} * ${d}`,
     features: { extraSteps: 1, size: Math.min(2, (a * b) / 40) },
     strategy: [`${a} × ${b} = ${a * b}`, `${c} × ${d} = ${c * d}`, `${a * b} + ${c * d} = ${a * b + c * d}`],
@@ -51,7 +40,7 @@ const cutOut = templateOf<Joined>({
   free: (rng) => ({ a: rng.int(6, 10), b: rng.int(5, 9), c: rng.int(2, 4), d: rng.int(2, 4) }),
   draft: ({ a, b, c, d }, { locale }) => ({
     text: `A ${c} cm by ${d} cm corner is cut from ${a === 8 ? 'an' : 'a'} ${a} cm by ${b} cm card. What area is left in cm²?`,
-    answer: inUnit(wholeAnswer(a * b - c * d, locale), 'cm²'),
+    answer: unitAnswer(a * b - c * d, 'cm²', locale),
     expression: `${a} * ${b} - ${c} * ${d}`,
     features: { extraSteps: 1, size: Math.min(2, (a * b) / 40) },
     strategy: [`${a} × ${b} = ${a * b}`, `${c} × ${d} = ${c * d}`, `${a * b} − ${c * d} = ${a * b - c * d}`],
@@ -110,7 +99,7 @@ const triangle = templateOf<readonly [base: number, height: number]>({
   on: onWhole(2, 100, (n, rng) => [n, n % 2 === 0 ? rng.int(3, 9) : 2 * rng.int(1, 5)]),
   draft: ([base, height], { locale }) => ({
     text: `A triangle has a base of ${base} cm and a height of ${height} cm. What is its area in cm²?`,
-    answer: inUnit(wholeAnswer((base * height) / 2, locale), 'cm²'),
+    answer: unitAnswer((base * height) / 2, 'cm²', locale),
     expression: `${base} * ${height} / 2`,
     features: { extraSteps: 1, size: Math.min(2, (base * height) / 80) },
     strategy: [
@@ -137,7 +126,7 @@ const parallelogram = templateOf<readonly [base: number, height: number]>({
   on: onWhole(2, 100, (n, rng) => [n, rng.int(3, 9)]),
   draft: ([base, height], { locale }) => ({
     text: `A parallelogram has a base of ${base} cm and a height of ${height} cm. What is its area in cm²?`,
-    answer: inUnit(wholeAnswer(base * height, locale), 'cm²'),
+    answer: unitAnswer(base * height, 'cm²', locale),
     expression: `${base} * ${height}`,
     features: { extraSteps: 0.5, size: Math.min(2, (base * height) / 60) },
     strategy: [

@@ -3,7 +3,7 @@ import type { FigureSpec } from '../../figures/figure.js';
 import { formatMoney, formatWhole } from '../../numbers/format.js';
 import { gcd, rational } from '../../numbers/rational.js';
 import { moneyAnswer, unitAnswer, wholeAnswer, wordAnswer } from '../../questions/answer.js';
-import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import { unitSlips, wholeSlips } from '../../questions/slips/whole-slips.js';
 import type { Skill } from '../skill.js';
 import { twoNames } from '../story.js';
 import { onWhole, templateOf } from '../template-of.js';
@@ -243,12 +243,13 @@ const speed = templateOf<readonly [perHour: number, hours: number, ask: 'distanc
       expression: ask === 'rate' ? `${total} / ${hours}` : `${hours} * ${perHour}`,
       features: { story: true, size: Math.min(2, total / 120), unknownInside: ask === 'rate' },
       strategy: [ask === 'rate' ? `${total} ÷ ${hours} = ${perHour}` : `${hours} × ${perHour} = ${total}`],
-      slips: wholeSlips(
+      slips: unitSlips(
         [
           ['ratio.adds', ask === 'rate' ? total - hours : perHour + hours],
           ['times.neighbour', ask === 'rate' ? null : perHour * (hours - 1)],
           ['divide.as-times', ask === 'rate' ? total * hours : null],
         ],
+        unit,
         locale,
       ),
       usesNumber: `goes ${perHour} ${unit} every hour`,
@@ -297,13 +298,23 @@ const enlarge = templateOf<readonly [side: number, factor: number, ask: 'side' |
     strategy: [
       ask === 'side' ? `${side} × ${factor} = ${side * factor}` : `${side * factor} ÷ ${side} = ${factor}`,
     ],
-    slips: wholeSlips(
-      [
-        ['ratio.adds', ask === 'side' ? side + factor : side * factor - side],
-        ['times.neighbour', ask === 'side' ? side * (factor + 1) : factor + 1],
-      ],
-      locale,
-    ),
+    slips:
+      ask === 'side'
+        ? unitSlips(
+            [
+              ['ratio.adds', side + factor],
+              ['times.neighbour', side * (factor + 1)],
+            ],
+            'cm',
+            locale,
+          )
+        : wholeSlips(
+            [
+              ['ratio.adds', side * factor - side],
+              ['times.neighbour', factor + 1],
+            ],
+            locale,
+          ),
     usesNumber: `enlarges a side of ${side} cm`,
   }),
 });
@@ -321,11 +332,12 @@ const onMap = templateOf<readonly [cm: number, each: number]>({
     expression: `${cm} * ${each}`,
     features: { size: Math.min(2, cm / 10), fives: each % 5 === 0 },
     strategy: [`${cm} × ${each} = ${formatWhole(cm * each, locale)}`],
-    slips: wholeSlips(
+    slips: unitSlips(
       [
         ['ratio.adds', cm + each],
         ['times.zero-count', each >= 10 ? (cm * each) / 10 : null],
       ],
+      'km',
       locale,
     ),
     usesNumber: `measures ${cm} cm on a map`,

@@ -1,7 +1,7 @@
 // Mirror patterns, and what slides, flips and turns do to a shape.
 import type { FigureSpec } from '../../figures/figure.js';
-import { wholeAnswer } from '../../questions/answer.js';
-import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import { unitAnswer, wholeAnswer } from '../../questions/answer.js';
+import { unitSlips, wholeSlips } from '../../questions/slips/whole-slips.js';
 import type { Rng } from '../../random/rng.js';
 import { offered } from '../offered.js';
 import type { Skill } from '../skill.js';
@@ -77,15 +77,16 @@ const apart = templateOf<number>({
   on: onWhole(2, 500, (n) => n),
   draft: (n, { locale }) => ({
     text: `A point is ${n} cm from a mirror line. How far is it from its image?`,
-    answer: { ...wholeAnswer(2 * n, locale), text: `${wholeAnswer(2 * n, locale).text}\u00a0cm` },
+    answer: unitAnswer(2 * n, 'cm', locale),
     expression: `2 * ${n}`,
     features: { size: Math.min(2, n / 50), extraSteps: 0.5 },
     strategy: [`The image is as far behind the line: 2 × ${n} = ${2 * n}`],
-    slips: wholeSlips(
+    slips: unitSlips(
       [
         ['times.step-forgotten', n],
-        ['count.off-by-one', 2 * n - 1],
+        ['fact.one-out', 2 * n - 1],
       ],
+      'cm',
       locale,
     ),
     usesNumber: `mirrors a point ${n} cm from a line`,
