@@ -233,8 +233,13 @@ export const MEASURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'time.day-counted-twice': {
-    does: 'counts the starting day as the first step',
-    help: 'Put a finger on today and count only the jumps.',
+    does: 'counts the starting day or month as the first step',
+    help: 'Put a finger on the start and count only the jumps.',
+    source: COMMON,
+  },
+  'time.month-length': {
+    does: 'mixes up how many days the months have',
+    help: 'Say the months along the knuckles: a knuckle has 31 days, a gap has fewer.',
     source: COMMON,
   },
   'time.ten-in-group': {

@@ -134,8 +134,8 @@ const monthLength = templateOf<readonly [month: number, year: 'ordinary' | 'leap
       ],
       slips: wholeSlips(
         [
-          ['time.ten-in-group', 30],
-          ['count.off-by-one', days === 31 ? 30 : days + 1],
+          ['time.month-length', days === 30 ? 31 : 30],
+          ['time.month-length', month === 1 ? 57 - days : null],
         ],
         locale,
       ),
@@ -160,6 +160,12 @@ const page = ({ month, first, date }: Page, sundayFirst: boolean, ring: boolean)
 
 const weekdayOf = (first: number, date: number) => dayName((first + date - 2) % 7);
 
+/** The dates that stand beside this one in its week. */
+function besideInWeek(first: number, date: number, sundayFirst: boolean): number[] {
+  const column = (first + date - (sundayFirst ? 1 : 2)) % 7;
+  return [...(column < 6 ? [date + 1] : []), ...(column > 0 && date > 1 ? [date - 1] : [])];
+}
+
 const whichWeekday = templateOf<Page>({
   id: 'weekday-of',
   free: (rng) => ({ month: rng.int(0, 11), first: rng.int(1, 7), date: rng.int(2, 28) }),
@@ -168,10 +174,9 @@ const whichWeekday = templateOf<Page>({
     ...worded({
       text: `On which weekday is ${dateText(on.date, nameAt(on.month), locale.id)} on the calendar?`,
       right: weekdayOf(on.first, on.date),
-      wrong: [
-        ['graph.other-point', weekdayOf(on.first, on.date + 1)],
-        ['count.off-by-one', weekdayOf(on.first, on.date - 1)],
-      ],
+      wrong: besideInWeek(on.first, on.date, locale.id === 'en-US').map(
+        (date) => ['graph.other-point', weekdayOf(on.first, date)] as const,
+      ),
       features: { drawn: true, size: on.date > 14 ? 0.3 : 0 },
       strategy: [`Find ${on.date}, then look up to the head of its column: ${weekdayOf(on.first, on.date)}`],
       figure: page(on, locale.id === 'en-US', false),
@@ -215,7 +220,12 @@ const weekLater = templateOf<readonly [page: Page, weeks: number, back: boolean]
     ];
   },
   draft: ([on, weeks, back], { locale }) => {
-    const to = on.date + (back ? -7 : 7) * weeks;
+    const way = back ? -1 : 1;
+    const to = on.date + way * 7 * weeks;
+    const slips = [
+      ['time.week-of-five', on.date + way * 5 * weeks],
+      ['time.day-counted-twice', to - way],
+    ] as const;
     return {
       text: `It is ${dateText(on.date, nameAt(on.month), locale.id)}. What date ${back ? 'was' : 'is'} it ${many(weeks, 'week')} ${back ? 'ago' : 'from now'}?`,
       answer: { kind: 'word', text: dateText(to, nameAt(on.month), locale.id), value: null },
@@ -225,16 +235,10 @@ const weekLater = templateOf<readonly [page: Page, weeks: number, back: boolean]
       strategy: [
         `${many(weeks, 'week')} ${weeks === 1 ? 'is' : 'are'} ${7 * weeks} days: ${on.date} ${back ? '−' : '+'} ${7 * weeks} = ${to}`,
       ],
-      slips: [back ? to + 14 * weeks : to - 2 * weeks, back ? to - 1 : to - 1]
-        .filter((date) => date > 0 && date < 29)
-        .map((date, i) => ({
-          misconception: i === 0 ? ('time.week-of-five' as const) : ('time.day-counted-twice' as const),
-          answer: {
-            kind: 'word' as const,
-            text: dateText(date, nameAt(on.month), locale.id),
-            value: null,
-          },
-        })),
+      slips: slips.map(([misconception, date]) => ({
+        misconception,
+        answer: { kind: 'word' as const, text: dateText(date, nameAt(on.month), locale.id), value: null },
+      })),
       figure: page(on, locale.id === 'en-US', true),
     };
   },
