@@ -236,7 +236,7 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'equals.answer-next': {
-    does: 'writes the answer of the left side straight after the equals sign',
+    does: 'writes the answer of the left side into the gap, whatever else stands on the right',
     help: 'Use a balance: both sides must weigh the same.',
     source: 'from memory (Falkner, Levi & Carpenter 1999)',
   },

@@ -136,6 +136,11 @@ export const MEASURING_MISCONCEPTIONS = {
     help: 'Draw a bar, label both parts and point at the one in the question.',
     source: COMMON,
   },
+  'part.half-for-quarter': {
+    does: 'works with a half where a quarter is meant',
+    help: 'Fold a strip in half and in half again: a quarter is half of a half.',
+    source: COMMON,
+  },
   'part.divided-by-top': {
     does: 'divides by the top number of the fraction instead of the bottom number',
     help: 'The bottom number says how many equal parts the whole is cut into.',
@@ -283,9 +288,19 @@ export const MEASURING_MISCONCEPTIONS = {
     help: 'Show both with hands or real things before looking at the numbers.',
     source: COMMON,
   },
+  'meas.unit-before-number': {
+    does: 'goes by the larger unit and not by how many of them there are',
+    help: 'Change both to the smaller unit before comparing.',
+    source: COMMON,
+  },
   'meas.unit-size': {
     does: 'picks a unit that is far too large or far too small',
     help: 'Hold up or picture one of each unit: a grain of rice, a ruler, a long walk.',
+    source: COMMON,
+  },
+  'meas.wrong-tool': {
+    does: 'picks a tool that measures something else',
+    help: 'Put the tools on the table and say what each one tells: how long, how heavy, how warm.',
     source: COMMON,
   },
   'meas.end-read': {
@@ -324,7 +339,7 @@ export const MEASURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'meas.two-sides': {
-    does: 'adds one length and one width only',
+    does: 'adds only two of the sides',
     help: 'Trace the whole edge with a finger and say each side once.',
     source: AREA,
   },
@@ -337,6 +352,31 @@ export const MEASURING_MISCONCEPTIONS = {
     does: 'works out the distance around instead of the space inside',
     help: 'Fence or lawn? Around is counted in lengths, inside in squares.',
     source: AREA,
+  },
+  'meas.area-as-perimeter': {
+    does: 'takes the area for the distance around the shape',
+    help: 'Fence or lawn? Around is counted in lengths, inside in squares.',
+    source: AREA,
+  },
+  'meas.side-from-area': {
+    does: 'takes the known side away from the area instead of dividing by it',
+    help: 'Draw one row of squares along the known side and ask how many such rows there are.',
+    source: COMMON,
+  },
+  'meas.side-for-area': {
+    does: 'finds the side and stops before working out the area',
+    help: 'Read the unit of the answer aloud: squares have to be counted.',
+    source: COMMON,
+  },
+  'meas.one-rectangle': {
+    does: 'works out only one of the two rectangles',
+    help: 'Sketch the shape, write an area into each rectangle and then say what happens with the two.',
+    source: COMMON,
+  },
+  'meas.sides-shortened': {
+    does: 'takes the sides of the piece from the sides of the whole before multiplying',
+    help: 'Draw it on grid paper, cut the piece out and count the squares that are left.',
+    source: COMMON,
   },
   'meas.sides-added': {
     does: 'adds the side lengths where rows of squares have to be multiplied',
@@ -361,6 +401,11 @@ export const MEASURING_MISCONCEPTIONS = {
   'meas.edges-added': {
     does: 'adds the edges where they have to be multiplied',
     help: 'Build the solid from cubes: cubes in a row, rows in a layer, layers.',
+    source: COMMON,
+  },
+  'meas.volume-for-surface': {
+    does: 'works out the space inside the solid instead of its surface',
+    help: 'Fill it or wrap it? Inside is counted in cubes, the surface in squares.',
     source: COMMON,
   },
   // Shape and angle

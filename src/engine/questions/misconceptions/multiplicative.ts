@@ -416,6 +416,11 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     help: 'Take three halves of 10: one half is 5, so three are 15.',
     source: COMMON,
   },
+  'fractions.whole-added-to-top': {
+    does: 'adds the whole number to the top number instead of multiplying',
+    help: 'Draw the fraction as many times as the whole number says and count the parts.',
+    source: COMMON,
+  },
   'fractions.bottom-only': {
     does: 'uses only one of the two numbers of the fraction',
     help: 'Draw a rectangle cut both ways and count the small parts.',

@@ -35,8 +35,8 @@ export const PICTURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'shape.face-missed': {
-    does: 'leaves a face out or takes a pair of faces only once',
-    help: 'Hold a box and colour opposite faces alike.',
+    does: 'leaves faces out, or takes only one face of each pair',
+    help: 'Hold a box and mark opposite faces alike.',
     source: COMMON,
   },
   'area.half-forgotten': {

@@ -102,7 +102,7 @@ function missingSide(inside: Quantity, width: number, { locale }: TemplateContex
       ...(toNumber(inside.value) > width
         ? [
             {
-              misconception: 'meas.sides-added' as const,
+              misconception: 'meas.side-from-area' as const,
               answer: answer(add(inside.value, rational(-width))),
             },
           ]
@@ -110,7 +110,7 @@ function missingSide(inside: Quantity, width: number, { locale }: TemplateContex
       ...(toNumber(inside.value) > 2 * width
         ? [
             {
-              misconception: 'meas.perimeter-for-area' as const,
+              misconception: 'meas.area-as-perimeter' as const,
               answer: answer(divide(add(inside.value, rational(-2 * width)), rational(2))),
             },
           ]
@@ -149,7 +149,7 @@ function areaFromPerimeter(around: Quantity, { locale }: TemplateContext): Draft
         answer: answer(multiply(divide(around.value, rational(2)), divide(around.value, rational(2)))),
       },
       { misconception: 'meas.side-doubled', answer: answer(multiply(side, rational(2))) },
-      { misconception: 'meas.perimeter-for-area', answer: answer(side) },
+      { misconception: 'meas.side-for-area', answer: answer(side) },
     ],
   };
 }
@@ -208,7 +208,8 @@ export const AREA_SKILLS: readonly Skill[] = [
             quantity(width === length ? width - 1 : width, context.locale),
             context.rng.pick(['cm', 'm']),
             context,
-          ),
+          );
+        },
         dayKinds: ['whole', 'decimal', 'fraction'],
         askOn: (day, context) => {
           const length = quantityOn(day, context.locale, 0.1, 400, 1);

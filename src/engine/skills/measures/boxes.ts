@@ -87,7 +87,7 @@ const cubeSurface = templateOf<number>({
       [
         ['meas.layer-only', edge * edge],
         ['shape.face-missed', 4 * edge * edge],
-        ['meas.edges-added', edge * edge * edge],
+        ['meas.volume-for-surface', edge * edge * edge],
       ],
       'cm²',
       locale,
@@ -116,8 +116,8 @@ const boxSurface = templateOf<readonly [a: number, b: number, c: number]>({
       slips: unitSlips(
         [
           ['shape.face-missed', half],
-          ['meas.edges-added', a * b * c],
-          ['shape.seen-only', 2 * half - top],
+          ['meas.volume-for-surface', a * b * c],
+          ['shape.face-missed', 2 * half - top],
         ],
         'cm²',
         locale,

@@ -97,7 +97,13 @@ function compareUnits(
       adjust: pair.factor === 1000 ? 0.2 : 0,
     },
     strategy: [`${largeText} = ${inSmallText}`, `${inSmallText} ${difference > 0 ? '>' : '<'} ${smallText}`],
-    slips: [{ misconception: 'meas.number-before-unit', answer: choiceAnswer(wrong) }],
+    // Who goes by the numbers picks the small units, of which there are more; who goes by the units picks the large one.
+    slips: [
+      {
+        misconception: difference > 0 ? 'meas.number-before-unit' : 'meas.unit-before-number',
+        answer: choiceAnswer(wrong),
+      },
+    ],
   };
 }
 

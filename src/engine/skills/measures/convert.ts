@@ -126,12 +126,22 @@ function split(count: number, pair: UnitPair, { locale }: TemplateContext): Draf
       `${formatWhole(count, locale)} − ${formatWhole(large * pair.factor, locale)} = ${rest}`,
     ],
     slips: [
-      { misconception: 'meas.factor', answer: answer(count % (pair.factor / 10)) },
-      { misconception: 'meas.factor', answer: answer(rest < pair.factor / 10 ? rest * 10 : count - large) },
+      ...(pair.factor > 10
+        ? [
+            {
+              misconception: 'meas.factor' as const,
+              answer: answer(count - (large * pair.factor) / 10),
+            },
+          ]
+        : []),
+      { misconception: 'meas.units-ignored', answer: answer(count - large) },
       { misconception: 'part.rest-given', answer: answer(large) },
     ],
   };
 }
+
+/** From 11 to 99 without whole tens, so that a tenth or a hundredth of it is a decimal and no whole number. */
+const noTens = (rng: Rng): number => 10 * rng.int(1, 9) + rng.int(1, 9);
 
 function pairFor(amount: Quantity, rng: Rng, isWholeSmall: boolean): UnitPair | null {
   const size = toNumber(amount.value);
@@ -140,9 +150,6 @@ function pairFor(amount: Quantity, rng: Rng, isWholeSmall: boolean): UnitPair | 
     if (pair === CM_MM) return size <= 120;
     return pair === M_CM || pair === KM_M ? size <= 400 : size <= 60;
   });
-/** From 11 to 99 without whole tens, so that a tenth or a hundredth of it is a decimal and no whole number. */
-const noTens = (rng: Rng): number => 10 * rng.int(1, 9) + rng.int(1, 9);
-
   return fits.length === 0 ? null : rng.pick(fits);
 }
 

@@ -26,7 +26,7 @@ const whichTool = templateOf<(typeof TOOLS)[number]>({
       text: `What shows ${what}: ${a}, ${b} or ${c}?`,
       right: tool,
       accepts: [tool.replace(/^a /, '')],
-      wrong: others.map((other) => ['meas.unit-size', other] as const),
+      wrong: others.map((other) => ['meas.wrong-tool', other] as const),
       features: { size: what.includes('how long a song') ? 0.5 : 0 },
       strategy: [`${tool.replace(/^./, (letter) => letter.toUpperCase())} can show ${what}`],
     });
@@ -57,7 +57,7 @@ const partFull = templateOf<readonly [part: (typeof FULL)[number], whole: number
       strategy: [asksWhole ? `${d} × ${part} = ${whole}` : `${whole} ÷ ${d} = ${part}`],
       slips: wholeSlips(
         [
-          ['meas.halves-not-quarters', d === 4 ? (asksWhole ? 2 * part : whole / 2) : null],
+          ['part.half-for-quarter', d === 4 ? (asksWhole ? 2 * part : whole / 2) : null],
           ['part.rest-given', asksWhole ? part : whole - part],
           ['fact.one-out', asksWhole ? whole + 1 : part + 1],
         ],
@@ -115,6 +115,11 @@ const lengthStory = templateOf<readonly [a: number, b: number, cut: boolean]>({
   }),
   draft: ([a, b, cut], { rng, locale }) => {
     const total = cut ? a - b : a + b;
+    const crosses = cut ? a % 10 < b % 10 : (a % 10) + (b % 10) > 9;
+    // A ten that was exchanged is forgotten, or one that was not is counted.
+    const tenOut = crosses
+      ? ([cut ? 'borrow.no-decrement' : 'carry.dropped', cut ? total + 10 : total - 10] as const)
+      : ([cut ? 'borrow.needless' : 'carry.extra', cut ? total - 10 : total + 10] as const);
     const [one, other] = twoNames(rng);
     return {
       text: cut
@@ -124,7 +129,7 @@ const lengthStory = templateOf<readonly [a: number, b: number, cut: boolean]>({
       expression: `${a} ${cut ? '-' : '+'} ${b}`,
       features: {
         story: true,
-        carries: cut ? (a % 10 < b % 10 ? 1 : 0) : (a % 10) + (b % 10) > 9 ? 1 : 0,
+        carries: crosses ? 1 : 0,
       },
       strategy:
         b >= 10 && b % 10 > 0
@@ -142,7 +147,9 @@ const lengthStory = templateOf<readonly [a: number, b: number, cut: boolean]>({
               },
             ]
           : []),
-        { misconception: 'carry.dropped', answer: unitAnswer(cut ? total + 10 : total - 10, 'cm', locale) },
+        ...(tenOut[1] >= 0
+          ? [{ misconception: tenOut[0], answer: unitAnswer(tenOut[1], 'cm', locale) }]
+          : []),
       ],
       figure: cut
         ? { kind: 'bar-model', whole: `${a} cm`, parts: [`${b} cm`, '?'] }
@@ -157,22 +164,24 @@ interface Rough {
   readonly metric: string;
   /** Half a metric unit: one of the old ones is half as many units as this. */
   readonly half: number;
+  /** What belongs to another pair of units, or to this pair the other way round. */
   readonly wrongHalf: number;
+  readonly wrong: 'measure.rough-wrong-unit' | 'meas.reversed';
 }
 
 /** Rough equivalents that primary classes use. Common practice. Halves keep everything whole: 5 halves are 2.5. */
 const ROUGH: readonly Rough[] = [
-  { many: 'inches', metric: 'cm', half: 5, wrongHalf: 2 },
-  { many: 'feet', metric: 'cm', half: 60, wrongHalf: 5 },
-  { many: 'pints', metric: 'L', half: 1, wrongHalf: 4 },
-  { many: 'pounds', metric: 'g', half: 900, wrongHalf: 2000 },
+  { many: 'inches', metric: 'cm', half: 5, wrongHalf: 60, wrong: 'measure.rough-wrong-unit' },
+  { many: 'feet', metric: 'cm', half: 60, wrongHalf: 5, wrong: 'measure.rough-wrong-unit' },
+  { many: 'pints', metric: 'L', half: 1, wrongHalf: 4, wrong: 'meas.reversed' },
+  { many: 'pounds', metric: 'g', half: 900, wrongHalf: 2000, wrong: 'measure.rough-wrong-unit' },
 ];
 
 const roughly = templateOf<readonly [pair: Rough, count: number]>({
   id: 'rough',
   free: (rng) => [rng.pick(ROUGH), 2 * rng.int(1, 5)],
   on: onWhole(2, 40, (n, rng) => [rng.pick(ROUGH), n]),
-  draft: ([{ many, metric, half, wrongHalf }, count], { locale }) => {
+  draft: ([{ many, metric, half, wrongHalf, wrong }, count], { locale }) => {
     const one = { inches: '1 inch', feet: '1 foot', pints: '1 pint', pounds: '1 pound' }[many] ?? '';
     const { metre, litre } = locale.spelling;
     const spelt = { cm: `centi${metre}s`, L: `${litre}s`, g: 'grams' }[metric];
@@ -186,7 +195,7 @@ const roughly = templateOf<readonly [pair: Rough, count: number]>({
       strategy: [`${count} × ${shown(half)} = ${shown(half * count)}`],
       slips: [
         {
-          misconception: 'measure.rough-wrong-unit',
+          misconception: wrong,
           answer: unitAnswer(rational(wrongHalf * count, 2), metric, locale),
         },
         { misconception: 'ratio.adds', answer: unitAnswer(rational(half + 2 * count, 2), metric, locale) },

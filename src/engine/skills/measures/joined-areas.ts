@@ -25,7 +25,7 @@ const lShape = templateOf<Joined>({
     strategy: [`${a} × ${b} = ${a * b}`, `${c} × ${d} = ${c * d}`, `${a * b} + ${c * d} = ${a * b + c * d}`],
     slips: unitSlips(
       [
-        ['meas.layer-only', a * b],
+        ['meas.one-rectangle', a * b],
         ['meas.sides-added', a + b + c + d],
         ['meas.perimeter-for-area', 2 * (a + b) + 2 * (c + d)],
       ],
@@ -47,8 +47,8 @@ const cutOut = templateOf<Joined>({
     slips: unitSlips(
       [
         ['meas.added-not-taken', a * b + c * d],
-        ['meas.layer-only', a * b],
-        ['meas.side-doubled', (a - c) * (b - d)],
+        ['meas.one-rectangle', a * b],
+        ['meas.sides-shortened', (a - c) * (b - d)],
       ],
       'cm²',
       locale,
@@ -77,7 +77,7 @@ const splitArea = templateOf<readonly [rows: number, columns: number]>({
       ],
       slips: wholeSlips(
         [
-          ['divide.one-part-only', ones],
+          ['times.tens-only', ones],
           ['equals.answer-next', rows * columns],
           ['times.neighbour', (rows + 1) * ones],
         ],
@@ -185,7 +185,7 @@ const partSides = templateOf<readonly [n: number, d: number, m: number, e: numbe
       slips: [
         { misconception: 'meas.sides-added', answer: answer(rational(n * e + m * d, d * e)) },
         {
-          misconception: 'fractions.add-tops-bottoms',
+          misconception: whole ? 'fractions.whole-added-to-top' : 'fractions.add-tops-bottoms',
           answer: answer(whole ? rational(n + m, d) : rational(n + m, d + e)),
         },
       ],

@@ -169,10 +169,14 @@ function howMany(amount: Quantity, each: number, pair: UnitPair, { rng, locale }
       ...(left.n === 0
         ? []
         : [{ misconception: 'group.rounds-up' as const, answer: wholeAnswer(pieces + 1, locale) }]),
-      {
-        misconception: 'meas.factor',
-        answer: wholeAnswer(Math.max(1, Math.floor(toNumber(inSmall) / 10 / each)), locale),
-      },
+      ...(toNumber(inSmall) / 10 < each
+        ? []
+        : [
+            {
+              misconception: 'meas.factor' as const,
+              answer: wholeAnswer(Math.floor(toNumber(inSmall) / 10 / each), locale),
+            },
+          ]),
       {
         misconception: 'meas.factor',
         answer: wholeAnswer(Math.floor((toNumber(inSmall) * 10) / each), locale),

@@ -51,13 +51,11 @@ function regularPerimeter(
               answer: answer(multiply(side.value, side.value)),
             },
           ]
-        : [
-            {
-              misconception: 'shape.another-shape' as const,
-              answer: answer(multiply(side.value, rational(4))),
-            },
-          ]),
-      { misconception: 'shape.one-short', answer: answer(multiply(side.value, rational(kind.sides - 1))) },
+        : []),
+      {
+        misconception: 'shape.one-short',
+        answer: answer(multiply(side.value, rational(kind.sides === 3 ? 4 : kind.sides - 1))),
+      },
     ],
     figure: { kind: 'shape', shape: kind.shape, labels: [measured(side, unit, locale)] },
   };

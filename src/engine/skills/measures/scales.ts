@@ -149,12 +149,8 @@ function readScale(kind: ScaleKind, value: number, { locale }: TemplateContext):
           ]
         : [
             {
-              misconception: 'meas.label-below' as const,
-              answer: inUnit(Math.max(0, value - kind.labelEvery), kind.unit, locale),
-            },
-            {
               misconception: 'meas.scale-by-ones' as const,
-              answer: inUnit(value / kind.labelEvery, kind.unit, locale),
+              answer: inUnit(value / kind.step, kind.unit, locale),
             },
           ],
     figure: {

@@ -54,7 +54,7 @@ function layers(base: Quantity, height: number, { locale }: TemplateContext): Dr
     strategy: [`${height} × ${base.text} = ${shown(volume, locale, base.style)}`],
     slips: [
       { misconception: 'meas.layer-only', answer: answer(base.value) },
-      { misconception: 'meas.edges-added', answer: answer(add(base.value, rational(height))) },
+      { misconception: 'times.as-plus', answer: answer(add(base.value, rational(height))) },
     ],
     figure: { kind: 'solid', solid: 'cuboid' },
   };
