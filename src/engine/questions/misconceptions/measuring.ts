@@ -419,6 +419,41 @@ export const MEASURING_MISCONCEPTIONS = {
     help: 'Count its sides and corners aloud and say its name each time it is met.',
     source: COMMON,
   },
+  'shape.triangle-names': {
+    does: 'mixes up the names of the triangles',
+    help: 'Mark equal sides alike: three marks equilateral, two isosceles, none scalene.',
+    source: COMMON,
+  },
+  'shape.look-judged': {
+    does: 'judges a shape by how it looks, not by its sides and corners',
+    help: 'Turn, colour and resize a paper shape and count its sides and corners each time.',
+    source: 'from memory (van Hiele levels)',
+  },
+  'shape.flat-or-solid': {
+    does: 'mixes up flat shapes and solids',
+    help: 'Draw it or pick it up? Sort pictures and real things into two hoops.',
+    source: COMMON,
+  },
+  'shape.other-face': {
+    does: 'names another face of the solid, or its outline',
+    help: 'Put a finger on the face in question and draw round it on paper.',
+    source: COMMON,
+  },
+  'shape.other-cut': {
+    does: 'pictures the solid cut another way',
+    help: 'Cut a piece of modelling clay and press the cut face onto paper.',
+    source: COMMON,
+  },
+  'shape.net-not-folded': {
+    does: 'does not follow where each piece goes when the net folds up',
+    help: 'Copy the net on squared paper, cut it out and fold it one piece at a time.',
+    source: COMMON,
+  },
+  'shape.prism-part-missed': {
+    does: 'leaves out an end of the prism, or what lies between the ends',
+    help: 'Count in three lots: this end, the other end, and what joins them.',
+    source: COMMON,
+  },
   'shape.seen-only': {
     does: 'counts only the faces that can be seen in the drawing',
     help: 'Hold a real box and tick off each face, also those at the back and underneath.',
@@ -437,6 +472,51 @@ export const MEASURING_MISCONCEPTIONS = {
   'shape.upright-only': {
     does: 'sees only the upright and the level line of symmetry',
     help: 'Turn a paper copy and fold it in every direction.',
+    source: COMMON,
+  },
+  'shape.fold-per-side': {
+    does: 'gives a shape as many lines of symmetry as it has sides',
+    help: 'Fold a paper copy along each line and see whether the edges meet.',
+    source: COMMON,
+  },
+  'shape.sides-not-pairs': {
+    does: 'counts sides instead of pairs of sides',
+    help: 'Colour the two sides of a pair alike, with a new colour for each pair, and count the colours.',
+    source: COMMON,
+  },
+  'shape.one-pair-only': {
+    does: 'finds one pair and overlooks the others',
+    help: 'Go from side to side and ask each time whether another side runs beside it.',
+    source: COMMON,
+  },
+  'shape.slid-not-flipped': {
+    does: 'slides the pattern across the mirror line instead of flipping it',
+    help: 'Stand a mirror on the line: what is nearest to it stays nearest.',
+    source: COMMON,
+  },
+  'shape.moves-mixed': {
+    does: 'mixes up slides, flips and turns',
+    help: 'Move a paper shape on the table and say the word each time.',
+    source: COMMON,
+  },
+  'shape.move-changes': {
+    does: 'mixes up what a move changes about a shape and what it keeps',
+    help: 'Trace the shape, move the tracing and lay it on top of the shape.',
+    source: COMMON,
+  },
+  'shape.every-corner-right': {
+    does: 'takes every corner for a right angle',
+    help: 'Try the corner of a sheet of paper in each corner of the shape.',
+    source: COMMON,
+  },
+  'shape.angle-misjudged': {
+    does: 'misjudges how far one arm of the angle has turned from the other',
+    help: 'Lay the corner of a sheet of paper on the angle, then half of that corner.',
+    source: COMMON,
+  },
+  'shape.equal-angles-joined': {
+    does: 'gives both equal angles together instead of one of them',
+    help: 'Sketch the triangle, mark the equal angles alike and share what is left between them.',
     source: COMMON,
   },
   'shape.acute-obtuse': {

@@ -5,7 +5,7 @@ const COMMON = 'common practice';
 
 export const PICTURING_MISCONCEPTIONS = {
   'position.swapped': {
-    does: 'gives the steps up before the steps across',
+    does: 'swaps across and up',
     help: 'Say "along the hall, then up the stairs" with a finger on the grid.',
     source: COMMON,
   },

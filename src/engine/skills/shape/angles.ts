@@ -186,7 +186,10 @@ function isosceles(given: number, isTop: boolean, { locale }: TemplateContext): 
       ? [`180 − ${given} = ${180 - given}`, `${180 - given} ÷ 2 = ${shown(other, locale)}`]
       : [`2 × ${given} = ${2 * given}`, `180 − ${2 * given} = ${180 - 2 * given}`],
     slips: [
-      { misconception: 'shape.one-angle-only', answer: answer(rational(180 - given)) },
+      {
+        misconception: isTop ? 'shape.equal-angles-joined' : 'shape.one-angle-only',
+        answer: answer(rational(180 - given)),
+      },
       {
         misconception: 'shape.wrong-total',
         answer: answer(isTop ? rational(360 - given, 2) : rational(360 - 2 * given)),

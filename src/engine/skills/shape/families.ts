@@ -10,7 +10,11 @@ interface Claim {
   readonly size?: number;
 }
 
-const yesOrNo = (id: string, claims: readonly Claim[]) =>
+const yesOrNo = (
+  id: string,
+  claims: readonly Claim[],
+  misconception: 'shape.family-narrow' | 'shape.look-judged' = 'shape.family-narrow',
+) =>
   templateOf<Claim>({
     id,
     free: (rng) => rng.pick(claims),
@@ -18,7 +22,7 @@ const yesOrNo = (id: string, claims: readonly Claim[]) =>
       offered({
         text: `${text}, yes or no?`,
         right: isTrue ? 'yes' : 'no',
-        wrong: [['shape.family-narrow', isTrue ? 'no' : 'yes']],
+        wrong: [[misconception, isTrue ? 'no' : 'yes']],
         features: { size },
         strategy: [because],
       }),
@@ -183,7 +187,7 @@ const bySides = templateOf<Sides>({
       right: name,
       wrong: [...choices, last ?? '']
         .filter((other) => other !== name)
-        .map((other) => ['shape.another-shape', other] as const),
+        .map((other) => ['shape.triangle-names', other] as const),
       features: { size: name === 'isosceles' ? 0.5 : 0 },
       strategy: [
         name === 'equilateral'
@@ -230,7 +234,7 @@ export const FAMILY_SKILLS: readonly Skill[] = [
     strand: 'shape',
     prerequisites: ['shape.name'],
     codes: { ac9: ['AC9M1SP01'], england: ['1G-1', 'NC-Y2-shape-4'], ccss: ['1.G.A.1'] },
-    templates: [yesOrNo('still', STILL)],
+    templates: [yesOrNo('still', STILL, 'shape.look-judged')],
   },
   {
     id: 'shape.triangles',

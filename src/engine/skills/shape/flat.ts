@@ -12,9 +12,10 @@ function an(name: string): string {
   return /^[aeiou]/.test(name) ? 'an' : 'a';
 }
 
-/** The number of sides of the shape it is most easily taken for. */
-function mistakenSides(flat: Flat): number {
-  return { 3: 4, 4: 5, 5: 6, 6: 5, 8: 6 }[flat.sides] ?? 4;
+/** One of the shapes with many sides is taken for another; where there are few, one is counted twice. */
+function mistakenSides({ sides }: Flat): readonly ['shape.another-shape' | 'shape.one-short', number] {
+  if (sides < 5) return ['shape.one-short', sides + 1];
+  return ['shape.another-shape', sides === 5 ? 6 : sides === 6 ? 5 : 6];
 }
 
 function nameShape(flat: Flat): Draft {
@@ -44,6 +45,7 @@ function nameShape(flat: Flat): Draft {
 
 function sidesOf(flat: Flat, corners: boolean, { locale }: TemplateContext): Draft {
   const word = corners ? 'corners' : 'sides';
+  const [mistake, mistaken] = mistakenSides(flat);
   return {
     text: `How many ${word} does ${an(flat.name)} ${flat.name} have?`,
     answer: wholeAnswer(flat.sides, locale),
@@ -54,7 +56,7 @@ function sidesOf(flat: Flat, corners: boolean, { locale }: TemplateContext): Dra
     ],
     slips: [
       { misconception: 'shape.one-short', answer: wholeAnswer(flat.sides - 1, locale) },
-      { misconception: 'shape.another-shape', answer: wholeAnswer(mistakenSides(flat), locale) },
+      { misconception: mistake, answer: wholeAnswer(mistaken, locale) },
     ],
     figure: { kind: 'shape', shape: flat.shape },
   };
@@ -64,6 +66,7 @@ function manyShapes(count: number, flat: Flat, { locale }: TemplateContext): Dra
   const total = count * flat.sides;
   const tens = Math.floor(count / 10) * 10;
   const parted = tens > 0 && tens !== count;
+  const [mistake, mistaken] = mistakenSides(flat);
   return {
     text: `How many sides do ${formatWhole(count, locale)} separate ${flat.many} have altogether?`,
     answer: wholeAnswer(total, locale),
@@ -87,19 +90,19 @@ function manyShapes(count: number, flat: Flat, { locale }: TemplateContext): Dra
           `${formatWhole(count, locale)} × ${flat.sides} = ${formatWhole(total, locale)}`,
         ],
     slips: [
-      { misconception: 'shape.another-shape', answer: wholeAnswer(count * mistakenSides(flat), locale) },
+      { misconception: mistake, answer: wholeAnswer(count * mistaken, locale) },
       { misconception: 'money.added-not-multiplied', answer: wholeAnswer(count + flat.sides, locale) },
     ],
     figure: { kind: 'shape', shape: flat.shape },
   };
 }
 
-function fromSticks(sticks: number, flat: Flat, { locale }: TemplateContext): Draft {
-  const made = Math.floor(sticks / flat.sides);
-  const rest = sticks % flat.sides;
 /** Each side is one stick, so a shape with longer and shorter sides cannot be made. */
 const OF_STICKS = POLYGONS.slice(0, 5).filter((flat) => flat.shape !== 'rectangle');
 
+function fromSticks(sticks: number, flat: Flat, { locale }: TemplateContext): Draft {
+  const made = Math.floor(sticks / flat.sides);
+  const rest = sticks % flat.sides;
   return {
     text: `How many separate ${flat.many} do ${formatWhole(sticks, locale)} sticks make, one stick a side?`,
     answer: wholeAnswer(made, locale),
@@ -118,8 +121,8 @@ const OF_STICKS = POLYGONS.slice(0, 5).filter((flat) => flat.shape !== 'rectangl
           ]
         : []),
       {
-        misconception: 'shape.another-shape',
-        answer: wholeAnswer(Math.floor(sticks / (flat.sides === 4 ? 3 : 4)), locale),
+        misconception: 'shape.one-short',
+        answer: wholeAnswer(Math.floor(sticks / (flat.sides === 3 ? 4 : flat.sides - 1)), locale),
       },
       { misconception: 'money.multiplied-not-shared', answer: wholeAnswer(sticks * flat.sides, locale) },
     ],
@@ -157,13 +160,14 @@ function symmetry(flat: Flat, { locale }: TemplateContext): Draft {
     ],
     slips: [
       {
-        misconception: isRegular || flat.shape === 'rhombus' ? 'shape.upright-only' : 'shape.diagonals-fold',
+        misconception: isRegular
+          ? 'shape.upright-only'
+          : flat.shape === 'rhombus'
+            ? 'shape.fold-per-side'
+            : 'shape.diagonals-fold',
         answer: wholeAnswer(flat.wrongMirrors, locale),
       },
-      {
-        misconception: isRegular ? 'shape.upright-only' : 'shape.diagonals-fold',
-        answer: wholeAnswer(isRegular ? (flat.wrongMirrors === 1 ? 2 : 1) : 4, locale),
-      },
+      { misconception: 'shape.fold-per-side', answer: wholeAnswer(flat.sides, locale) },
       { misconception: 'shape.one-short', answer: wholeAnswer(flat.mirrors + 1, locale) },
     ],
     figure: { kind: 'shape', shape: flat.shape },

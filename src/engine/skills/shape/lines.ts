@@ -95,9 +95,9 @@ const parallelSides = templateOf<Cornered>({
     ],
     slips: wholeSlips(
       [
-        ['pie.slices-counted', corners],
-        ['shape.lines-mixed', parallels === 2 ? 4 : parallels === 0 ? 1 : null],
-        ['shape.upright-only', parallels > 1 ? 1 : null],
+        ['shape.sides-not-pairs', corners],
+        ['shape.lines-mixed', shape === 'right-triangle' ? 1 : null],
+        ['shape.one-pair-only', parallels > 1 ? 1 : null],
       ],
       locale,
     ),
@@ -120,8 +120,8 @@ const rightAnglesIn = templateOf<Cornered>({
     ],
     slips: wholeSlips(
       [
-        ['shape.acute-obtuse', rightAngles === corners ? null : corners],
-        ['shape.one-short', rightAngles > 1 ? rightAngles - 1 : rightAngles + 1],
+        ['shape.every-corner-right', rightAngles === corners ? null : corners],
+        ['shape.one-short', rightAngles > 1 ? rightAngles - 1 : rightAngles === 1 ? 2 : null],
       ],
       locale,
     ),
@@ -140,7 +140,7 @@ const againstRight = templateOf<readonly [degrees: number, turn: number]>({
       accepts: is === 'equal' ? ['equal to'] : [`${is} than`],
       wrong: (['smaller', 'larger'] as const)
         .filter((other) => other !== is)
-        .map((other) => ['shape.acute-obtuse', other] as const),
+        .map((other) => ['shape.angle-misjudged', other] as const),
       features: { drawn: true, size: turn === 0 ? 0 : 0.5 },
       strategy: [
         degrees === 90
@@ -180,7 +180,7 @@ const nearestSize = templateOf<readonly [degrees: number, others: readonly numbe
       features: { drawn: true, fewChoices: true, extraSteps: 0.5, size: turn === 0 ? 0 : 0.6 },
       strategy: [nearHalves(degrees)],
       slips: others.map((other) => ({
-        misconception: 'shape.acute-obtuse' as const,
+        misconception: 'shape.angle-misjudged' as const,
         answer: unitAnswer(other, '°', locale),
       })),
       figure: { kind: 'angle', degrees, turn },

@@ -39,7 +39,7 @@ const wholePattern = templateOf<readonly Square[]>({
       slips: wholeSlips(
         [
           ['times.step-forgotten', n],
-          ['count.off-by-one', 2 * n - 1],
+          ['shape.one-short', 2 * n - 1],
         ],
         locale,
       ),
@@ -62,8 +62,8 @@ const imageColumn = templateOf<readonly [column: number, row: number]>({
     ],
     slips: wholeSlips(
       [
-        ['position.one-out', 7 - column + (column === 1 ? -1 : 1)],
-        ['position.wrong-way', 3 + column],
+        ['shape.one-short', 7 - column + (column === 1 ? -1 : 1)],
+        ['shape.slid-not-flipped', 3 + column],
       ],
       locale,
     ),
@@ -110,9 +110,7 @@ const nameMove = templateOf<(typeof MOVES)[number]>({
     offered({
       text: `A shape ${what}. Is that a translation, reflection or rotation?`,
       right: name,
-      wrong: NAMES.filter((other) => other !== name).map(
-        (other) => ['shape.other-direction', other] as const,
-      ),
+      wrong: NAMES.filter((other) => other !== name).map((other) => ['shape.moves-mixed', other] as const),
       features: { size: what.includes('upside') ? 0.6 : 0 },
       strategy: [
         name === 'translation'
@@ -123,8 +121,8 @@ const nameMove = templateOf<(typeof MOVES)[number]>({
       ],
     }),
 });
-const SAME_SIZE_AND_FORM = 'Slides, flips and turns keep the size and the form of a shape';
 
+const SAME_SIZE_AND_FORM = 'Slides, flips and turns keep the size and the form of a shape';
 const KEPT = [
   ['A shape is reflected. Do its sides keep their length', true, SAME_SIZE_AND_FORM],
   ['A shape is turned. Do its angles stay the same', true, SAME_SIZE_AND_FORM],
@@ -145,7 +143,7 @@ const kept = templateOf<(typeof KEPT)[number]>({
     offered({
       text: `${text}, yes or no?`,
       right: isTrue ? 'yes' : 'no',
-      wrong: [['shape.family-narrow', isTrue ? 'no' : 'yes']],
+      wrong: [['shape.move-changes', isTrue ? 'no' : 'yes']],
       features: { adjust: -0.2 },
       strategy: [because],
     }),

@@ -92,7 +92,7 @@ const flatOrSolid = templateOf<(typeof FLAT_OR_SOLID)[number]>({
       text: `Is ${what} a flat shape or a solid?`,
       right: is === 'flat' ? 'a flat shape' : 'a solid',
       accepts: [is],
-      wrong: [['shape.another-shape', is === 'flat' ? 'a solid' : 'a flat shape']],
+      wrong: [['shape.flat-or-solid', is === 'flat' ? 'a solid' : 'a flat shape']],
       features: { adjust: -0.3 },
       strategy: [
         is === 'flat'
@@ -105,7 +105,7 @@ const flatOrSolid = templateOf<(typeof FLAT_OR_SOLID)[number]>({
 const FACES = [
   ['the ends of a cylinder', 'circle', 'rectangle'],
   ['the flat face of a cone', 'circle', 'triangle'],
-  ['every face of a cube', 'square', 'triangle'],
+  ['every face of a cube', 'square', 'cube'],
   ['the two ends of a triangular prism', 'triangle', 'rectangle'],
   ['the faces between the ends of a triangular prism', 'rectangle', 'triangle'],
   ['the base of a square pyramid', 'square', 'triangle'],
@@ -119,7 +119,7 @@ const faceShape = templateOf<(typeof FACES)[number]>({
     offered({
       text: `What shape ${/^the (ends|two|faces|sloping)/.test(where) ? 'are' : 'is'} ${where}: ${[shape, wrong].sort().join(' or ')}?`,
       right: shape,
-      wrong: [['shape.another-shape', wrong]],
+      wrong: [[wrong === 'cube' ? 'shape.flat-or-solid' : 'shape.other-face', wrong]],
       features: { size: /prism|sloping/.test(where) ? 0.7 : 0 },
       strategy: [`Think of ${where}: ${shape}`],
     }),
@@ -163,7 +163,7 @@ const foldsInto = templateOf<Net>({
     offered({
       text: `What does this net fold into: ${inSentence(rng.shuffle([folds, ...others]), 'or')}?`,
       right: folds,
-      wrong: others.map((other) => ['shape.another-shape', other] as const),
+      wrong: others.map((other) => ['shape.net-not-folded', other] as const),
       features: { drawn: true, extraSteps: 0.5, size: net === 'cube-steps' ? 1 : 0 },
       strategy: [`Its pieces: ${why}`, `So it folds into ${folds}`],
       figure: { kind: 'net', net },
@@ -185,7 +185,7 @@ const makesCube = templateOf<(typeof CUBE_NETS)[number]>({
     offered({
       text: 'Do these squares fold into a closed cube, yes or no?',
       right: folds ? 'yes' : 'no',
-      wrong: [['shape.face-missed', folds ? 'no' : 'yes']],
+      wrong: [[net === 'open-box' ? 'shape.face-missed' : 'shape.net-not-folded', folds ? 'no' : 'yes']],
       features: { drawn: true, extraSteps: 1, size: net === 'cube-steps' ? 1 : 0 },
       strategy: [why],
       figure: { kind: 'net', net },
@@ -221,7 +221,7 @@ const slice = templateOf<(typeof SLICES)[number]>({
         'an oval',
       ),
       right: shape,
-      wrong: [['shape.another-shape', wrong]],
+      wrong: [[wrong === 'oval' ? 'shape.another-shape' : 'shape.other-cut', wrong]],
       features: { extraSteps: 0.5 },
       strategy: [`Think of one thin slice: its face is a ${shape}`],
     }),
@@ -261,7 +261,7 @@ const prismParts = templateOf<readonly [ends: string, sides: number, part: (type
       strategy: [why],
       slips: wholeSlips(
         [
-          ['shape.face-missed', part === 'faces' ? sides : part === 'edges' ? 2 * sides : sides],
+          ['shape.prism-part-missed', part === 'faces' ? sides : part === 'edges' ? 2 * sides : sides],
           ['shape.parts-mixed-up', part === 'faces' ? 2 * sides : sides + 2],
         ],
         locale,

@@ -38,7 +38,7 @@ const numberedInRow = templateOf<readonly [row: readonly string[], at: number, f
       right: counted[at] ?? '',
       wrong: [
         ['position.wrong-way', [...counted].reverse()[at] ?? ''],
-        ['count.off-by-one', counted[at - 1] ?? ''],
+        ['shape.one-short', counted[at - 1] ?? ''],
       ],
       features: { drawn: true, size: at / 3, extraSteps: fromRight ? 1 : 0 },
       strategy: [`Count from the ${fromRight ? 'right' : 'left'}: ${counted.slice(0, at + 1).join(', ')}`],
@@ -125,7 +125,7 @@ const stepsBetween = templateOf<readonly [walk: Walk, askUp: boolean]>({
       strategy: [`Count the steps ${way} from A until level with B: ${asked}`],
       slips: wholeSlips(
         [
-          ['position.swapped', Math.abs(askUp ? across : along)],
+          ['part.rest-given', Math.abs(askUp ? across : along)],
           ['count.off-by-one', asked + 1],
         ],
         locale,
@@ -160,6 +160,9 @@ function plan(rng: Rng): Plan {
   return { thing, others, column, row };
 }
 
+/** The column to the right; to the left at the end. */
+const beside = (column: number) => (column === 3 ? 2 : column + 1);
+
 /** A plan with columns A to D and rows 1 to 4: the thing asked for, one at the swapped place, one beside it. */
 function planFigure({ thing, others, column, row }: Plan) {
   const cells = Array.from({ length: 4 }, () => Array.from({ length: 4 }, () => ''));
@@ -169,7 +172,7 @@ function planFigure({ thing, others, column, row }: Plan) {
   };
   put(row, column, thing);
   put(column, row, others[0] ?? 'oak');
-  put(row, (column + 1) % 4, others[1] ?? 'shed');
+  put(row, beside(column), others[1] ?? 'shed');
   return {
     kind: 'table' as const,
     heads: 'both' as const,
@@ -188,7 +191,7 @@ const whichSquare = templateOf<Plan>({
       accepts: [`${here.row + 1}${COLUMNS[here.column]}`],
       wrong: [
         ['position.swapped', `${COLUMNS[here.row]}${here.column + 1}`],
-        ['graph.other-point', `${COLUMNS[(here.column + 1) % 4]}${here.row + 1}`],
+        ['graph.other-point', `${COLUMNS[beside(here.column)]}${here.row + 1}`],
       ],
       features: { drawn: true, size: here.row / 6 },
       strategy: [`Up to the letter: ${COLUMNS[here.column]}`, `Across to the number: ${here.row + 1}`],
