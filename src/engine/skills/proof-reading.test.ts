@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { drawFigure } from '../figures/draw.js';
 import { LOCALES, localeOf } from '../numbers/locale.js';
 import { generateQuestions } from '../questions/generate.js';
+import { misconceptionOf } from '../questions/misconceptions.js';
 import { SKILLS } from './map.js';
 
 interface Line {
@@ -81,6 +82,11 @@ describe('what a proof-reader would mark', () => {
     );
   });
 
+  it('keeps a number and its unit on one line', () => {
+    const parted = /\d (?:mm|cm|m|km|g|kg|mL|L|min|h|°C)\b/;
+    expect(marked(({ text }) => parted.test(text))).toEqual([]);
+  });
+
   it('has no plural after 1', () => {
     expect(hasPluralAfterOne('Cut 1 pieces')).toBe(true);
     expect(marked(({ text }) => hasPluralAfterOne(text))).toEqual([]);
@@ -124,6 +130,24 @@ describe('what a proof-reader would mark', () => {
     });
     expect([...new Set(beyond.map(({ skill, question }) => `${skill.title}: ${question.text}`))]).toEqual([]);
     expect(SKILLS.filter((skill) => rangeOf(skill.title) !== null).length).toBeGreaterThan(12);
+  });
+
+  it('offers no name that fits as well as the right one', () => {
+    const nets = QUESTIONS.filter(({ question }) => /fold into/.test(question.text));
+    expect(nets.length).toBeGreaterThan(20);
+    // A cube is a prism too.
+    const twice = nets.filter(
+      ({ question }) => question.answer.text === 'a cube' && /prism/.test(question.text),
+    );
+    expect(twice.map(({ question }) => question.text)).toEqual([]);
+  });
+
+  it('cuts no more off than there is', () => {
+    const stories = SKILLS.filter((skill) => skill.id === 'meas.length-story').flatMap((skill) =>
+      generateQuestions(skill, 500, 3, localeOf('en-AU')),
+    );
+    expect(stories.length).toBeGreaterThan(400);
+    expect(stories.filter(({ answer }) => Number(answer.value) < 1).map(({ text }) => text)).toEqual([]);
   });
 
   it('gives every question at least one step', () => {
@@ -257,6 +281,49 @@ describe('what a wrong answer is said to tell', () => {
         return after >= 0 && valueOf(slip) !== after + 1 + (after % 2);
       }),
     ).toEqual([]);
+  });
+});
+
+/** What stands after the number of an answer: "cm", "day" for one or more of them, or nothing. */
+const unitOf = (answer: string): string => answer.replace(/^[−£$]?\d[\d\s\u00a0.,/]*/, '').replace(/s$/, '');
+
+/** What a sentence about a child speaks of, and what must then be in the question, its answer or the skill's title. */
+const SPEAKS_OF: readonly (readonly [said: RegExp, asked: RegExp])[] = [
+  [/\bperimeter\b/, /perimeter/],
+  [/\bsolid\b|\bface\b/, /box|cube|solid|prism|pyramid|cylinder|cone|sphere|net|fold/i],
+  [/\bsymmetry\b/, /symmetry/],
+  [/\bnames? of the angles\b/, /acute|obtuse/],
+  [/\bnames of the triangles\b/, /equilateral/],
+  [/\bstarting day or month\b/, /day|month|week/i],
+  [/\ba unit\b/, /unit/],
+  [/\bpower of ten\b/, /\d[\s\u00a0](?:mm|cm|m|km|g|kg|mL|L)\b|\bof a \w*(?:met|lit)(?:re|er)|of a \w*gram/],
+  [/\bturns the other way\b/, /turn/],
+  [/\bspecial shape\b/, /\bIs (?:every|a)\b/],
+];
+
+describe('the sentences about wrong answers', () => {
+  const slips = QUESTIONS.flatMap(({ skill, locale, question }) =>
+    question.slips.map((slip) => ({ skill, locale, question, slip })),
+  );
+  const told = ({ skill, question, slip }: (typeof slips)[number]) =>
+    `${skill.id}: ${question.text} [${slip.text}, ${slip.misconception}]`;
+
+  it('speak of what is in the question', () => {
+    const unfit = slips.filter(({ skill, question, slip }) => {
+      const does = misconceptionOf(slip.misconception)?.does ?? '';
+      const asked = `${skill.title} ${question.text} ${question.answer.text}`;
+      return SPEAKS_OF.some(([said, needed]) => said.test(does) && !needed.test(asked));
+    });
+    expect([...new Set(unfit.map(told))]).toEqual([]);
+  });
+
+  it('belong to a wrong answer in the unit of the right one', () => {
+    // A choice may be offered in another unit, and a length of time come out in whole hours.
+    const unlike = slips.filter(
+      ({ question: { answer }, slip }) =>
+        /^(?:number|decimal|fraction)$/.test(answer.kind) && unitOf(answer.text) !== unitOf(slip.text),
+    );
+    expect([...new Set(unlike.map(told))]).toEqual([]);
   });
 });
 
