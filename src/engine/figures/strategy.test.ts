@@ -54,6 +54,14 @@ describe('addition and subtraction', () => {
     expect(drawFigure(figure, { locale: 'en-GB' }).alt).toContain('A jump labelled +8,000 goes');
   });
 
+  it('do not go back to the size of the step that was found first', () => {
+    const found = ['10 \u2212 6 = 4', '10 + 4 = 14'];
+    expect(lineOf(figureFor('10 + 4', 14, found)).stops).toEqual([10, 14]);
+    expect(lineOf(figureFor('8400 + 50', 8450, ['8400 \u2212 8350 = 50', '8400 + 50 = 8450'])).stops).toEqual(
+      [8400, 8450],
+    );
+  });
+
   it('ignore steps that are false, decimal or lead elsewhere', () => {
     expect(lineOf(figureFor('47 + 38', 85, ['47 + 38 = 86'])).stops).toEqual([47, 77, 85]);
     expect(lineOf(figureFor('47 + 38', 85, ['40 + 30 = 70', '7 + 8 = 15', '70 + 15 = 85'])).stops).toEqual([

@@ -121,8 +121,10 @@ function inTwo(half: number, result: number): Drawing {
 function additionLine(a: number, b: number, steps: readonly Step[]): Drawing {
   const sum = a + b;
   const told = chain(a, sum, steps) ?? chain(b, sum, steps);
+  // Steps that work out the other number before it is added ("10 − 6 = 4, 10 + 4 = 14") are no way along the line.
+  const isDetour = told !== null && told[0] === a && told[1] === b && b < a;
   const [start, rest] = a >= b ? [a, b] : [b, a];
-  return { spec: openLine(told ?? hops(start, rest, 1)), result: sum };
+  return { spec: openLine(told !== null && !isDetour ? told : hops(start, rest, 1)), result: sum };
 }
 
 function subtractionLine(a: number, b: number, steps: readonly Step[]): Drawing {
