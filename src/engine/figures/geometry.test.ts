@@ -2,7 +2,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { validSpecs } from '../../../test/figures/figure-specs.js';
-import { type Element, numberOf, partsOf, pointsOf, readSvg } from '../../../test/figures/read-svg.js';
+import {
+  type Element,
+  extentOf,
+  numberOf,
+  partsOf,
+  pointsOf,
+  readSvg,
+} from '../../../test/figures/read-svg.js';
+import { localeOf } from '../numbers/locale.js';
+import { generateQuestions } from '../questions/generate.js';
+import { SKILLS } from '../skills/map.js';
 import { drawFigure } from './draw.js';
 import type { FigureSpec } from './figure.js';
 
@@ -313,5 +323,49 @@ describe('spinner', () => {
         expect(Math.max(...areas) - Math.min(...areas)).toBeLessThan(0.05);
       }),
     );
+  });
+
+  it.each([3, 4, 5, 6, 8, 10, 12])(
+    'keeps the words of %i sectors off the lines and inside the rim',
+    (count) => {
+      for (const word of ['red', 'blue', 'green', 'yellow']) {
+        const children = drawn({ kind: 'spinner', sectors: Array.from({ length: count }, () => word) });
+        const rim = only(children, 'rim');
+        const half = Math.PI / count;
+        texts(children).forEach((element, index) => {
+          const { left, right, top, bottom } = extentOf(element);
+          const corners = [left, right].flatMap((x) => [top, bottom].map((y) => [x, y] as const));
+          for (const [x, y] of corners) {
+            const [dx, dy] = [x - numberOf(rim, 'cx'), y - numberOf(rim, 'cy')];
+            const turned = Math.atan2(dx, -dy) - (2 * index + 1) * half;
+            const off = Math.abs(Math.atan2(Math.sin(turned), Math.cos(turned)));
+            expect(Math.hypot(dx, dy) * Math.sin(half - off), `${word} ${index}`).toBeGreaterThan(0.4);
+          }
+          const level = (top + bottom) / 2 - numberOf(rim, 'cy');
+          for (const x of [left, right])
+            expect(Math.hypot(x - numberOf(rim, 'cx'), level)).toBeLessThan(numberOf(rim, 'r') - 0.3);
+        });
+      }
+    },
+  );
+});
+
+describe('coordinates', () => {
+  it('keep every dot and every letter of a question off the numbers of the axes', () => {
+    const skills = SKILLS.filter(({ id }) => id === 'shape.position.four');
+    const figures = skills
+      .flatMap((skill) => generateQuestions(skill, 400, 3, localeOf('en-AU')))
+      .flatMap(({ figure }) => figure ?? []);
+    expect(figures.length).toBeGreaterThan(100);
+    for (const spec of figures) {
+      const children = drawn(spec);
+      const extents = [...texts(children), ...partsOf(children, 'point')].map(extentOf);
+      extents.forEach((a, i) => {
+        for (const b of extents.slice(i + 1)) {
+          const apart = a.right <= b.left || b.right <= a.left || a.bottom <= b.top || b.bottom <= a.top;
+          expect(apart, JSON.stringify(spec)).toBe(true);
+        }
+      });
+    }
   });
 });

@@ -1,7 +1,7 @@
 // A grid with two axes and named points: the first quadrant, or all four.
 import type { Locale } from '../../numbers/locale.js';
 import type { FigureSpec } from '../figure.js';
-import { BOLD_MM, circle, INK, line, type Mark, type Sketch, text } from '../svg.js';
+import { BOLD_MM, circle, INK, line, type Mark, rect, type Sketch, text } from '../svg.js';
 import { listOf, numberText } from '../words.js';
 
 const PLOT_MM = 36;
@@ -31,8 +31,11 @@ export function drawCoordinates(spec: Extract<FigureSpec, { kind: 'coordinates' 
   for (let at = from; at <= to; at++) {
     if (at % every !== 0 || at === 0) continue;
     const name = numberText(at, locale);
-    marks.push(text(name, [x(at), y(0) + below], LETTER_MM * 0.85));
-    marks.push(text(name, [x(0) - aside, y(at)], LETTER_MM * 0.85, 'end'));
+    const numbers = [
+      text(name, [x(at), y(0) + below], LETTER_MM * 0.85),
+      text(name, [x(0) - aside, y(at)], LETTER_MM * 0.85, 'end'),
+    ];
+    marks.push(...(from < 0 ? numbers.flatMap(onPaper) : numbers));
   }
   if (from === 0) marks.push(text('0', [x(0) - aside, y(0) + below], LETTER_MM * 0.85, 'end'));
   for (const point of points) {
@@ -41,7 +44,9 @@ export function drawCoordinates(spec: Extract<FigureSpec, { kind: 'coordinates' 
     );
     // Left of the upright axis the letter stands on the far side, clear of the numbers along it.
     const [aside, anchor] = point.x < 0 ? ([-1.8, 'end'] as const) : ([1.8, 'start'] as const);
-    marks.push(text(point.name, [x(point.x) + aside, y(point.y) - 2], LETTER_MM, anchor));
+    // Just under the level axis it hangs below its point, clear of the numbers there.
+    const away = from < 0 && point.y === -1 ? 2.6 : -2;
+    marks.push(text(point.name, [x(point.x) + aside, y(point.y) + away], LETTER_MM, anchor));
   }
   const told = points.map(
     ({ name, x: across, y: up }) => `${name}:${steps(across, 'right', 'left')}${steps(up, 'up', 'down')}`,
@@ -51,6 +56,13 @@ export function drawCoordinates(spec: Extract<FigureSpec, { kind: 'coordinates' 
     marks,
     alt: `A grid with numbers from ${numberText(from, locale)} to ${numberText(to, locale)} on both axes. From zero: ${named}.`,
   };
+}
+
+/** A number of an axis on a patch of white, so that a grid line does not swallow its minus sign. */
+function onPaper(number: Mark): Mark[] {
+  const { left, top, right, bottom } = number.box;
+  const patch = rect(left - 0.2, top, right - left + 0.4, bottom - top, { fill: '#ffffff', stroke: 'none' });
+  return [patch, number];
 }
 
 function steps(count: number, forward: string, back: string): string {

@@ -221,11 +221,14 @@ const pair = (x: number, y: number) => `(${formatSigned(x)}, ${formatSigned(y)})
 const formatSigned = (n: number) => String(n).replace('-', '−');
 const typed = (x: number, y: number) => [`(${x},${y})`, `(${x}, ${y})`, `${x}, ${y}`, `${x},${y}`];
 
+/** True where a dot would cover one of the numbers that stand just left of and just below the axes, at every even step. */
+const onNumber = (x: number, y: number) => (x === -1 && y % 2 === 0) || (y === -1 && x % 2 === 0);
+
 /** A point off both axes and off the diagonal, so that swapped numbers name another point. */
 function point(rng: Rng, low: number, high: number): Place {
   const numbers = Array.from({ length: high - low + 1 }, (_, i) => low + i).filter((n) => n !== 0);
   const x = rng.pick(numbers);
-  return [x, rng.pick(numbers.filter((n) => Math.abs(n) !== Math.abs(x)))];
+  return [x, rng.pick(numbers.filter((n) => Math.abs(n) !== Math.abs(x) && !onNumber(x, n)))];
 }
 
 function readPoint(low: number, high: number) {
