@@ -44,6 +44,18 @@ export function spoken(words: string): string {
   return words === '?' ? 'a question mark' : words.trim() === '' ? 'empty' : words;
 }
 
+/** "column graph", "bar chart" or "bar graph": what each country's classrooms call it. Common practice. */
+export function columnGraph(locale: Locale): string {
+  return { 'en-AU': 'column graph', 'en-NZ': 'bar graph', 'en-GB': 'bar chart', 'en-US': 'bar graph' }[
+    locale.id
+  ];
+}
+
+/** "picture graph" or "pictogram". Common practice. */
+export function pictureGraph(locale: Locale): string {
+  return locale.id === 'en-GB' ? 'pictogram' : 'picture graph';
+}
+
 /** "a pencil", "an arrow". */
 export function withArticle(noun: string): string {
   return `${/^[aeiou]/i.test(noun) ? 'an' : 'a'} ${noun}`;

@@ -3,7 +3,7 @@ import type { Locale } from '../../numbers/locale.js';
 import type { FigureSpec } from '../figure.js';
 import { BOLD_MM, LINE_MM, LABEL_MM, line, type Mark, rect, SHADE, type Sketch, text } from '../svg.js';
 import { textWidth } from '../text-width.js';
-import { capital, countOf, numberText } from '../words.js';
+import { capital, columnGraph, countOf, numberText } from '../words.js';
 
 const PLOT_MM = 27;
 const LETTER_MM = 3.6;
@@ -64,5 +64,5 @@ function describe(spec: Extract<FigureSpec, { kind: 'bar-chart' }>, every: numbe
   });
   const title = spec.title ? ` with the title "${spec.title}"` : '';
   const unit = spec.unit ? ` (${spec.unit})` : '';
-  return `A bar chart${title}. The lines across go up in steps of ${numberText(spec.step, locale)}${unit}. ${capital(bars.join('; '))}.`;
+  return `A ${columnGraph(locale)}${title}. The lines across go up in steps of ${numberText(spec.step, locale)}${unit}. ${capital(bars.join('; '))}.`;
 }

@@ -15,7 +15,7 @@ import {
   text,
 } from '../svg.js';
 import { textWidth } from '../text-width.js';
-import { capital, countOf, numberText } from '../words.js';
+import { capital, countOf, numberText, pictureGraph } from '../words.js';
 import { rational } from '../../numbers/rational.js';
 
 const RADIUS_MM = 3.1;
@@ -53,7 +53,7 @@ export function drawPictograph(spec: Extract<FigureSpec, { kind: 'pictograph' }>
   const title = spec.title ? ` with the title "${spec.title}"` : '';
   return {
     marks,
-    alt: `A picture graph${title}. Each disc stands for ${numberText(spec.each, locale)}. ${capital(rows.join('; '))}.`,
+    alt: `A ${pictureGraph(locale)}${title}. Each disc stands for ${numberText(spec.each, locale)}. ${capital(rows.join('; '))}.`,
   };
 }
 

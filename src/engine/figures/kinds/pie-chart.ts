@@ -2,6 +2,7 @@
 import type { FigureSpec } from '../figure.js';
 import { circle, INK, LINE_MM, line, type Mark, path, type Point, polar, type Sketch, text } from '../svg.js';
 import { textWidth } from '../text-width.js';
+import { capital } from '../words.js';
 
 const RADIUS_MM = 15;
 const LETTER_MM = 3.4;
@@ -42,7 +43,7 @@ export function drawPieChart(spec: Extract<FigureSpec, { kind: 'pie-chart' }>): 
   }
   const told = spec.slices.map((slice) => `${slice.label}: ${shareWords(slice.parts, total)}`);
   const title = spec.title ? ` with the title "${spec.title}"` : '';
-  return { marks, alt: `A pie chart${title}. ${told.join('; ')}.` };
+  return { marks, alt: `A pie chart${title}. ${capital(told.join('; '))}.` };
 }
 
 /** "a quarter of the circle", "3 of 8 equal shares of the circle", "none of the circle". */

@@ -1,11 +1,12 @@
 // Column graphs, and totals and differences in a survey.
+import { columnGraph } from '../../figures/words.js';
 import { formatWhole } from '../../numbers/format.js';
 import { wholeAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import type { Rng } from '../../random/rng.js';
 import { borrowsIn, carriesIn, sizeOf, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-import { CHOSEN, columnGraph, didText, titleOf, TOPICS, type Topic } from './topics.js';
+import { CHOSEN, didText, titleOf, TOPICS, type Topic } from './topics.js';
 
 function chart(values: readonly number[], topic: Topic, step: number, colour: string) {
   return {

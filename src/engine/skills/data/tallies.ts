@@ -1,10 +1,11 @@
 // Tally marks and picture graphs.
+import { pictureGraph } from '../../figures/words.js';
 import { formatWhole } from '../../numbers/format.js';
 import { choiceAnswer, wholeAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import { sizeOf, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-import { CHOSEN, didText, pictureGraph, titleOf, TOPICS, type Topic } from './topics.js';
+import { CHOSEN, didText, titleOf, TOPICS, type Topic } from './topics.js';
 
 function whichMore(first: number, second: number, topic: Topic, { rng, locale }: TemplateContext): Draft {
   const [a, b] = rng.chance(0.5) ? [0, 1] : [1, 0];

@@ -1,5 +1,4 @@
-// Topics of surveys and their labels, and what each country's classrooms call their graphs (common practice).
-import type { Locale } from '../../numbers/locale.js';
+// Topics of surveys and their labels.
 
 /** What a survey asked. */
 export interface Topic {
@@ -39,16 +38,4 @@ export function titleOf(topic: Topic, colour: string): string {
 /** "chose apples", "came by bus", "came on foot". */
 export function didText(topic: Topic, label: string): string {
   return topic.did === 'came by' && label === 'walking' ? 'came on foot' : `${topic.did} ${label}`;
-}
-
-/** "column graph", "bar chart" or "bar graph". */
-export function columnGraph(locale: Locale): string {
-  return { 'en-AU': 'column graph', 'en-NZ': 'bar graph', 'en-GB': 'bar chart', 'en-US': 'bar graph' }[
-    locale.id
-  ];
-}
-
-/** "picture graph" or "pictogram". */
-export function pictureGraph(locale: Locale): string {
-  return locale.id === 'en-GB' ? 'pictogram' : 'picture graph';
 }
