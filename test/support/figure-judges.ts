@@ -119,13 +119,13 @@ const JUDGES: { readonly [K in FigureSpec['kind']]?: Judge<K> } = {
   ruler: ({ objectFrom, objectTo, object }, { text }) =>
     text.includes(object) ? [String(objectTo - objectFrom)] : [],
   tally: ({ rows }, { text }) =>
-    text.includes('in the tally') ? namedRow(rows, text).map(({ count }) => String(count)) : null,
+    text.startsWith('In the tally') ? namedRow(rows, text).map(({ count }) => String(count)) : null,
   pictograph: ({ rows }, { text }) =>
-    /in the (picture graph|pictogram)/.test(text)
+    /^In the (picture graph|pictogram)/.test(text)
       ? namedRow(rows, text).map(({ value }) => String(value))
       : null,
   'bar-chart': ({ bars }, { text }) =>
-    /in the (column graph|bar chart|bar graph)/.test(text)
+    /^In the (column graph|bar chart|bar graph)/.test(text)
       ? namedRow(bars, text).map(({ value }) => String(value))
       : null,
   dots: ({ groups }, { text }) => {
@@ -234,7 +234,7 @@ const JUDGES: { readonly [K in FigureSpec['kind']]?: Judge<K> } = {
       };
       return columns.map((c) => {
         const arrive = rows[2]?.[c] ?? '';
-        return text.startsWith('When') ? arrive : String(minutes(arrive) - minutes(leaves));
+        return text.includes(', when ') ? arrive : String(minutes(arrive) - minutes(leaves));
       });
     }
     return null;
@@ -244,7 +244,7 @@ const JUDGES: { readonly [K in FigureSpec['kind']]?: Judge<K> } = {
     if (text.startsWith('In the line graph')) return named.map(({ value }) => String(value));
     if (text.startsWith('By how many')) {
       const [from, to] = [/from (.+) to /.exec(text)?.[1], / to (.+)\?$/.exec(text)?.[1]].map((label) =>
-        points.find((point) => point.label === label),
+        points.find((point) => label?.startsWith(point.label)),
       );
       const change = (to?.value ?? 0) - (from?.value ?? 0);
       return change > 0 === text.includes('rise') ? [String(Math.abs(change))] : [];

@@ -595,6 +595,26 @@ export const MEASURING_MISCONCEPTIONS = {
     help: 'Put the two rows side by side and cover what they share.',
     source: COMMON,
   },
+  'data.half-picture': {
+    does: 'counts half a picture as a whole one or not at all',
+    help: 'Ask what half a picture stands for and write it beside the key.',
+    source: COMMON,
+  },
+  'data.largest-given': {
+    does: 'gives the largest number of the list',
+    help: 'Say what the word asks for before looking at the list: mode is the one that comes most often.',
+    source: COMMON,
+  },
+  'data.mean-gap-given': {
+    does: 'gives how far the known number lies from the mean',
+    help: 'Draw both numbers as towers and level them: what one lacks, the other has above the mean.',
+    source: COMMON,
+  },
+  'part.whole-given': {
+    does: 'gives the whole instead of the part asked for',
+    help: 'Point to the whole and to each part in the drawing before answering.',
+    source: COMMON,
+  },
   'data.one-left-out': {
     does: 'leaves one group out of the total',
     help: 'Tick off each group as it is added.',

@@ -15,7 +15,7 @@ export const PICTURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'position.wrong-way': {
-    does: 'goes left for right or up for down',
+    does: 'goes the opposite way, such as left for right or up for down',
     help: 'Point the way with an arm before moving.',
     source: COMMON,
   },
@@ -60,8 +60,33 @@ export const PICTURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'graph.value-not-change': {
-    does: 'gives a value of the graph where the change is asked for',
+    does: 'gives one of the two values instead of how far apart they are',
     help: 'Read both values, write them down, then compare.',
+    source: COMMON,
+  },
+  'graph.lowest-for-highest': {
+    does: 'goes to the lowest point instead of the highest, or the other way round',
+    help: 'Slide a ruler down the graph and see which point it meets first.',
+    source: COMMON,
+  },
+  'table.other-line': {
+    does: 'reads another row or column than the one asked for',
+    help: 'Lay a strip of paper along the row and put a finger on the heading.',
+    source: COMMON,
+  },
+  'table.one-cell': {
+    does: 'gives one number of the table instead of adding up all that are asked for',
+    help: 'Put a counter on each cell that belongs to the question, then add.',
+    source: COMMON,
+  },
+  'table.headings-counted': {
+    does: 'counts the headings of the table instead of adding what stands below them',
+    help: 'Ask what one cell tells: how many ribbons of that length are there?',
+    source: COMMON,
+  },
+  'pie.slices-alike': {
+    does: 'shares the whole out equally among the slices, whatever their size',
+    help: 'Lay a paper quarter on the slices: are they all as large as one another?',
     source: COMMON,
   },
   'pie.slices-counted': {

@@ -30,7 +30,12 @@ function fractionWord(chance: Quantity, { rng }: TemplateContext): Draft {
       `So it is ${right}`,
     ],
     slips: others.map((word) => ({
-      misconception: word === 'even' ? ('data.half-or-half' as const) : ('data.other-event' as const),
+      misconception:
+        word === 'even'
+          ? ('data.half-or-half' as const)
+          : right === 'even'
+            ? ('data.certain-likely' as const)
+            : ('data.other-event' as const),
       answer: choiceAnswer(word),
     })),
   };

@@ -52,9 +52,9 @@ function readBar(
   const index = rng.int(0, 2);
   const value = values[index] ?? 0;
   const marks = value / step;
-  const other = values[(index + 1) % 3] ?? 0;
+  const other = values[index === 2 ? 1 : index + 1] ?? 0;
   return {
-    text: `How many ${topic.who} ${didText(topic, topic.labels[index] ?? '')} in the ${columnGraph(locale)}?`,
+    text: `In the ${columnGraph(locale)}, how many ${topic.who} ${didText(topic, topic.labels[index] ?? '')}?`,
     answer: wholeAnswer(value, locale),
     expression: `${marks} * ${step}`,
     features: { drawn: true, size: step === 1 ? 0 : step === 10 || step === 5 ? 0.5 : 1, adjust: -0.5 },
@@ -68,7 +68,9 @@ function readBar(
         ? [{ misconception: 'meas.scale-by-ones' as const, answer: wholeAnswer(marks, locale) }]
         : []),
       { misconception: 'data.other-bar', answer: wholeAnswer(other, locale) },
-      { misconception: 'shape.one-short', answer: wholeAnswer(value - 1, locale) },
+      ...(marks > 1
+        ? [{ misconception: 'shape.one-short' as const, answer: wholeAnswer(value - step, locale) }]
+        : []),
     ],
     figure: chart(values, topic, step, locale.spelling.colour),
   };

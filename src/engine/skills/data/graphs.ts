@@ -74,8 +74,17 @@ const drawn = ({ change, values }: Graph): FigureSpec => ({
   points: values.map((value, i) => ({ label: change.labels[i] ?? '', value })),
 });
 
+/** Days are short below a graph and written out in a sentence. */
+const DAYS: Readonly<Record<string, string>> = {
+  Mon: 'Monday',
+  Tue: 'Tuesday',
+  Wed: 'Wednesday',
+  Thu: 'Thursday',
+  Fri: 'Friday',
+};
+const inFull = (label: string) => DAYS[label] ?? label;
 const when = (label: string) =>
-  /^\d|noon/.test(label) ? `at ${label}` : label.startsWith('week') ? `in ${label}` : `on ${label}`;
+  /^\d|noon/.test(label) ? `at ${label}` : label.startsWith('week') ? `in ${label}` : `on ${inFull(label)}`;
 const ASK: Readonly<Record<string, string>> = {
   Temperature: 'how many degrees is it',
   'Height of a plant': 'how many cm tall is the plant',
@@ -100,7 +109,7 @@ const readGraph = templateOf<readonly [graph: Graph, at: number]>({
       slips: wholeSlips(
         [
           ['graph.other-point', shown.values[at === 4 ? 3 : at + 1] ?? 0],
-          ['meas.scale-by-ones', value + 1],
+          ['meas.scale-by-ones', value / shown.change.step],
         ],
         locale,
       ),
@@ -118,7 +127,7 @@ const changeBetween = templateOf<readonly [graph: Graph, from: number]>({
     const up = b > a;
     const change = Math.abs(b - a);
     return {
-      text: `By how many ${shown.change.noun} does the line ${up ? 'rise' : 'fall'} from ${first} to ${second}?`.replace(
+      text: `By how many ${shown.change.noun} does the line ${up ? 'rise' : 'fall'} from ${inFull(first)} to ${inFull(second)}?`.replace(
         'litres',
         `${locale.spelling.litre}s`,
       ),
@@ -159,7 +168,7 @@ const highest = templateOf<Graph>({
       right: shown.change.labels[top] ?? '',
       wrong: [
         ['graph.other-point', shown.change.labels[top === 4 ? 3 : top + 1] ?? ''],
-        ['compare.reversed', shown.change.labels[low] ?? ''],
+        ['graph.lowest-for-highest', shown.change.labels[low] ?? ''],
       ],
       features: { drawn: true, adjust: -0.4 },
       strategy: [`The highest point stands above ${shown.change.labels[top]}`],
@@ -226,7 +235,7 @@ const pieCount = templateOf<Pie>({
       ],
       slips: wholeSlips(
         [
-          ['pie.slices-counted', Math.round(shown.total / shown.parts.length)],
+          ['pie.slices-alike', shown.total / shown.parts.length],
           ['fractions.part-left', shown.total - value],
           ['fractions.one-part-only', shown.total / d],
         ],
@@ -249,9 +258,12 @@ const pieShare = templateOf<Pie>({
       answer: fractionAnswer(rational(part, all)),
       expression: `${part} / ${all}`,
       features: { drawn: true, size: all > 4 ? 1 : 0 },
-      strategy: [`The circle is ${all} equal parts, this slice is ${part} of them`],
+      strategy: [
+        `The circle is ${all} equal parts; this slice is ${part} of them`,
+        `${part} out of ${all}: ${fractionAnswer(rational(part, all)).text}`,
+      ],
       slips: [
-        { misconception: 'pie.slices-counted', answer: fractionAnswer(rational(1, shown.parts.length)) },
+        { misconception: 'pie.slices-alike', answer: fractionAnswer(rational(1, shown.parts.length)) },
         { misconception: 'fractions.part-left', answer: fractionAnswer(rational(all - part, all)) },
       ],
       figure: slices(shown),

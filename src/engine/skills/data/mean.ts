@@ -76,15 +76,15 @@ function missingForMean(known: Rational, target: Rational, style: Style, { local
       ...(compare(target, known) > 0
         ? [
             {
-              misconception: 'data.measures-mixed-up' as const,
+              misconception: 'data.mean-gap-given' as const,
               answer: answerOf(subtract(target, known), style, locale),
             },
           ]
         : []),
       ...(canSay(half, style)
-        ? [{ misconception: 'data.mean-halved' as const, answer: answerOf(half, style, locale) }]
+        ? [{ misconception: 'missing.same-operation' as const, answer: answerOf(half, style, locale) }]
         : []),
-      { misconception: 'data.mean-not-shared', answer: answerOf(add(target, known), style, locale) },
+      { misconception: 'missing.adds-all', answer: answerOf(add(target, known), style, locale) },
     ],
   };
 }

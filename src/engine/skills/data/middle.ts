@@ -41,7 +41,7 @@ function middle(values: readonly Rational[], style: Style, { locale }: TemplateC
       { misconception: 'data.middle-unsorted', answer: answerOf(unsortedMedian(values), style, locale) },
       { misconception: 'data.measures-mixed-up', answer: answerOf(range(values), style, locale) },
       {
-        misconception: 'data.measures-mixed-up',
+        misconception: 'data.largest-given',
         answer: answerOf(order[order.length - 1] ?? result, style, locale),
       },
     ],
@@ -70,14 +70,19 @@ function spread(values: readonly Rational[], style: Style, { locale }: TemplateC
       `${say(high, style, locale)} − ${say(low, style, locale)} = ${say(subtract(high, low), style, locale)}`,
     ],
     slips: [
-      { misconception: 'data.measures-mixed-up', answer: answerOf(high, style, locale) },
+      { misconception: 'data.largest-given', answer: answerOf(high, style, locale) },
       ...(wrongEnds.n > 0
         ? [{ misconception: 'data.ends-unsorted' as const, answer: answerOf(wrongEnds, style, locale) }]
         : []),
-      {
-        misconception: 'data.measures-mixed-up',
-        answer: answerOf(order[Math.floor(order.length / 2)] ?? high, style, locale),
-      },
+      // With an even count no number of the list is its median.
+      ...(order.length % 2 === 1
+        ? [
+            {
+              misconception: 'data.measures-mixed-up' as const,
+              answer: answerOf(order[Math.floor(order.length / 2)] ?? high, style, locale),
+            },
+          ]
+        : []),
     ],
   };
 }
@@ -95,7 +100,7 @@ function mode(values: readonly Rational[], style: Style, { locale }: TemplateCon
     slips: [
       { misconception: 'data.how-often-given', answer: wholeAnswer(count(result), locale) },
       {
-        misconception: 'data.measures-mixed-up',
+        misconception: 'data.largest-given',
         answer: answerOf(order[order.length - 1] ?? result, style, locale),
       },
       { misconception: 'data.measures-mixed-up', answer: answerOf(range(values), style, locale) },

@@ -31,6 +31,9 @@ interface Asked {
   readonly day: number;
 }
 
+/** One of three places that is next to the one given. */
+const neighbour = (at: number) => (at === 2 ? 1 : at + 1);
+
 const cell = ({ cells, fruit, day }: Asked) => cells[fruit]?.[day] ?? 0;
 
 const readCell = templateOf<Asked>({
@@ -40,15 +43,15 @@ const readCell = templateOf<Asked>({
     const value = cell(asked);
     const [fruit, day] = [FRUIT[asked.fruit] ?? '', DAY_WORDS[asked.day] ?? ''];
     return {
-      text: `How many ${fruit} were sold on ${day} in the table?`,
+      text: `In the table, how many ${fruit} were sold on ${day}?`,
       answer: wholeAnswer(value, locale),
       expression: String(value),
       features: { drawn: true, adjust: -0.3 },
       strategy: [`Go along the row ${fruit} to the column ${DAYS[asked.day]}: ${value}`],
       slips: wholeSlips(
         [
-          ['data.other-row', cell({ ...asked, fruit: (asked.fruit + 1) % 3 })],
-          ['graph.other-point', cell({ ...asked, day: (asked.day + 1) % 3 })],
+          ['table.other-line', cell({ ...asked, fruit: (asked.fruit + 1) % 3 })],
+          ['graph.other-point', cell({ ...asked, day: neighbour(asked.day) })],
         ],
         locale,
       ),
@@ -66,8 +69,8 @@ const rowTotal = templateOf<readonly [asked: Asked, byDay: boolean]>({
     const total = a + b + c;
     return {
       text: byDay
-        ? `How many pieces of fruit were sold on ${DAY_WORDS[asked.day]} in the table?`
-        : `How many ${FRUIT[asked.fruit]} were sold on all three days in the table?`,
+        ? `In the table, how many pieces of fruit were sold on ${DAY_WORDS[asked.day]}?`
+        : `In the table, how many ${FRUIT[asked.fruit]} were sold on all three days?`,
       answer: wholeAnswer(total, locale),
       expression: `${a} + ${b} + ${c}`,
       features: { drawn: true, extraSteps: 1, size: total / 40 },
@@ -75,9 +78,9 @@ const rowTotal = templateOf<readonly [asked: Asked, byDay: boolean]>({
       slips: wholeSlips(
         [
           ['data.one-left-out', a + b],
-          ['data.larger-given', Math.max(a, b, c)],
+          ['table.one-cell', Math.max(a, b, c)],
           [
-            'data.other-row',
+            'table.other-line',
             [0, 1, 2].reduce(
               (sum, i) => sum + cell(byDay ? { ...asked, day: i } : { ...asked, fruit: i }),
               0,
@@ -124,9 +127,9 @@ const whenThere = templateOf<Bus>({
   draft: (line) => {
     const start = line.leaves[line.bus] ?? 0;
     const arrive = start + line.legs[0] + line.legs[1];
-    const other = (line.leaves[(line.bus + 1) % 3] ?? 0) + line.legs[0] + line.legs[1];
+    const other = (line.leaves[neighbour(line.bus)] ?? 0) + line.legs[0] + line.legs[1];
     return {
-      text: `When does the ${formatClock(start, 24)} bus from ${STOPS[0]} reach ${STOPS[2]} in the timetable?`,
+      text: `In the timetable, when does the ${formatClock(start, 24)} bus from ${STOPS[0]} reach ${STOPS[2]}?`,
       answer: clockAnswer(arrive, 24),
       expression: `${start} + ${line.legs[0]} + ${line.legs[1]}`,
       features: { drawn: true, adjust: -0.3 },
@@ -134,7 +137,7 @@ const whenThere = templateOf<Bus>({
         `Find ${formatClock(start, 24)}, then go down its column to ${STOPS[2]}: ${formatClock(arrive, 24)}`,
       ],
       slips: [
-        { misconception: 'data.other-row', answer: clockAnswer(start + line.legs[0], 24) },
+        { misconception: 'table.other-line', answer: clockAnswer(start + line.legs[0], 24) },
         { misconception: 'graph.other-point', answer: clockAnswer(other, 24) },
       ],
       figure: timetable(line),
@@ -152,7 +155,7 @@ const howLong = templateOf<Bus>({
     const untilHour = 60 - (start % 60);
     const crosses = Math.floor(start / 60) < Math.floor(arrive / 60) && start % 60 > 0 && arrive % 60 > 0;
     return {
-      text: `How long does the ${formatClock(start, 24)} bus take from ${STOPS[0]} to ${STOPS[2]} in the timetable?`,
+      text: `In the timetable, how long does the ${formatClock(start, 24)} bus take from ${STOPS[0]} to ${STOPS[2]}?`,
       answer: durationAnswer(one + two),
       expression: `${arrive} - ${start}`,
       features: { drawn: true, extraSteps: 1, carries: crosses ? 1 : 0 },
@@ -163,7 +166,7 @@ const howLong = templateOf<Bus>({
           ]
         : [`From ${formatClock(start, 24)} to ${formatClock(arrive, 24)} it is ${one + two} min`],
       slips: [
-        { misconception: 'data.other-row', answer: durationAnswer(one) },
+        { misconception: 'table.other-line', answer: durationAnswer(one) },
         ...(crosses
           ? [{ misconception: 'time.hundred-minutes' as const, answer: durationAnswer(one + two + 40) }]
           : []),
@@ -199,15 +202,15 @@ const observations = templateOf<Plot>({
   draft: (shown, { locale }) => {
     const [a, b, c, d] = shown.counts;
     return {
-      text: 'How many ribbons were measured in the table?',
+      text: 'In the table, how many ribbons were measured?',
       answer: wholeAnswer(a + b + c + d, locale),
       expression: `${a} + ${b} + ${c} + ${d}`,
       features: { drawn: true, extraSteps: 1 },
       strategy: [`${a} + ${b} + ${c} + ${d} = ${a + b + c + d}`],
       slips: wholeSlips(
         [
-          ['pie.slices-counted', 4],
-          ['data.larger-given', Math.max(a, b, c, d)],
+          ['table.headings-counted', 4],
+          ['table.one-cell', Math.max(a, b, c, d)],
         ],
         locale,
       ),
@@ -225,7 +228,7 @@ const totalOf = templateOf<readonly [plot: Plot, at: number]>({
     const total = rational((at + 1) * count, shown.d);
     const say = (value: typeof each) => quantity(value, locale, 'fraction').text;
     return {
-      text: `In the table, how many metres are all the ribbons of ${say(each)} m together?`.replace(
+      text: `In the table, how many metres long are all the ${say(each)} m ribbons together?`.replace(
         'metres',
         `${locale.spelling.metre}s`,
       ),
@@ -234,7 +237,7 @@ const totalOf = templateOf<readonly [plot: Plot, at: number]>({
       features: { drawn: true, extraSteps: 1, unlike: total.d > 1 },
       strategy: [`There are ${count} of them: ${count} × ${say(each)} = ${say(total)}`],
       slips: [
-        { misconception: 'times.step-forgotten', answer: quantityAnswer(each, 'fraction', locale, 'm') },
+        { misconception: 'ratio.one-group', answer: quantityAnswer(each, 'fraction', locale, 'm') },
         {
           misconception: 'graph.other-point',
           answer: quantityAnswer(
@@ -265,7 +268,7 @@ const spread = templateOf<Plot>({
     const say = (value: typeof gap) => quantity(value, locale, 'fraction').text;
     const answer = (value: typeof gap) => quantityAnswer(value, 'fraction', locale, 'm');
     return {
-      text: 'How much longer is the longest ribbon than the shortest in the table?',
+      text: 'In the table, how much longer is the longest ribbon than the shortest?',
       answer: answer(gap),
       expression: `(${high}/${shown.d}) - (${low}/${shown.d})`,
       features: { drawn: true, extraSteps: 1, unlike: true },
@@ -297,8 +300,8 @@ const compareCounts = templateOf<readonly [first: number, second: number]>({
       strategy: [`${say(second)} + ${say(first)} = ${say(total)}`],
       slips: wholeSlips(
         [
-          ['difference.adds', total + second],
-          ['data.larger-given', total],
+          ['missing.adds-all', total + second],
+          ['part.whole-given', total],
         ],
         locale,
       ),

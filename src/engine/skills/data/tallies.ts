@@ -43,14 +43,17 @@ function readTally(count: number, topic: Topic, { locale }: TemplateContext): Dr
   const rest = count % 5;
   const label = topic.labels[0];
   return {
-    text: `How many ${topic.who} ${didText(topic, label)} in the tally?`,
+    text: `In the tally, how many ${topic.who} ${didText(topic, label)}?`,
     answer: wholeAnswer(count, locale),
     expression: `${bundles} * 5 + ${rest}`,
     features: { drawn: true, size: bundles > 4 ? 1 : bundles > 2 ? 0.5 : 0, adjust: -0.2 },
-    strategy: [
-      `${bundles} full ${bundles === 1 ? 'bundle' : 'bundles'}: ${bundles} × 5 = ${bundles * 5}`,
-      ...(rest > 0 ? [`${bundles * 5} + ${rest} = ${count}`] : []),
-    ],
+    strategy:
+      bundles === 0
+        ? [`There is no full bundle: count the single strokes, ${count}`]
+        : [
+            `${bundles} full ${bundles === 1 ? 'bundle' : 'bundles'}: ${bundles} × 5 = ${bundles * 5}`,
+            ...(rest > 0 ? [`${bundles * 5} + ${rest} = ${count}`] : []),
+          ],
     slips: [
       ...(bundles > 0
         ? [
@@ -116,7 +119,7 @@ function pictures(
   const label = topic.labels[1];
   const others = [each * 2, each * 3 + (half ? each / 2 : 0), each];
   return {
-    text: `How many ${topic.who} ${didText(topic, label)} in the ${pictureGraph(locale)}?`,
+    text: `In the ${pictureGraph(locale)}, how many ${topic.who} ${didText(topic, label)}?`,
     answer: wholeAnswer(value, locale),
     expression: half ? `${shown} * ${each} + ${each} / 2` : `${shown} * ${each}`,
     features: {
@@ -134,9 +137,12 @@ function pictures(
     slips: [
       { misconception: 'data.key-ignored', answer: wholeAnswer(shown + (half ? 1 : 0), locale) },
       ...(half
-        ? [{ misconception: 'data.key-ignored' as const, answer: wholeAnswer(shown * each + 1, locale) }]
+        ? [shown, shown + 1].map((count) => ({
+            misconception: 'data.half-picture' as const,
+            answer: wholeAnswer(count * each, locale),
+          }))
         : []),
-      { misconception: 'data.one-left-out', answer: wholeAnswer((shown - 1) * each || each + 1, locale) },
+      { misconception: 'shape.one-short', answer: wholeAnswer(value - each, locale) },
     ],
     figure: {
       kind: 'pictograph',

@@ -260,14 +260,15 @@ function readPoint(low: number, high: number) {
 
 const whichPoint = templateOf<readonly [place: Place, letters: readonly string[]]>({
   id: 'which',
-  free: (rng) => [point(rng, 1, 5), rng.shuffle(['A', 'B', 'C'])],
-  draft: ([[x, y], [here = 'A', swapped = 'B', beside = 'C']]) =>
+  free: (rng) => [point(rng, 2, 5), rng.shuffle(['A', 'B', 'C'])],
+  // Who counts zero as one comes out one short both ways.
+  draft: ([[x, y], [here = 'A', swapped = 'B', short = 'C']]) =>
     worded({
       text: `Which point is at ${pair(x, y)}: A, B or C?`,
       right: here,
       wrong: [
         ['position.swapped', swapped],
-        ['position.one-out', beside],
+        ['position.one-out', short],
       ],
       features: { drawn: true, fewChoices: true },
       strategy: [`From zero go ${right(x)}, then ${up(y)}: there is ${here}`],
@@ -278,7 +279,7 @@ const whichPoint = templateOf<readonly [place: Place, letters: readonly string[]
         points: [
           { name: here, x, y },
           { name: swapped, x: y, y: x },
-          { name: beside, x: x + 1, y: y + 1 },
+          { name: short, x: x - 1, y: y - 1 },
         ].sort((a, b) => a.name.localeCompare(b.name)),
       },
     }),
@@ -353,7 +354,7 @@ const reflected = templateOf<readonly [place: Place, inX: boolean]>({
       accepts: inX ? typed(x, -y) : typed(-x, y),
       wrong: [
         ['position.sign-lost', inX ? pair(-x, y) : pair(x, -y)],
-        ['position.swapped', pair(y, x)],
+        ['position.swapped', inX ? pair(-y, x) : pair(y, -x)],
       ],
       features: { extraSteps: 1, drawn: true },
       strategy: [
