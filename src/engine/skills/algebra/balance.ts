@@ -107,15 +107,17 @@ const balance = (
           carries: carriesOf(a, b) > 0 ? 0.5 : 0,
         },
         strategy:
-          c === b
-            ? [
-                `The same two numbers in the other order: ${say(b)} + ${say(a)} = ${say(a + b)}`,
-                `${say(a)} + ${say(b)} = ${say(a + b)}`,
-              ]
-            : [
-                `${say(c)} is ${say(change)} ${c > a ? 'more' : 'less'} than ${say(a)}, so the other number is ${say(change)} ${c > a ? 'less' : 'more'} than ${say(b)}`,
-                `${say(b)} ${c > a ? '−' : '+'} ${say(change)} = ${say(answer)}`,
-              ],
+          c === b && left === '?'
+            ? [`Both sides add ${say(b)}, so the other numbers are the same too: ${say(a)}`]
+            : c === b
+              ? [
+                  `The same two numbers in the other order: ${say(b)} + ${say(a)} = ${say(a + b)}`,
+                  `${say(a)} + ${say(b)} = ${say(a + b)}`,
+                ]
+              : [
+                  `${say(c)} is ${say(change)} ${c > a ? 'more' : 'less'} than ${say(a)}, so the other number is ${say(change)} ${c > a ? 'less' : 'more'} than ${say(b)}`,
+                  `${say(b)} ${c > a ? '−' : '+'} ${say(change)} = ${say(answer)}`,
+                ],
         slips: wholeSlips(
           [
             ['equals.answer-next', a + b],
@@ -183,7 +185,7 @@ const takeBalance = templateOf<readonly [a: number, b: number, c: number]>({
       expression: `${c} - (${a} - ${b})`,
       features: { extraSteps: 1, size: change > 2 ? 0.6 : 0, carries: a % 10 < b % 10 ? 0.5 : 0 },
       strategy: [
-        `${c} is ${change} more than ${a}, so ${change} more must be taken`,
+        `${c} is ${change} more than ${a}, so ${change} more must be taken away`,
         `${b} + ${change} = ${b + change}`,
         `${a} − ${b} = ${a - b}`,
         `${c} − ${b + change} = ${a - b}`,

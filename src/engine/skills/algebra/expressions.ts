@@ -215,7 +215,7 @@ const twoRules = templateOf<readonly [a: number, factor: number, position: numbe
   draft: ([a, factor, position], { locale }) => {
     const b = a * factor;
     return {
-      text: `One pattern counts in ${a}s from 0, another counts in ${b}s from 0. When the first shows ${a * position}, what does the second show?`,
+      text: `One pattern counts in ${a}s from 0 and another in ${b}s from 0. When the first shows ${a * position}, what does the second show?`,
       answer: wholeAnswer(b * position, locale),
       expression: `${a * position} * ${factor}`,
       features: { size: Math.min(2, (b * position) / 60), extraSteps: 1 },

@@ -21,7 +21,10 @@ const orderOfParts = partTemplates(
       value: total,
       expression: first ? `${b} * ${e(c)} + ${expr}` : `${expr} + ${b} * ${e(c)}`,
       features: { extraSteps: first ? 0.5 : 1, size: product > 12 ? 0.4 : 0 },
-      strategy: [`Multiply first: ${b} × ${t(c)} = ${t(product)}`, `${text} + ${t(product)} = ${t(total)}`],
+      strategy: [
+        `Multiplication first: ${b} × ${t(c)} = ${t(product)}`,
+        `${text} + ${t(product)} = ${t(total)}`,
+      ],
       slips: [
         ['order.left-to-right', first ? null : multiply(add(value, rational(b)), rational(c))],
         ['rule.one-step', rational(product)],

@@ -42,10 +42,16 @@ const decide = templateOf<readonly [start: number, rounds: number]>({
   },
 });
 
+/** Divisors that leave something over: from a multiple it would be unclear whether to take 1 away at all. */
+const unevenDivisors = (n: number) => [3, 4, 5].filter((divisor) => n % divisor !== 0);
+
 const divideOrSubtract = templateOf<readonly [start: number, divisor: number]>({
   id: 'divide-or-subtract',
-  free: (rng) => [rng.int(14, 60), rng.pick([3, 4, 5])],
-  on: onWhole(14, 200, (n, rng) => [n, rng.pick([3, 4, 5])]),
+  free: (rng) => {
+    const start = rng.int(14, 59);
+    return [start, rng.pick(unevenDivisors(start))];
+  },
+  on: onWhole(14, 200, (n, rng) => (n % 60 === 0 ? null : [n, rng.pick(unevenDivisors(n))])),
   draft: ([start, divisor], { locale }) => {
     const lines: string[] = [];
     let here = start;
@@ -57,7 +63,7 @@ const divideOrSubtract = templateOf<readonly [start: number, divisor: number]>({
     }
     lines.push(`${here} ÷ ${divisor} = ${here / divisor}`);
     return {
-      text: `Take 1 away from ${start} until the number is a multiple of ${divisor}, then divide it by ${divisor}. What do you get?`,
+      text: `Keep taking 1 away from ${start} until you reach a multiple of ${divisor}, then divide by ${divisor}. What do you get?`,
       answer: wholeAnswer(here / divisor, locale),
       expression: `(${start} - ${count}) / ${divisor}`,
       features: { extraSteps: Math.min(2, count), size: Math.min(2, start / 60) },

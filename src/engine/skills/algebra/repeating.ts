@@ -27,6 +27,14 @@ function repeatingItems({ core, words, shown }: Repeating): string[] {
   );
 }
 
+/** What comes after the items shown: after a red alone would not say it where two reds stand in the part that repeats. */
+function nextStep(shown: readonly string[], answer: string | number, core: Core): string {
+  const begun = shown.slice(shown.length - (shown.length % core.length));
+  return begun.length === 0
+    ? `After ${shown.at(-1) ?? ''} it starts again: ${answer}`
+    : `It has started again with ${begun.join(', ')}; next comes ${answer}`;
+}
+
 function chooseRepeating(words: readonly string[], rng: Rng): Repeating {
   const core = rng.pick(CORES);
   return { core, words, shown: core.length === 2 ? rng.int(4, 5) : rng.int(5, 6) };
@@ -50,7 +58,7 @@ const repeatingWords = templateOf<Repeating>({
       },
       strategy: [
         `The part that repeats is: ${items.slice(0, chosen.core.length).join(', ')}`,
-        `After ${shown.at(-1) ?? ''} comes ${answer}`,
+        nextStep(shown, answer, chosen.core),
       ],
       slips: [
         { misconception: 'pattern.last-again', answer: wordAnswer(shown.at(-1) ?? '') },
@@ -86,7 +94,7 @@ const repeatingNumbers = templateOf<Repeating & { readonly day: number }>({
       },
       strategy: [
         `The part that repeats is: ${items.slice(0, chosen.core.length).join(', ')}`,
-        `After ${shown.at(-1) ?? ''} comes ${answer}`,
+        nextStep(shown, answer, chosen.core),
       ],
       slips: wholeSlips(
         [

@@ -60,7 +60,7 @@ const stepInParts = partTemplates(
           (value.d > 10 && form === 'decimal' ? 0.4 : 0),
       },
       strategy: [
-        `Each step ${down ? 'takes' : 'adds'} ${t(step)}`,
+        `Each step ${down ? 'takes away' : 'adds'} ${t(step)}`,
         `${t(at(hidden - 1))} ${sign} ${t(step)} = ${t(answer)}`,
       ],
       slips: [
