@@ -327,6 +327,91 @@ describe('the sentences about wrong answers', () => {
   });
 });
 
+/** What a question must have, or must not have, for a child to be able to do what the sentence says. Its figure counts as text. */
+const ROOM: Readonly<Record<string, { readonly needs?: RegExp; readonly bars?: RegExp }>> = {
+  'equals.answer-next': { needs: /=/ },
+  'equals.carries-on': { needs: /=/ },
+  'equals.wrong-way': { needs: /=.*\+|\+.*=/, bars: /\u2212/ },
+  'equals.difference-wrong-way': { needs: /\u2212.*=.*\u2212/ },
+  'inequality.end-included': { bars: /[≤≥]/ },
+  'inequality.end-left-out': { needs: /[≤≥]/ },
+  'order.brackets-ignored': { needs: /\(/ },
+  'letter.joined': { needs: /[nab]/ },
+  'pattern.adds-one': { bars: /goes up (?:in|by)/ },
+  'graph.value-not-change': { needs: /change|rise|fall|moves|longer|taller|warmer|more/ },
+  'data.other-row': { needs: /^Which/ },
+  'data.other-bar': { needs: /column graph|bar graph|bar chart/ },
+  'table.other-line': { needs: /table/ },
+  'data.larger-given': {
+    needs: /more|than|difference|cheaper|dearer|save|taller|longer|warmer|colder|rise|fall/,
+  },
+};
+
+describe('what a child seems to do', () => {
+  it('is something that the question leaves room for', () => {
+    const wrong = QUESTIONS.flatMap(({ skill, question }) =>
+      question.slips.flatMap(({ misconception }) => {
+        const room = ROOM[misconception];
+        const fits =
+          room === undefined ||
+          ((room.needs?.test(question.text) ?? true) && !(room.bars?.test(question.text) ?? false));
+        return fits ? [] : [`${skill.id}: ${misconception}: ${question.text}`];
+      }),
+    );
+    expect([...new Set(wrong)]).toEqual([]);
+  });
+
+  const slipsOf = (id: string) =>
+    QUESTIONS.filter(({ skill }) => skill.id === id).flatMap(({ question }) =>
+      question.slips.map(({ misconception, text }) => ({
+        misconception,
+        wrong: Number(text),
+        right: Number(question.answer.text),
+        numbers: numbersIn(question.text),
+        text: question.text,
+      })),
+    );
+
+  it('stops a step early where the first number is counted too, on the way down as on the way up', () => {
+    const early = slipsOf('alg.think').filter(({ misconception }) => misconception === 'count.off-by-one');
+    expect(early.length).toBeGreaterThan(10);
+    for (const { text, wrong, right } of early) expect(wrong - right, text).toBe(/adds/.test(text) ? 1 : -1);
+  });
+
+  it('keeps a whole or a ten too many only where the known part is the larger', () => {
+    const tens = slipsOf('alg.missing').filter(
+      ({ misconception }) => misconception === 'complement.extra-ten',
+    );
+    expect(tens.length).toBeGreaterThan(5);
+    for (const { text, numbers } of tens) {
+      const [low = 0, high = 0] = [Math.min(...numbers), Math.max(...numbers)];
+      expect(high % 10, text).toBeLessThan(low % 10);
+    }
+  });
+
+  it('mixes up mean, median, mode and range only with one of them', () => {
+    const lists = ['data.mode', 'data.median', 'data.range', 'data.mean'].flatMap(slipsOf);
+    const mixed = lists.filter(({ misconception }) => misconception === 'data.measures-mixed-up');
+    expect(mixed.length).toBeGreaterThan(20);
+    for (const { text, wrong, numbers } of mixed) {
+      const order = numbers.toSorted((a, b) => a - b);
+      const middle = order.length % 2 === 1 ? [order[(order.length - 1) / 2]] : [];
+      expect([...middle, (order.at(-1) ?? 0) - (order[0] ?? 0)], `${text} ${wrong}`).toContain(wrong);
+    }
+  });
+
+  it('reads a column or a point that stands beside the one asked for', () => {
+    const read = QUESTIONS.filter(({ skill }) => skill.id === 'data.columns').flatMap(({ question }) => {
+      const slip = question.slips.find(({ misconception }) => misconception === 'data.other-bar');
+      const bars = question.figure?.kind === 'bar-chart' ? question.figure.bars : [];
+      const at = bars.findIndex(({ label }) => question.text.includes(label));
+      return slip ? [{ wrong: Number(slip.text), beside: [bars[at - 1]?.value, bars[at + 1]?.value] }] : [];
+    });
+    expect(read.length).toBeGreaterThan(5);
+    for (const { wrong, beside } of read) expect(beside).toContain(wrong);
+  });
+});
+
 describe('bars drawn to scale', () => {
   const widths = (whole: string, part: string): number[] =>
     [

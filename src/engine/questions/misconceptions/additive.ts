@@ -296,7 +296,7 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'rule.one-step': {
-    does: 'does only one part of a two-step rule',
+    does: 'does only one of the two steps',
     help: 'Write an arrow for each step and a number after each arrow.',
     source: COMMON,
   },

@@ -135,8 +135,73 @@ export const EXTENDING_MISCONCEPTIONS = {
     source: 'from memory (Küchemann 1981)',
   },
   'inequality.end-included': {
-    does: 'counts the end itself although the sign leaves it out',
+    does: 'counts the end itself although it is left out',
     help: 'Try the end number in the sentence: is it true?',
+    source: COMMON,
+  },
+  'inequality.end-left-out': {
+    does: 'leaves the end out although the sign lets it count',
+    help: 'Read the line under the sign aloud as “or equal to”, then try the end number.',
+    source: COMMON,
+  },
+  'letter.lone-not-counted': {
+    does: 'does not count a letter that stands without a number',
+    help: 'Write n as 1n once, then add the numbers in front.',
+    source: COMMON,
+  },
+  'letter.first-in-brackets': {
+    does: 'multiplies only the first part in the brackets',
+    help: 'Draw the bracket as many times as it is taken and count both parts.',
+    source: COMMON,
+  },
+  'letter.sides-swapped': {
+    does: 'swaps the two sides of a subtraction or a division',
+    help: 'Put a small number in for the letter and act the words out.',
+    source: COMMON,
+  },
+  'plus.as-times': {
+    does: 'multiplies the two numbers instead of adding them',
+    help: 'Ask whether there are several equal lots or one amount and then some more.',
+    source: COMMON,
+  },
+  'pattern.one-step-only': {
+    does: 'takes one step where several are needed',
+    help: 'Number the places of the pattern and count the steps between the two.',
+    source: COMMON,
+  },
+  'pattern.counts-on': {
+    does: 'counts on from the last number instead of repeating the pattern',
+    help: 'Read the row aloud from the start and listen for where it begins again.',
+    source: COMMON,
+  },
+  'equals.difference-wrong-way': {
+    does: 'changes the missing number the opposite way, although a difference stays when both numbers change alike',
+    help: 'Mark both numbers on a number line and slide the pair along together.',
+    source: COMMON,
+  },
+  'exact.whole-not-carried': {
+    does: 'forgets the whole that the parts make together',
+    help: 'Add the parts first and ask whether they fill another whole.',
+    source: COMMON,
+  },
+  'unknown.difference-forgotten': {
+    does: 'halves the total although one number is larger than the other',
+    help: 'Draw both numbers as bars and cut off what sticks out before halving.',
+    source: COMMON,
+  },
+  'unknown.smaller-not-counted': {
+    does: 'leaves the smaller number out when counting the equal parts',
+    help: 'Draw the smaller number as one box and the larger as several, then count all the boxes.',
+    source: COMMON,
+  },
+  'pairs.counted-once': {
+    does: 'counts two numbers and the same two swapped as one',
+    help: 'List the pairs in order from the smallest first number, without stopping in the middle.',
+    source: COMMON,
+  },
+  'choices.paired-off': {
+    does: 'pairs the things off, one with one, instead of each with each',
+    help: 'Draw the first thing and a line from it to each of the others, then do the next.',
     source: COMMON,
   },
   'procedure.step-missed': {

@@ -5,7 +5,7 @@ const COMMON = 'common practice';
 
 export const MULTIPLICATIVE_MISCONCEPTIONS = {
   'times.as-plus': {
-    does: 'adds the two numbers instead of multiplying them',
+    does: 'adds the numbers instead of multiplying them',
     help: 'Build the groups with counters and say “three lots of four” before writing the sign.',
     source: COMMON,
   },
@@ -161,7 +161,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'divide.as-minus': {
-    does: 'takes away instead of sharing',
+    does: 'takes away instead of dividing',
     help: 'Deal the things out one by one and see what each pile gets.',
     source: COMMON,
   },

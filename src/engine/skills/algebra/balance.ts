@@ -69,7 +69,9 @@ const missing = templateOf<readonly [known: number, other: number, form: Form]>(
         [
           ['missing.adds-all', whole + known],
           ['borrow.smaller-from-larger', columnSubtract(whole, known, 'smaller-from-larger')],
-          ['complement.extra-ten', other + 10],
+          // Only where the ones of the known number are the larger does making up each place go a ten too far.
+          ['complement.extra-ten', whole % 10 < known % 10 ? other + 10 : null],
+          ['fact.one-out', other + 1],
         ],
         locale,
       ),
@@ -122,7 +124,8 @@ const balance = (
           [
             ['equals.answer-next', a + b],
             ['equals.carries-on', a + b + c],
-            ['equals.wrong-way', b + (c - a)],
+            // With the same number in the same place there is no partner that changes.
+            ['equals.wrong-way', c === b && left === '?' ? null : b + (c - a)],
           ],
           locale,
         ),
@@ -193,8 +196,8 @@ const takeBalance = templateOf<readonly [a: number, b: number, c: number]>({
       slips: wholeSlips(
         [
           ['equals.answer-next', a - b],
-          ['equals.wrong-way', b - change],
-          ['equals.carries-on', c - (a - b) + a],
+          ['equals.difference-wrong-way', b - change],
+          ['equals.carries-on', a - b + c],
         ],
         locale,
       ),

@@ -2,24 +2,52 @@
 import { formatWhole } from '../../numbers/format.js';
 import { floor, toNumber } from '../../numbers/rational.js';
 import { choiceAnswer, wholeAnswer } from '../../questions/answer.js';
+import type { MisconceptionId } from '../../questions/misconceptions.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
 
 interface Wording {
+  /** Why a child would choose the wrong expression. */
+  readonly slip: MisconceptionId;
   readonly words: (k: number) => string;
   readonly right: (k: number) => string;
   readonly wrong: (k: number) => string;
 }
 
 const WORDINGS: readonly Wording[] = [
-  { words: (k) => `${k} more than n`, right: (k) => `n + ${k}`, wrong: (k) => `${k}n` },
-  { words: (k) => `${k} less than n`, right: (k) => `n − ${k}`, wrong: (k) => `${k} − n` },
-  { words: (k) => `${k} times n`, right: (k) => `${k}n`, wrong: (k) => `n + ${k}` },
-  { words: (k) => `n shared equally among ${k}`, right: (k) => `n ÷ ${k}`, wrong: (k) => `${k} ÷ n` },
-  { words: (k) => `${k} more than double n`, right: (k) => `2n + ${k}`, wrong: (k) => `2(n + ${k})` },
-  { words: (k) => `double the sum of n and ${k}`, right: (k) => `2(n + ${k})`, wrong: (k) => `2n + ${k}` },
+  {
+    words: (k) => `${k} more than n`,
+    right: (k) => `n + ${k}`,
+    wrong: (k) => `${k}n`,
+    slip: 'letter.joined',
+  },
+  {
+    words: (k) => `${k} less than n`,
+    right: (k) => `n − ${k}`,
+    wrong: (k) => `${k} − n`,
+    slip: 'letter.sides-swapped',
+  },
+  { words: (k) => `${k} times n`, right: (k) => `${k}n`, wrong: (k) => `n + ${k}`, slip: 'times.as-plus' },
+  {
+    words: (k) => `n shared equally among ${k}`,
+    right: (k) => `n ÷ ${k}`,
+    wrong: (k) => `${k} ÷ n`,
+    slip: 'letter.sides-swapped',
+  },
+  {
+    words: (k) => `${k} more than double n`,
+    right: (k) => `2n + ${k}`,
+    wrong: (k) => `2(n + ${k})`,
+    slip: 'rule.steps-swapped',
+  },
+  {
+    words: (k) => `double the sum of n and ${k}`,
+    right: (k) => `2(n + ${k})`,
+    wrong: (k) => `2n + ${k}`,
+    slip: 'rule.steps-swapped',
+  },
 ];
 
 const write = templateOf<readonly [which: number, k: number, firstRight: boolean]>({
@@ -27,7 +55,7 @@ const write = templateOf<readonly [which: number, k: number, firstRight: boolean
   free: (rng) => [rng.int(0, WORDINGS.length - 1), rng.int(3, 12), rng.chance(0.5)],
   on: onWhole(3, 99, (n, rng) => [rng.int(0, WORDINGS.length - 1), n, rng.chance(0.5)]),
   draft: ([which, k, firstRight]) => {
-    const { words, right, wrong } = WORDINGS[which] ?? (WORDINGS[0] as Wording);
+    const { words, right, wrong, slip } = WORDINGS[which] ?? (WORDINGS[0] as Wording);
     const [one, other] = firstRight ? [right(k), wrong(k)] : [wrong(k), right(k)];
     return {
       text: `Which stands for “${words(k)}”: ${one} or ${other}?`,
@@ -35,7 +63,7 @@ const write = templateOf<readonly [which: number, k: number, firstRight: boolean
       expression: null,
       features: { fewChoices: true, extraSteps: which > 3 ? 1 : 0 },
       strategy: [`Read ${right(k)} aloud: ${words(k)}`],
-      slips: [{ misconception: 'letter.joined', answer: choiceAnswer(wrong(k)) }],
+      slips: [{ misconception: slip, answer: choiceAnswer(wrong(k)) }],
       usesNumber: `writes ${k} beside a letter`,
     };
   },
@@ -63,11 +91,21 @@ const valueOf = templateOf<readonly [which: number, k: number, n: number]>({
       strategy: [`${steps} = ${value}`],
       slips: wholeSlips(
         [
+          ['plus.as-times', which === 0 ? k * n : null],
+          ['times.as-plus', which === 2 ? k + n : null],
+          ['rule.steps-swapped', which === 4 ? 2 * (n + k) : which === 5 ? 2 * n + k : null],
           [
-            'letter.joined',
-            which === 0 ? k * n : which === 4 ? 2 * (n + k) : which === 5 ? 2 * n + k : n + k,
+            'operation.swapped',
+            which === 1
+              ? n + k
+              : which === 0
+                ? n - k
+                : which === 4
+                  ? 2 * n - k
+                  : which === 5
+                    ? 2 * (n - k)
+                    : null,
           ],
-          ['operation.swapped', which === 1 ? n + k : n - k],
         ],
         locale,
       ),
@@ -89,8 +127,10 @@ const like = templateOf<readonly [a: number, b: number, c: number]>({
       strategy: [`${a} lots of n and ${b} more: ${a} + ${b} = ${a + b}`],
       slips: wholeSlips(
         [
-          ['letter.coefficient-lost', b === 1 ? a : 2],
-          ['letter.joined', c > 0 ? a + b + c : a * b],
+          ['letter.lone-not-counted', b === 1 ? a : null],
+          ['letter.coefficient-lost', 2],
+          ['letter.joined', c > 0 ? a + b + c : null],
+          ['plus.as-times', b === 1 ? null : a * b],
         ],
         locale,
       ),
@@ -109,8 +149,8 @@ const expand = templateOf<readonly [a: number, k: number]>({
     strategy: [`${a} lots of n and ${a} lots of ${k}: ${a} × ${k} = ${a * k}`],
     slips: wholeSlips(
       [
-        ['divide.one-part-only', k],
-        ['letter.joined', a + k],
+        ['letter.first-in-brackets', k],
+        ['times.as-plus', a + k],
       ],
       locale,
     ),
@@ -135,8 +175,8 @@ const nameParts = templateOf<readonly [a: number, b: number, which: number]>({
       strategy: [`${a}n means ${a} times n, then ${b} is added`],
       slips: wholeSlips(
         [
-          ['letter.joined', pick(b, a)],
-          ['letter.side-by-side', a + b],
+          ['part.rest-given', pick(b, a)],
+          ['letter.joined', a + b],
         ],
         locale,
       ),
@@ -164,7 +204,7 @@ const smallest = templateOf<readonly [a: number, greater: boolean, including: bo
       ],
       slips: wholeSlips(
         [
-          ['inequality.end-included', including ? (greater ? a + 1 : a - 1) : a],
+          including ? ['inequality.end-left-out', greater ? a + 1 : a - 1] : ['inequality.end-included', a],
           ['count.wrong-way', greater ? a - 1 : a + 1],
         ],
         locale,
@@ -192,8 +232,8 @@ const table = templateOf<readonly [times: number, plus: number, x: number]>({
       slips: wholeSlips(
         [
           ['rule.one-step', times * x],
-          ['pattern.last-again', (ys[2] ?? 0) + times],
-          ['pattern.adds-one', (ys[2] ?? 0) + x],
+          ['pattern.one-step-only', (ys[2] ?? 0) + times],
+          ['pattern.adds-one', (ys[2] ?? 0) + x - 3],
         ],
         locale,
       ),
@@ -247,8 +287,8 @@ const [decimalCondition, , fractionCondition] = partTemplates(
       features: { extraSteps: 0.5, adjust: -0.3 },
       strategy: [`${text} lies between ${floor(value)} and ${floor(value) + 1}`, `So x can be ${right}`],
       slips: [
-        ['inequality.end-included', above ? floor(value) : floor(value) + 1],
-        ['count.off-by-one', above ? right + 1 : right - 1],
+        ['count.wrong-way', above ? floor(value) : floor(value) + 1],
+        ['pattern.step-missed', above ? right + 1 : right - 1],
       ],
       uses: `looks for whole numbers beside ${text}`,
     };

@@ -77,7 +77,7 @@ const growingParts = partTemplates(
       ],
       slips: [
         ['pattern.step-missed', add(end, rational(step))],
-        ['rule.one-step', add(value, rational(step))],
+        ['pattern.one-step-only', add(value, rational(step))],
       ],
       uses: `starts a growing pattern at ${text}`,
     };
@@ -106,7 +106,7 @@ const nearUndo = partTemplates(
       slips: [
         ['compensate.wrong-way', toNumber(value) >= more ? subtract(value, rational(more)) : null],
         ['rule.one-step', adds ? add(value, rational(first)) : subtract(value, rational(first))],
-        ['equals.carries-on', add(value, rational(first + second))],
+        ['operation.swapped', add(value, rational(first + second))],
       ],
       uses: `adds to ${text} and takes away nearly as much`,
     };
@@ -143,7 +143,7 @@ const nearUndoWhole = templateOf<readonly [n: number, add: number, take: number]
         [
           ['compensate.wrong-way', n - change],
           ['rule.one-step', n + plus],
-          ['equals.carries-on', n + plus + minus],
+          ['operation.swapped', n + plus + minus],
         ],
         locale,
       ),

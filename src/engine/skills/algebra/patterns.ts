@@ -168,7 +168,7 @@ const farTerm = templateOf<readonly [start: number, step: number, position: numb
         [
           ['pattern.step-missed', start + position * step],
           ['rule.one-step', position * step],
-          ['pattern.adds-one', start + step],
+          ['pattern.one-step-only', start + step],
         ],
         locale,
       ),
@@ -220,7 +220,7 @@ const firstTerm = templateOf<readonly [term: number, step: number, position: num
         [
           ['pattern.step-missed', term - position * step],
           ['pattern.wrong-way', term + jumps * step],
-          ['rule.one-step', term - step],
+          ['pattern.one-step-only', term - step],
         ],
         locale,
       ),

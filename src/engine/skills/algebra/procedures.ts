@@ -70,7 +70,7 @@ const divideOrSubtract = templateOf<readonly [start: number, divisor: number]>({
       strategy: lines,
       slips: wholeSlips(
         [
-          ['procedure.step-missed', here],
+          ['rule.one-step', here],
           ['divide.neighbour', here / divisor + 1],
         ],
         locale,
@@ -148,8 +148,8 @@ const sumAndDifference = templateOf<readonly [small: number, gap: number, larger
       ],
       slips: wholeSlips(
         [
-          ['halfway.gap', sum % 2 === 0 ? sum / 2 : null],
-          ['missing.same-operation', sum - gap],
+          ['unknown.difference-forgotten', sum % 2 === 0 ? sum / 2 : null],
+          ['rule.one-step', sum - gap],
           ['part.rest-given', larger ? small : large],
         ],
         locale,
@@ -173,7 +173,7 @@ const sumAndTimes = templateOf<readonly [small: number, times: number]>({
       strategy: [`Together they are ${times + 1} equal parts`, `${total} ÷ ${times + 1} = ${small}`],
       slips: wholeSlips(
         [
-          ['missing.same-operation', total % times === 0 ? total / times : null],
+          ['unknown.smaller-not-counted', total % times === 0 ? total / times : null],
           ['ratio.adds', total - times],
           ['part.rest-given', small * times],
         ],
@@ -200,7 +200,7 @@ const countPairs = templateOf<number>({
     slips: wholeSlips(
       [
         ['inequality.end-included', total],
-        ['halfway.gap', Math.floor(total / 2)],
+        ['pairs.counted-once', Math.floor(total / 2)],
       ],
       locale,
     ),
@@ -248,7 +248,8 @@ const combinations = templateOf<readonly [a: number, b: number, c: number]>({
       slips: wholeSlips(
         [
           ['times.as-plus', c > 1 ? a + b + c : a + b],
-          ['times.step-forgotten', c > 1 ? a * b : Math.max(a, b)],
+          ['addend.left-out', c > 1 ? a * b : null],
+          ['choices.paired-off', c > 1 ? null : Math.min(a, b)],
         ],
         locale,
       ),

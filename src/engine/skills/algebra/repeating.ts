@@ -99,7 +99,7 @@ const repeatingNumbers = templateOf<Repeating & { readonly day: number }>({
       slips: wholeSlips(
         [
           ['pattern.last-again', Number(shown.at(-1))],
-          ['pattern.adds-one', Number(shown.at(-1)) + 1],
+          ['pattern.counts-on', Number(shown.at(-1)) + 1],
           ['pattern.starts-over', Number(shown[0])],
         ],
         locale,

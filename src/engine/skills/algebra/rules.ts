@@ -36,8 +36,9 @@ const thinkOne = templateOf<readonly [result: number, change: number]>({
       slips: wholeSlips(
         [
           ['missing.same-operation', result + change],
-          ['fact.one-out', start + 1],
-          ['count.off-by-one', start - 1],
+          // Counting the first number too stops a step early: above the answer on the way down, below it on the way up.
+          ['count.off-by-one', change > 0 ? start + 1 : start - 1],
+          ['fact.one-out', change > 0 ? start - 1 : start + 1],
         ],
         locale,
       ),
@@ -167,7 +168,7 @@ const missingTimes = templateOf<readonly [known: number, factor: number, form: '
         slips: wholeSlips(
           [
             ['missing.same-operation', known / factor],
-            ['operation.swapped', known + factor],
+            ['times.as-plus', known + factor],
             ['fact.one-out', product - factor],
           ],
           locale,
@@ -185,8 +186,11 @@ const missingTimes = templateOf<readonly [known: number, factor: number, form: '
       ],
       slips: wholeSlips(
         [
-          ['missing.same-operation', known < 100 ? product * known : null],
-          ['operation.swapped', product - known],
+          [
+            form === 'times' ? 'missing.same-operation' : 'divide.as-times',
+            known < 100 ? product * known : null,
+          ],
+          ['divide.as-minus', product - known],
           ['fact.one-out', factor + 1],
           ['fact.one-out', factor - 1],
         ],

@@ -107,12 +107,11 @@ const missingPart = partTemplates(
       slips: [
         ['missing.adds-all', undo ? null : add(whole, value)],
         ['missing.same-operation', undo ? subtract(value, other) : null],
-        [
-          'exact.one-too-many',
-          undo ? (carry ? subtract(whole, rational(1)) : null) : add(other, rational(1)),
-        ],
-        ['exact.part-dropped', undo ? rational(floor(whole)) : null],
-        ['fact.one-out', undo ? add(whole, rational(1, value.d)) : null],
+        // Making up part and whole apart goes wrong only where the part of the known number is the larger.
+        ['exact.one-too-many', carry && !undo ? add(other, rational(1)) : null],
+        ['exact.whole-not-carried', carry && undo ? subtract(whole, rational(1)) : null],
+        ['exact.part-dropped', undo ? rational(floor(value) + floor(other)) : null],
+        ['fact.one-out', undo ? add(whole, rational(1)) : add(other, lastUnit(value, form))],
       ],
       uses: `finds the number missing beside ${text}`,
     };
