@@ -55,7 +55,7 @@ function told(spec: Table): string {
   if (!isCrossed(spec)) return spec.rows.map((row, i) => `Row ${i + 1}: ${cells(row)}`).join('. ');
   const [[, ...columns] = [], ...below] = spec.rows;
   const named = below.map(
-    ([head = '', ...row]) => `${/^\d+$/.test(head) ? `Row ${head}` : capital(head)}: ${cells(row)}`,
+    ([head = '', ...row]) => `${/^\d+$/.test(head) ? `Row ${head}` : capital(spoken(head))}: ${cells(row)}`,
   );
-  return [`Its columns are ${listOf(columns)}`, ...named].join('. ');
+  return [`Its columns are ${listOf(columns.map(spoken))}`, ...named].join('. ');
 }
