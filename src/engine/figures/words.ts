@@ -72,6 +72,11 @@ export function numberText(value: number, locale: Locale): string {
   return sign + formatWhole(whole, locale) + (decimals ? `.${decimals}` : '');
 }
 
+/** A label written by hand with its digits grouped as {@link numberText} groups them; digits grouped before stay so. */
+export function withGroupedDigits(words: string, locale: Locale): string {
+  return words.replace(/(?<![\d.])\d{4,}(?![\d.])/, (digits) => formatWhole(Number(digits), locale));
+}
+
 /** A number with its unit: "5 cm", "20 °C", "40%"; no gap before % and none when there is no unit. */
 export function withUnit(number: string, unit: string): string {
   if (unit === '') return number;

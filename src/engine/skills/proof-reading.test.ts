@@ -1,6 +1,7 @@
 // What a proof-reader would mark in the texts and strategy steps of every skill, in all four classrooms.
 import { describe, expect, it } from 'vitest';
 import { drawFigure } from '../figures/draw.js';
+import { strategyFigure } from '../figures/strategy.js';
 import { LOCALES, localeOf } from '../numbers/locale.js';
 import { generateQuestions } from '../questions/generate.js';
 import { misconceptionOf } from '../questions/misconceptions.js';
@@ -121,6 +122,16 @@ describe('what a proof-reader would mark', () => {
     expect(
       marked(({ where, text }) => !isYear(where) && bare(text, /-(?:GB|US)$/.test(where) ? 1000 : 10_000)),
     ).toEqual([]);
+  });
+
+  it('groups the digits of a figure as those of the text beside it', () => {
+    const alts = QUESTIONS.filter(({ locale }) => locale === 'en-GB').flatMap(({ question, locale }) =>
+      [question.figure, strategyFigure(question)].flatMap((spec) =>
+        spec ? [drawFigure(spec, { locale }).alt] : [],
+      ),
+    );
+    expect(alts.some((alt) => /\d,\d{3}/.test(alt))).toBe(true);
+    expect(alts.filter((alt) => /(?<![\d.,])\d{4,}|\d\u00a0\d{3}/.test(alt))).toEqual([]);
   });
 
   it('keeps to the range that the title names', () => {

@@ -1,6 +1,7 @@
 // Answers one by one, each with the thinking that leads to it.
 import type { Board, Rung } from '#engine/activities/board/board.js';
 import { strategyFigure } from '#engine/figures/strategy.js';
+import type { LocaleId } from '#engine/numbers/locale.js';
 import { FigureView } from '../parts/figure-view.js';
 import { MathText } from '../parts/math-text.js';
 import styles from './display.module.css';
@@ -17,7 +18,13 @@ export function RevealPage({ boards, rung, isShown }: Props) {
       {boards.map((board) => {
         const found = board.rungs.find((one) => one.rung === rung);
         return found ? (
-          <Revealed key={board.years.join()} rung={found} isShown={isShown} isBeside={boards.length > 1} />
+          <Revealed
+            key={board.years.join()}
+            rung={found}
+            locale={board.locale}
+            isShown={isShown}
+            isBeside={boards.length > 1}
+          />
         ) : null;
       })}
     </div>
@@ -26,10 +33,12 @@ export function RevealPage({ boards, rung, isShown }: Props) {
 
 function Revealed({
   rung,
+  locale,
   isShown,
   isBeside,
 }: {
   readonly rung: Rung;
+  readonly locale: LocaleId;
   readonly isShown: boolean;
   readonly isBeside: boolean;
 }) {
@@ -45,7 +54,9 @@ function Revealed({
       </p>
       <div className={styles.worked}>
         <div className={styles.found}>
-          {question.figure && <FigureView figure={question.figure} scale={isBeside ? 5 : 7} />}
+          {question.figure && (
+            <FigureView figure={question.figure} locale={locale} scale={isBeside ? 5 : 7} />
+          )}
           {isShown && (
             <p className={styles.answer}>
               <MathText text={question.answer.text} />
@@ -61,7 +72,7 @@ function Revealed({
                 </li>
               ))}
             </ol>
-            {drawn && <FigureView figure={drawn} scale={isBeside ? 6 : 10} />}
+            {drawn && <FigureView figure={drawn} locale={locale} scale={isBeside ? 6 : 10} />}
           </div>
         )}
       </div>

@@ -3,6 +3,7 @@ import { useLayoutEffect, useRef, useState } from 'react';
 import type { Board, Rung } from '#engine/activities/board/board.js';
 import { yearsName } from '#engine/curriculum/years.js';
 import { MINIMUM_RUNGS } from '#engine/learning/counted.js';
+import type { LocaleId } from '#engine/numbers/locale.js';
 import { FigureView } from '../parts/figure-view.js';
 import { MathText } from '../parts/math-text.js';
 import styles from './display.module.css';
@@ -59,7 +60,7 @@ export function WorkPages({ boards, page, room, isAllAtOnce, onPages }: Props) {
             style={{ width: `${columnShare(boards.length, columnsPerBoard)}%` }}
           >
             {board.rungs.map((rung) => (
-              <RungItem key={rung.rung} rung={rung} />
+              <RungItem key={rung.rung} rung={rung} locale={board.locale} />
             ))}
           </ol>
         ))}
@@ -137,7 +138,7 @@ function BoardPage({ board, columns, isBeside }: BoardPageProps) {
         <ol key={column[0]} className={styles.column}>
           {column.map((index) => {
             const rung = board.rungs[index];
-            return rung && <RungItem key={rung.rung} rung={rung} />;
+            return rung && <RungItem key={rung.rung} rung={rung} locale={board.locale} />;
           })}
         </ol>
       ))}
@@ -145,7 +146,7 @@ function BoardPage({ board, columns, isBeside }: BoardPageProps) {
   );
 }
 
-function RungItem({ rung: { rung, question } }: { readonly rung: Rung }) {
+function RungItem({ rung: { rung, question }, locale }: { readonly rung: Rung; readonly locale: LocaleId }) {
   return (
     <li className={rung === MINIMUM_RUNGS ? styles.minimum : undefined}>
       <span className={styles.place}>{rung}</span>
@@ -153,7 +154,7 @@ function RungItem({ rung: { rung, question } }: { readonly rung: Rung }) {
         <span>
           <MathText text={question.text} />
         </span>
-        {question.figure && <FigureView figure={question.figure} scale={4} />}
+        {question.figure && <FigureView figure={question.figure} locale={locale} scale={4} />}
       </span>
     </li>
   );

@@ -1,13 +1,21 @@
 // A bar for the whole, cut into its parts; the whole is written above a bracket.
+import type { Locale } from '../../numbers/locale.js';
 import type { FigureSpec } from '../figure.js';
 import { label, labelHeight, labelWidth } from '../label.js';
 import { BOLD_MM, FINE_MM, LABEL_MM, line, type Mark, path, rect, SHADE, type Sketch } from '../svg.js';
-import { countOf, listOf, spoken } from '../words.js';
+import { countOf, listOf, spoken, withGroupedDigits } from '../words.js';
+
+type BarModelSpec = Extract<FigureSpec, { kind: 'bar-model' }>;
 
 const WIDTH_MM = 70;
 const HEIGHT_MM = 11;
 
-export function drawBarModel(spec: Extract<FigureSpec, { kind: 'bar-model' }>): Sketch {
+export function drawBarModel(given: BarModelSpec, locale: Locale): Sketch {
+  const spec = {
+    ...given,
+    whole: withGroupedDigits(given.whole, locale),
+    parts: given.parts.map((part) => withGroupedDigits(part, locale)),
+  };
   const letter = LABEL_MM + 0.4;
   const widths = shareOut(spec, letter);
   const width = widths.reduce((sum, part) => sum + part, 0);
@@ -109,7 +117,7 @@ function bracket(width: number): Mark {
 }
 
 /** Widths of the parts: by value where all values are known or follow, else equal, but never too narrow for the label. */
-function shareOut(spec: Extract<FigureSpec, { kind: 'bar-model' }>, letter: number): number[] {
+function shareOut(spec: BarModelSpec, letter: number): number[] {
   const least = spec.parts.map((part) => Math.max(6, labelWidth(part, letter) + 3));
   const spare = Math.max(0, WIDTH_MM - least.reduce((sum, part) => sum + part, 0));
   const values = sizes(spec);
@@ -127,7 +135,7 @@ function numberIn(words: string): number | null {
   return found === null ? null : Number(found[1]);
 }
 
-function sizes(spec: Extract<FigureSpec, { kind: 'bar-model' }>): number[] {
+function sizes(spec: BarModelSpec): number[] {
   const values = spec.parts.map(numberIn);
   const known = values.reduce<number>((sum, value) => sum + (value ?? 0), 0);
   const unknown = values.filter((value) => value === null).length;

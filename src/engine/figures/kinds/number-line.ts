@@ -17,7 +17,7 @@ import {
   type Sketch,
 } from '../svg.js';
 import { partOfStep } from '../reading.js';
-import { capital, countOf, listOf, numberText } from '../words.js';
+import { capital, countOf, listOf, numberText, withGroupedDigits } from '../words.js';
 
 export type NumberLineSpec = Extract<FigureSpec, { kind: 'number-line' }>;
 
@@ -59,7 +59,7 @@ function withGroupedJumps(spec: NumberLineSpec, locale: Locale): NumberLineSpec 
   if (!spec.jumps) return spec;
   const jumps = spec.jumps.map((jump) => ({
     ...jump,
-    label: jump.label.replace(/(?<![\d.])\d{4,}(?![\d.])/, (digits) => numberText(Number(digits), locale)),
+    label: withGroupedDigits(jump.label, locale),
   }));
   return { ...spec, jumps };
 }

@@ -28,7 +28,7 @@ export function ChainView({ chain }: { readonly chain: Chain }) {
                 <span>
                   <MathText text={question.text} />
                 </span>
-                {question.figure && <FigureView figure={question.figure} scale={1.7} />}
+                {question.figure && <FigureView figure={question.figure} locale={chain.locale} scale={1.7} />}
               </>
             ) : (
               'Finish'

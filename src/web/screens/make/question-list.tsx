@@ -42,7 +42,9 @@ export function QuestionList({ activity, skills, onSwap }: Props) {
                 <span>
                   <MathText text={question.text} />
                 </span>
-                {question.figure && <FigureView figure={question.figure} scale={1.8} />}
+                {question.figure && (
+                  <FigureView figure={question.figure} locale={activity.locale} scale={1.8} />
+                )}
               </span>
             </td>
             <td className={styles.key}>

@@ -1,7 +1,9 @@
 // Above the grid, always in sight: the focused question with its answer, the keys, and whether everything is saved.
 import { memo } from 'react';
-import { drawFigure } from '#engine/figures/draw.js';
+import { measureFigure } from '#engine/figures/draw.js';
+import type { FigureSpec } from '#engine/figures/figure.js';
 import type { Rung } from '#engine/activities/board/board.js';
+import type { LocaleId } from '#engine/numbers/locale.js';
 import { FigureView } from '../../parts/figure-view.js';
 import { MathText } from '../../parts/math-text.js';
 import type { MarkingDesk } from './marking-desk.js';
@@ -27,14 +29,15 @@ const KEYS: readonly (readonly [keys: readonly string[], does: string])[] = [
 
 interface Props {
   readonly rung: Rung;
+  readonly locale: LocaleId;
   readonly outbox: OutboxState;
   readonly desk: MarkingDesk;
 }
 
-export function AskedCard({ rung, outbox, desk }: Props) {
+export function AskedCard({ rung, locale, outbox, desk }: Props) {
   return (
     <section className={styles.card} aria-label="Question in focus">
-      <Asked rung={rung} />
+      <Asked rung={rung} locale={locale} />
       <div className={styles.cardFoot}>
         <ul className={styles.keys} aria-label="Keys">
           {KEYS.map(([keys, does]) => (
@@ -53,7 +56,13 @@ export function AskedCard({ rung, outbox, desk }: Props) {
 }
 
 /** Drawn again only when the focus comes to another rung. */
-export const Asked = memo(function Asked({ rung: { rung, question } }: { readonly rung: Rung }) {
+export const Asked = memo(function Asked({
+  rung: { rung, question },
+  locale,
+}: {
+  readonly rung: Rung;
+  readonly locale: LocaleId;
+}) {
   return (
     <div className={styles.asked}>
       <span className={styles.askedPlace}>
@@ -63,7 +72,9 @@ export const Asked = memo(function Asked({ rung: { rung, question } }: { readonl
       <p className={styles.askedText}>
         <MathText text={question.text} />
       </p>
-      {question.figure && <FigureView figure={question.figure} scale={fittingScale(question.figure)} />}
+      {question.figure && (
+        <FigureView figure={question.figure} locale={locale} scale={fittingScale(question.figure, locale)} />
+      )}
       <p className={styles.askedAnswer}>
         <span className={styles.askedLabel}>Answer</span>
         <MathText text={question.answer.text} />
@@ -72,7 +83,7 @@ export const Asked = memo(function Asked({ rung: { rung, question } }: { readonl
   );
 });
 
-function fittingScale(figure: Parameters<typeof drawFigure>[0]): number {
-  const { widthMm, heightMm } = drawFigure(figure);
+function fittingScale(figure: FigureSpec, locale: LocaleId): number {
+  const { widthMm, heightMm } = measureFigure(figure, { locale });
   return Math.min(LARGEST_SCALE, FIGURE_HEIGHT_PX / heightMm, FIGURE_WIDTH_PX / widthMm);
 }

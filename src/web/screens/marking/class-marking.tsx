@@ -32,7 +32,7 @@ export function ClassMarking({ board, view, desk }: Props) {
   };
   return (
     <section className={styles.withClass} aria-label="Marking with the class">
-      <Asked rung={rung} />
+      <Asked rung={rung} locale={board.locale} />
       <fieldset className={styles.missTiles}>
         <legend>Tap who missed it</legend>
         {view.children.map(({ id, shownAs, absent }) => (

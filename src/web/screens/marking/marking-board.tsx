@@ -94,7 +94,7 @@ export function MarkingBoard({ sheetId, classId }: Props) {
       <div className={styles.work} style={{ '--card-height': `${cardHeight}px` } as React.CSSProperties}>
         <div className={styles.left}>
           <div className={styles.cardPlace} ref={setCard}>
-            {rung && <AskedCard rung={rung} outbox={view.outbox} desk={desk} />}
+            {rung && <AskedCard rung={rung} locale={board.locale} outbox={view.outbox} desk={desk} />}
           </div>
           <MarkingGrid board={board} view={view} desk={desk} />
           <Legend />

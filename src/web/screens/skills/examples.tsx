@@ -1,6 +1,6 @@
 // Examples of a skill: six questions, others at a press, each with its answer and a way to get there on request.
 import { useId, useMemo, useState } from 'react';
-import { localeOf } from '#engine/numbers/locale.js';
+import { type LocaleId, localeOf } from '#engine/numbers/locale.js';
 import { generateQuestions } from '#engine/questions/generate.js';
 import { misconceptionOf } from '#engine/questions/misconceptions.js';
 import type { Question } from '#engine/questions/question.js';
@@ -53,6 +53,7 @@ export function Examples({ skill }: { readonly skill: Skill }) {
             <Example
               key={key}
               question={question}
+              locale={locale}
               place={at + 1}
               isOpen={open.has(at)}
               onTurn={() => turn(at)}
@@ -66,12 +67,13 @@ export function Examples({ skill }: { readonly skill: Skill }) {
 
 interface ExampleProps {
   readonly question: Question;
+  readonly locale: LocaleId;
   readonly place: number;
   readonly isOpen: boolean;
   readonly onTurn: () => void;
 }
 
-function Example({ question, place, isOpen, onTurn }: ExampleProps) {
+function Example({ question, locale, place, isOpen, onTurn }: ExampleProps) {
   const answerId = useId();
   return (
     <li className={styles.example}>
@@ -79,7 +81,7 @@ function Example({ question, place, isOpen, onTurn }: ExampleProps) {
         <p className={styles.question}>
           <MathText text={question.text} />
         </p>
-        {question.figure && <FigureView figure={question.figure} scale={2.4} />}
+        {question.figure && <FigureView figure={question.figure} locale={locale} scale={2.4} />}
       </div>
       <Button
         weight="quiet"

@@ -48,6 +48,7 @@ export function Ladder({ sheet, classId, date, childCount, title, isNarrow }: Pr
           <RungRow
             key={rung.rung}
             rung={rung}
+            locale={sheet.board.locale}
             childCount={childCount}
             isNarrow={isNarrow}
             isFixed={isFixed}

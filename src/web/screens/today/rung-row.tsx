@@ -2,6 +2,7 @@
 import { ToggleButton } from 'react-aria-components';
 import type { Rung } from '#engine/activities/board/board.js';
 import { MINIMUM_RUNGS } from '#engine/learning/counted.js';
+import type { LocaleId } from '#engine/numbers/locale.js';
 import { Button } from '../../parts/button.js';
 import { FigureView } from '../../parts/figure-view.js';
 import { MathText } from '../../parts/math-text.js';
@@ -10,6 +11,7 @@ import styles from './today.module.css';
 
 interface Props {
   readonly rung: Rung;
+  readonly locale: LocaleId;
   readonly childCount: number;
   readonly isNarrow: boolean;
   readonly isFixed: boolean;
@@ -17,7 +19,7 @@ interface Props {
   readonly onSwap: () => void;
 }
 
-export function RungRow({ rung, childCount, isNarrow, isFixed, onLock, onSwap }: Props) {
+export function RungRow({ rung, locale, childCount, isNarrow, isFixed, onLock, onSwap }: Props) {
   const { question, why, predicted, rung: place, locked = false } = rung;
   return (
     <li className={`${styles.rung} ${isNarrow ? styles.narrow : ''}`}>
@@ -29,7 +31,7 @@ export function RungRow({ rung, childCount, isNarrow, isFixed, onLock, onSwap }:
           <span className="unseen">Question {place}. </span>
           <MathText text={question.text} />
         </p>
-        {question.figure && <FigureView figure={question.figure} scale={2.2} />}
+        {question.figure && <FigureView figure={question.figure} locale={locale} scale={2.2} />}
         <p className={styles.why}>{why}</p>
       </div>
       <p className={styles.answer}>
