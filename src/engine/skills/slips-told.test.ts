@@ -72,7 +72,26 @@ describe('a wrong answer follows from its sentence:', () => {
         const last = /, (−?)(\d+), \?$/.exec(question.text);
         if (last === null) return null;
         const from = Number(last[2]) * (last[1] === '' ? 1 : -1);
-        return from * valueOf(question) <= 0 && Math.abs(wrong - valueOf(question)) === 1;
+        return from * valueOf(question) < 0 && Math.abs(wrong - valueOf(question)) === 1;
+      }),
+    ).toEqual([]);
+  });
+
+  it('half the gap on from the larger of two numbers is a whole gap beyond the middle', () => {
+    expect(
+      misfits('halfway.end', (question, wrong) => {
+        const ends = /^\((\d+) \+ (\d+)\) \/ 2$/.exec(question.expression ?? '');
+        return ends === null ? null : wrong - valueOf(question) === Number(ends[2]) - Number(ends[1]);
+      }),
+    ).toEqual([]);
+  });
+
+  it('a ten moves on only where the ones fill one', () => {
+    expect(
+      misfits('complement.extra-ten', (question, wrong) => {
+        const found = /^(\d+) - (\d+)$/.exec(question.expression ?? '');
+        if (found === null || wrong !== valueOf(question) + 10) return null;
+        return (Number(found[2]) % 10) + (valueOf(question) % 10) > 9;
       }),
     ).toEqual([]);
   });

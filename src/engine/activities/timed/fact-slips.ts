@@ -8,6 +8,7 @@ import {
   addDroppingCarries,
   addLeftAligned,
   carriesOf,
+  complementWithExtraTen,
   smallestPlace,
 } from '../../questions/slips/column-addition.js';
 import { columnSubtract } from '../../questions/slips/column-subtraction.js';
@@ -88,7 +89,7 @@ function missingSlips({ first, sign, second }: Fact, result: Rational): readonly
     case '+':
       return [
         ['missing.adds-all', a + whole],
-        ['complement.extra-ten', whole >= 20 && b % 10 !== 0 ? b + 10 : null],
+        ['complement.extra-ten', whole >= 20 ? complementWithExtraTen(a, b) : null],
         ['fact.one-out', b + 1],
         ['fact.one-out', b - 1],
       ];
@@ -118,7 +119,8 @@ function belowZeroSlips({ first, sign, second }: Fact, result: Rational): readon
   const swapped = rational(sign === '+' ? first.n - second.n : first.n + second.n, first.d);
   return [
     ['negative.turned-round', negate(result)],
-    ['negative.zero-counted', step(result.n < 0 ? 1 : -1)],
+    // Zero can be counted twice only on the way across it.
+    ['negative.zero-counted', first.n * result.n < 0 ? step(result.n < 0 ? 1 : -1) : null],
     ['negative.sign-lost', rational(Math.abs(first.n) + Math.abs(second.n), first.d)],
     ['operation.swapped', isWhole(first) && isWhole(second) ? swapped : null],
   ];

@@ -256,8 +256,8 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'halfway.end': {
-    does: 'adds the whole gap instead of half of it',
-    help: 'Draw the two numbers on a line and mark the middle.',
+    does: 'goes half the gap on from the larger number instead of from the smaller one',
+    help: 'Draw the two numbers on a line and mark the middle: it lies between them.',
     source: COMMON,
   },
   'pattern.last-again': {
@@ -316,7 +316,7 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'negative.zero-counted': {
-    does: 'counts zero twice or not at all when going below it',
+    does: 'counts zero twice or not at all when crossing it',
     help: 'Go to zero first, then see how much is still to take.',
     source: COMMON,
   },

@@ -18,6 +18,14 @@ export function carriesOf(a: number, b: number): number {
   return carries;
 }
 
+/**
+ * "58 + ? = 66" found place by place without the ten that the ones fill: 8 and 8 make 16, 5 and 1 make 6, so 18.
+ * Null where the ones fill no ten.
+ */
+export function complementWithExtraTen(a: number, b: number): number | null {
+  return (a % 10) + (b % 10) > 9 ? b + 10 : null;
+}
+
 /** a + b with every carry forgotten: 47 + 38 = 75. */
 export function addDroppingCarries(a: number, b: number): number {
   let total = 0;

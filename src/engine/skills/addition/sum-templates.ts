@@ -11,6 +11,7 @@ import {
   addLeftAligned,
   addWritingCarries,
   carriesOf,
+  complementWithExtraTen,
   smallestPlace,
 } from '../../questions/slips/column-addition.js';
 import { tellingSlips } from '../../questions/slips/whole-slips.js';
@@ -111,7 +112,7 @@ export function missingAddend(spec: SumSpec): Template {
           b,
           [
             ['missing.adds-all', whole + a],
-            ['complement.extra-ten', a % 10 !== 0 && b % 10 !== 0 && whole >= 20 ? b + 10 : null],
+            ['complement.extra-ten', whole >= 20 ? complementWithExtraTen(a, b) : null],
             ['place.value-for-count', b % 10 === 0 ? b / 10 : null],
             ['fact.one-out', b + smallestPlace(a, b)],
             ['fact.one-out', b - smallestPlace(a, b)],

@@ -1,7 +1,7 @@
 // Addition with two- and three-digit numbers, in the head.
 import { formatWhole } from '../../numbers/format.js';
 import { wholeAnswer } from '../../questions/answer.js';
-import { smallestPlace } from '../../questions/slips/column-addition.js';
+import { complementWithExtraTen, smallestPlace } from '../../questions/slips/column-addition.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { countUpSteps } from '../../questions/strategies/adding.js';
 import type { Rng } from '../../random/rng.js';
@@ -105,7 +105,7 @@ const toHundred = templateOf<readonly [a: number, whole: number]>({
       strategy: countUpSteps(a, whole, say),
       slips: wholeSlips(
         [
-          ['complement.extra-ten', a % 10 === 0 ? null : b + 10],
+          ['complement.extra-ten', complementWithExtraTen(a, b)],
           ['fact.one-out', b - smallestPlace(a, b)],
           [text.includes('−') ? 'operation.swapped' : 'missing.adds-all', whole + a],
         ],

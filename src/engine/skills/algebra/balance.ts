@@ -1,7 +1,7 @@
 // Missing numbers and the equals sign in additions and subtractions.
 import { formatWhole } from '../../numbers/format.js';
 import { wholeAnswer } from '../../questions/answer.js';
-import { carriesOf } from '../../questions/slips/column-addition.js';
+import { carriesOf, complementWithExtraTen } from '../../questions/slips/column-addition.js';
 import { columnSubtract } from '../../questions/slips/column-subtraction.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { addSteps, countUpSteps } from '../../questions/strategies/adding.js';
@@ -69,8 +69,7 @@ const missing = templateOf<readonly [known: number, other: number, form: Form]>(
         [
           ['missing.adds-all', whole + known],
           ['borrow.smaller-from-larger', columnSubtract(whole, known, 'smaller-from-larger')],
-          // Only where the ones of the known number are the larger does making up each place go a ten too far.
-          ['complement.extra-ten', whole % 10 < known % 10 ? other + 10 : null],
+          ['complement.extra-ten', complementWithExtraTen(known, other)],
           ['fact.one-out', other + 1],
         ],
         locale,

@@ -1,5 +1,6 @@
 // What percent means, and percent beside fractions and decimals.
 import { divide, multiply, rational } from '../../numbers/rational.js';
+import { complementWithExtraTen } from '../../questions/slips/column-addition.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
@@ -54,7 +55,7 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
                   ]
                 : [
                     ['fractions.complement-of-top', x.n],
-                    ['complement.extra-ten', rest + 10],
+                    ['complement.extra-ten', complementWithExtraTen(x.n, rest)],
                   ],
             uses: ask === 0 ? `reads ${x.text} out of a hundred` : `completes ${x.text}% to a hundred`,
           };

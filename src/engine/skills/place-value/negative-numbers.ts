@@ -44,7 +44,11 @@ const countThrough = templateOf<readonly [start: number, step: number, up: boole
         [
           ['negative.sign-lost', next < 0 ? -next : null],
           ['pattern.wrong-way', last - way],
-          ['negative.zero-counted', last * next <= 0 ? next - Math.sign(way) : null],
+          // Zero at an end of the step is not crossed; there it is the first of several steps that may be miscounted.
+          [
+            last * next < 0 ? 'negative.zero-counted' : 'count.off-by-one',
+            last * next < 0 || (last * next === 0 && step > 1) ? next - Math.sign(way) : null,
+          ],
         ],
         locale,
         true,
