@@ -96,6 +96,14 @@ describe('a wrong answer follows from its sentence:', () => {
     ).toEqual([]);
   });
 
+  it('a year is written as a year, right or wrong', () => {
+    const slips = QUESTIONS.filter(({ text }) => text.includes('Which year is that?')).flatMap(
+      (one) => one.slips,
+    );
+    expect(slips.length).toBeGreaterThan(0);
+    expect(slips.map(({ text }) => text).filter((text) => !/^\d{4}$/.test(text))).toEqual([]);
+  });
+
   it('one Roman letter read as another gives the wrong number', () => {
     expect(
       misfits('roman.letters-mixed', (question, wrong) => {

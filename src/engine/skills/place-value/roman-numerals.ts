@@ -3,6 +3,8 @@ import { formatWhole } from '../../numbers/format.js';
 import { toRoman } from '../../numbers/roman.js';
 import { wholeAnswer, wordAnswer } from '../../questions/answer.js';
 import type { Draft, DraftSlip, Template } from '../../questions/draft.js';
+import type { MisconceptionId } from '../../questions/misconceptions.js';
+import type { Answer } from '../../questions/question.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import type { Locale } from '../../numbers/locale.js';
 import { placeParts } from '../../questions/strategies/adding.js';
@@ -123,13 +125,20 @@ function write(range: NumberRange): Template {
   });
 }
 
+/** A year is written without a mark between its digits. */
+const yearAnswer = (n: number): Answer => ({ kind: 'number', text: String(n), value: String(n) });
+
+function slipToYear(misconception: MisconceptionId, n: number | null): DraftSlip[] {
+  return n === null ? [] : [{ misconception, answer: yearAnswer(n) }];
+}
+
 const year = templateOf<number>({
   id: 'year',
   free: (rng) => rng.int(1901, 2040),
   on: onWhole(1066, 2050, (n) => n),
   draft: (n, { locale }) => ({
     text: `A film ends with the year ${toRoman(n)}. Which year is that?`,
-    answer: { kind: 'number', text: String(n), value: String(n) },
+    answer: yearAnswer(n),
     expression: placeParts(n).join(' + '),
     features: { ...features(n), story: true },
     strategy: [
@@ -138,13 +147,10 @@ const year = templateOf<number>({
         .map((part) => formatWhole(part, locale))
         .join(' + ')} = ${n}`,
     ],
-    slips: wholeSlips(
-      [
-        ['roman.always-adds', allAdded(toRoman(n))],
-        ['roman.letters-mixed', misread(n)],
-      ],
-      locale,
-    ),
+    slips: [
+      ...slipToYear('roman.always-adds', allAdded(toRoman(n))),
+      ...slipToYear('roman.letters-mixed', misread(n)),
+    ],
     usesNumber: `reads the year ${n} in Roman numerals`,
   }),
 });
