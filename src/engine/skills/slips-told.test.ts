@@ -143,6 +143,22 @@ describe('a strategy leads to the answer:', () => {
     expect(astray).toEqual([]);
   });
 
+  it('makes a ten of the two numbers that make one', () => {
+    const asked = SKILLS.filter((skill) => skill.id === 'add.three').flatMap((skill) =>
+      generateQuestions(skill, 200, 23, localeOf('en-AU')),
+    );
+    const sums = asked.flatMap(({ text, strategy }) => {
+      const parts = /^(\d+) \+ (\d+) \+ (\d+)$/.exec(text)?.slice(1).map(Number);
+      return parts === undefined ? [] : [{ parts, text, strategy }];
+    });
+    const last = sums.filter(({ parts: [a = 0, b = 0, c = 0] }) => {
+      return b + c === 10 && (a + b) % 10 !== 0 && (a + c) % 10 !== 0;
+    });
+    expect(last.length).toBeGreaterThan(0);
+    const astray = last.filter(({ parts: [, b, c], strategy }) => !strategy.includes(`${b} + ${c} = 10`));
+    expect(astray.map(({ text, strategy }) => `${text} ${strategy.join('; ')}`)).toEqual([]);
+  });
+
   it('says the number in words where words are asked for', () => {
     const astray = QUESTIONS.filter(
       ({ text, answer, strategy }) =>

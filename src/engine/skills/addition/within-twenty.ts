@@ -146,6 +146,11 @@ const nearDouble = templateOf<readonly [a: number, b: number]>({
   },
 });
 
+const pairOfTen = (first: number, second: number): string[] => [
+  `Look for a pair that makes a ten: ${first} and ${second}`,
+  `${first} + ${second} = ${first + second}`,
+];
+
 const threeNumbers = templateOf<readonly [a: number, b: number, c: number]>({
   id: 'three',
   free: (rng) => {
@@ -159,18 +164,17 @@ const threeNumbers = templateOf<readonly [a: number, b: number, c: number]>({
   draft: ([a, b, c], { locale }) => {
     const say = (n: number) => formatWhole(n, locale);
     const friendly = (a + c) % 10 === 0;
-    const [second, third] = friendly ? [c, b] : [b, c];
+    const lastPair = !friendly && (a + b) % 10 !== 0 && b + c === 10;
     return {
       text: `${a} + ${b} + ${c}`,
       answer: wholeAnswer(a + b + c, locale),
       expression: `${a} + ${b} + ${c}`,
       features: { size: Math.min(3, (a + b + c - 12) / 12), adjust: friendly ? 0 : 0.3 },
-      strategy: [
-        ...(friendly
-          ? [`Look for a pair that makes a ten: ${a} and ${c}`, `${a} + ${c} = ${a + c}`]
-          : addSteps(a, second, say)),
-        ...addSteps(a + second, third, say),
-      ],
+      strategy: friendly
+        ? [...pairOfTen(a, c), ...addSteps(a + c, b, say)]
+        : lastPair
+          ? [...pairOfTen(b, c), `${a} + 10 = ${a + 10}`]
+          : [...addSteps(a, b, say), ...addSteps(a + b, c, say)],
       slips: wholeSlips(
         [
           ['addend.left-out', a + b],
