@@ -5,6 +5,7 @@ import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import type { Skill } from '../skill.js';
 import { countOf } from '../story.js';
 import { onWhole, templateOf } from '../template-of.js';
+import { pagesStory, withStory } from '../retold.js';
 
 const withinFive = templateOf<readonly [a: number, b: number, form: 'sum' | 'take' | 'missing']>({
   id: 'within-five',
@@ -149,6 +150,6 @@ export const MORE_SUM_SKILLS: readonly Skill[] = [
     strand: 'addition',
     prerequisites: ['add.three', 'add.2d2d.carry'],
     codes: { ac9: ['AC9M3N03'], england: ['NC-Y3-addsub-4'], ccss: ['2.NBT.B.6'] },
-    templates: [fourNumbers],
+    templates: withStory(pagesStory, [fourNumbers]),
   },
 ];

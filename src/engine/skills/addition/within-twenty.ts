@@ -7,6 +7,7 @@ import type { Skill } from '../skill.js';
 import { countables, storyName } from '../story.js';
 import { onWhole, templateOf } from '../template-of.js';
 import { bareSum, missingAddend, type SumSpec, storySum } from './sum-templates.js';
+import { pagesStory, withStory } from '../retold.js';
 
 const WITHIN_10: SumSpec = {
   free: (rng) => {
@@ -243,6 +244,6 @@ export const WITHIN_TWENTY_SKILLS: readonly Skill[] = [
     strand: 'addition',
     prerequisites: ['add.within20'],
     codes: { ac9: ['AC9M2N04'], england: ['NC-Y2-addsub-3d'], ccss: ['1.OA.A.2'] },
-    templates: [threeNumbers],
+    templates: withStory(pagesStory, [threeNumbers]),
   },
 ];

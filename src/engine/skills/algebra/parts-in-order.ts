@@ -7,6 +7,7 @@ import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
+import { boatStory, withStory } from '../retold.js';
 
 const orderOfParts = partTemplates(
   'order-part',
@@ -161,7 +162,7 @@ export const PARTS_IN_ORDER_SKILLS: readonly Skill[] = [
     strand: 'algebra',
     prerequisites: ['alg.turn-round', 'add.2d2d', 'sub.2d2d'],
     codes: { ac9: ['AC9M3A01', 'AC9M3A02'], england: ['NC-Y2-addsub-5'], ccss: ['2.OA.A.1'] },
-    templates: [nearUndoWhole],
+    templates: withStory(boatStory, [nearUndoWhole]),
   },
   {
     id: 'alg.near-undo.parts',

@@ -103,6 +103,32 @@ export const ROUNDING_SKILLS: readonly Skill[] = [
           };
         },
       }),
+      numericTemplate({
+        id: 'nearer',
+        kinds: ['decimal'],
+        free: (rng) => drawDecimal(rng, 2, 0, 10),
+        suits: (value) => placesOf(value) >= 2 && placesOf(value) <= 3 && value.n > value.d / 20,
+        make: (x) => {
+          const down = rational(Math.floor((x.n * 10) / x.d), 10);
+          const up = add(down, TENTH);
+          const halfway = add(down, rational(1, 20));
+          if (equals(x.value, halfway)) return null;
+          const isUp = compare(x.value, halfway) > 0;
+          const [answer, other] = isUp ? [up, down] : [down, up];
+          return {
+            text: `Is ${x.text} nearer to ${x.t(down)} or ${x.t(up)}?`,
+            value: answer,
+            expression: `round(${x.expr} * 10) / 10`,
+            features: { size: placesOf(x.value) > 2 ? 1 : 0, fewChoices: true },
+            strategy: [
+              `Halfway is ${x.t(halfway)}`,
+              `${x.text} is ${isUp ? 'more' : 'less'}, so it is nearer to ${x.t(answer)}`,
+            ],
+            slips: [[isUp ? 'decimals.cut-short' : 'decimals.rounds-up-always', other]],
+            uses: `rounds ${x.text}`,
+          };
+        },
+      }),
     ],
   },
 ];

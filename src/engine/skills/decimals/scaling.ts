@@ -4,6 +4,7 @@ import { appendZero, tenTimesWholePart } from '../../questions/slips/decimal-ope
 import { drawDecimal, placesOf } from './draw-decimal.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
+import { divideStory, timesStory, withStory } from '../retold.js';
 
 const TENTH = rational(1, 10);
 
@@ -88,7 +89,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
     strand: 'decimals',
     prerequisites: ['dec.times10', 'div.by10'],
     codes: { ac9: ['AC9M6N06'], england: ['NC-Y4-fractions-7', '5MD-1'], ccss: ['5.NBT.A.2'] },
-    templates: [
+    templates: withStory(divideStory, [
       numericTemplate({
         id: 'scaled-down',
         kinds: ['whole', 'decimal', 'money'],
@@ -130,7 +131,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
           };
         },
       }),
-    ],
+    ]),
   },
   {
     id: 'dec.times-tens',
@@ -140,7 +141,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
     strand: 'decimals',
     prerequisites: ['dec.times10', 'dec.times-whole'],
     codes: { ac9: ['AC9M6N06'], england: ['6NPV-1', '6AS/MD-2'], ccss: ['5.NBT.B.7'] },
-    templates: [
+    templates: withStory(timesStory, [
       numericTemplate({
         id: 'times',
         kinds: ['decimal', 'money'],
@@ -176,6 +177,6 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
           };
         },
       }),
-    ],
+    ]),
   },
 ];

@@ -4,6 +4,7 @@ import { DIGITS, dividingSteps, friendlyPart } from './dividing-steps.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
+import { divideStory, withStory } from '../retold.js';
 
 /** The skills on dividing by tens, and by one digit beyond the tables. */
 export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
@@ -16,7 +17,7 @@ export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
     strand: 'division',
     prerequisites: ['mult.by100', 'div.table.2510'],
     codes: { ac9: ['AC9M4N05'], england: ['4MD-1', 'NC-Y5-multdiv-7'], ccss: ['4.NBT.A.1'] },
-    templates: [
+    templates: withStory(divideStory, [
       numericTemplate({
         id: 'scaled-down',
         kinds: ['whole'],
@@ -70,7 +71,7 @@ export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
           };
         },
       }),
-    ],
+    ]),
   },
   {
     id: 'div.2d1d',

@@ -3,6 +3,7 @@ import { multiply, rational } from '../../numbers/rational.js';
 import { divideDigits } from '../../questions/slips/quotients.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
+import { divideStory, withStory } from '../retold.js';
 
 /** The skills on missing numbers, large round numbers and two-digit divisors. */
 export const FURTHER_DIVISION_SKILLS: readonly Skill[] = [
@@ -129,7 +130,7 @@ export const FURTHER_DIVISION_SKILLS: readonly Skill[] = [
     },
     // Common practice.
     shift: 0.4,
-    templates: [
+    templates: withStory(divideStory, [
       numericTemplate({
         id: 'through-factors',
         kinds: ['whole'],
@@ -201,6 +202,6 @@ export const FURTHER_DIVISION_SKILLS: readonly Skill[] = [
           };
         },
       }),
-    ],
+    ]),
   },
 ];

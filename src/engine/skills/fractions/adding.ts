@@ -11,6 +11,7 @@ import { numericTemplate, type NumericTemplate, type Sketch, type Subject } from
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
 import { isProper, isSmallFraction, properFraction } from './draw-fraction.js';
+import { ribbonStory, wallStory, withStory } from '../retold.js';
 
 const ONE_BELOW = [2, 3, 4, 5, 6, 8, 10, 12] as const;
 
@@ -191,7 +192,7 @@ export const FRACTION_SUM_SKILLS: readonly Skill[] = [
       england: ['NC-Y3-fractions-5', 'NC-Y4-fractions-4', '4F-3'],
       ccss: ['4.NF.B.3a', '4.NF.B.3c'],
     },
-    templates: [
+    templates: withStory(ribbonStory, [
       sumTemplate(
         'take',
         -1,
@@ -234,7 +235,7 @@ export const FRACTION_SUM_SKILLS: readonly Skill[] = [
           };
         },
       }),
-    ],
+    ]),
   },
   {
     id: 'frac.add.related',
@@ -244,7 +245,7 @@ export const FRACTION_SUM_SKILLS: readonly Skill[] = [
     strand: 'fractions',
     prerequisites: ['frac.add.like', 'frac.equal'],
     codes: { ac9: ['AC9M5N05'], england: ['NC-Y5-fractions-4'], ccss: ['5.NF.A.1'] },
-    templates: [
+    templates: withStory(wallStory, [
       sumTemplate(
         'add',
         1,
@@ -268,7 +269,7 @@ export const FRACTION_SUM_SKILLS: readonly Skill[] = [
           adjust: x.n > x.d ? 0.3 : -0.2,
         }),
       ),
-    ],
+    ]),
   },
   {
     id: 'frac.subtract.related',
@@ -278,7 +279,7 @@ export const FRACTION_SUM_SKILLS: readonly Skill[] = [
     strand: 'fractions',
     prerequisites: ['frac.subtract.like', 'frac.equal'],
     codes: { ac9: ['AC9M5N05'], england: ['NC-Y5-fractions-4'], ccss: ['5.NF.A.1'] },
-    templates: [
+    templates: withStory(ribbonStory, [
       sumTemplate(
         'take',
         -1,
@@ -302,7 +303,7 @@ export const FRACTION_SUM_SKILLS: readonly Skill[] = [
           adjust: x.n > x.d ? 0.3 : 0,
         }),
       ),
-    ],
+    ]),
   },
   {
     id: 'frac.unlike',

@@ -5,6 +5,7 @@ import { isProper, properFraction } from './draw-fraction.js';
 import { numericTemplate, type Sketch, type Subject } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { countables, storyName } from '../story.js';
+import { spendingStory, withStory } from '../retold.js';
 
 /** top/bottom of the subject's quantity; the unit fraction first. */
 function fractionOf(x: Subject, top: number, bottom: number, features: Sketch['features']): Sketch {
@@ -237,7 +238,7 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
       england: ['NC-Y4-fractions-10', '5F-1', '6NPV-4'],
       ccss: ['5.NF.B.4a'],
     },
-    templates: [
+    templates: withStory(spendingStory, [
       numericTemplate({
         id: 'of',
         kinds: ['money', 'decimal'],
@@ -267,6 +268,6 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
           });
         },
       }),
-    ],
+    ]),
   },
 ];

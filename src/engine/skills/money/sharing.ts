@@ -26,6 +26,7 @@ import {
 import type { Skill } from '../skill.js';
 import { itemFor } from './things.js';
 import { money } from './amounts.js';
+import { priceStory, withStory } from '../retold.js';
 
 function share(amount: number, people: number, { rng, locale }: TemplateContext): Draft {
   const each = amount / people;
@@ -238,7 +239,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
     strand: 'money',
     prerequisites: ['money.convert', 'place.part-neighbours'],
     codes: { ac9: ['AC9M4N07', 'AC9M5N08'], england: ['NC-Y4-measure-4'], ccss: ['4.MD.A.2'] },
-    templates: [
+    templates: withStory(priceStory, [
       {
         id: 'nearest',
         ask: (context) => nearestMain(context.rng.int(1, 19) * 100 + context.rng.int(1, 19) * 5, context),
@@ -253,7 +254,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
               );
         },
       },
-    ],
+    ]),
   },
   {
     id: 'money.by-weight',

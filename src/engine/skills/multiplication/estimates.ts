@@ -4,6 +4,7 @@ import { choiceAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
+import { roughTimesStory, withStory } from '../retold.js';
 
 const nearest = (n: number, unit: number) => Math.round(n / unit) * unit;
 
@@ -180,7 +181,7 @@ export const ESTIMATE_SKILLS: readonly Skill[] = [
       england: ['NC-Y6-fourops-9', 'NC-Y5-addsub-3'],
       ccss: ['4.OA.A.3'],
     },
-    templates: [product],
+    templates: withStory(roughTimesStory, [product]),
   },
   {
     id: 'div.estimate',

@@ -2,6 +2,7 @@
 import { multiply, rational } from '../../numbers/rational.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
+import { timesStory, withStory } from '../retold.js';
 
 const DIVISORS_FOR_TENS = [2, 3, 4, 5, 6, 7, 8, 9] as const;
 
@@ -146,7 +147,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
     strand: 'multiplication',
     prerequisites: ['mult.by10', 'mult.table.3', 'mult.table.4'],
     codes: { ac9: ['AC9M4N05', 'AC9M4A02'], england: ['3NF-3', '4NF-3'], ccss: ['3.NBT.A.3'] },
-    templates: [
+    templates: withStory(timesStory, [
       numericTemplate({
         id: 'digit-by-tens',
         kinds: ['whole'],
@@ -203,7 +204,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
           };
         },
       }),
-    ],
+    ]),
   },
   {
     id: 'mult.large',

@@ -2,6 +2,7 @@
 import { multiply, rational } from '../../numbers/rational.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
+import { threeFactorsStory, timesStory, withStory } from '../retold.js';
 
 /** The skills on multiplying by compensating, by doubles and halves, and in the best order. */
 export const SHORTCUT_SKILLS: readonly Skill[] = [
@@ -17,7 +18,7 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
       england: ['NC-Y4-multdiv-3', 'NC-Y5-multdiv-5'],
       ccss: ['3.OA.B.5', '4.NBT.B.5'],
     },
-    templates: [
+    templates: withStory(timesStory, [
       numericTemplate({
         id: 'compensate',
         kinds: ['whole', 'money'],
@@ -67,7 +68,7 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
           };
         },
       }),
-    ],
+    ]),
   },
   {
     id: 'mult.doubling-halving',
@@ -81,7 +82,7 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
       england: ['NC-Y5-multdiv-5', 'NC-Y4-multdiv-3'],
       ccss: ['3.OA.B.5', '5.NBT.B.5'],
     },
-    templates: [
+    templates: withStory(timesStory, [
       numericTemplate({
         id: 'double-again',
         kinds: ['whole', 'money'],
@@ -157,7 +158,7 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
           };
         },
       }),
-    ],
+    ]),
   },
   {
     id: 'mult.three-factors',
@@ -171,7 +172,7 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
       england: ['NC-Y4-multdiv-2', 'NC-Y4-multdiv-3'],
       ccss: ['3.OA.B.5'],
     },
-    templates: [
+    templates: withStory(threeFactorsStory, [
       numericTemplate({
         id: 'pair-to-ten',
         kinds: ['whole', 'decimal', 'money'],
@@ -234,6 +235,6 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
           };
         },
       }),
-    ],
+    ]),
   },
 ];

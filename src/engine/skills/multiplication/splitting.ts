@@ -8,6 +8,7 @@ import {
 import { numericTemplate, type Sketch, type Subject, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
+import { timesStory, withStory } from '../retold.js';
 
 /** The parts of a whole number by place, largest first: 305 is 300 and 5. */
 function placeParts(n: number): number[] {
@@ -168,7 +169,7 @@ export const SPLITTING_SKILLS: readonly Skill[] = [
     },
     // Four parts to hold in the head; common practice.
     shift: 0.8,
-    templates: [
+    templates: withStory(timesStory, [
       numericTemplate({
         id: 'four-parts',
         kinds: ['whole'],
@@ -236,6 +237,6 @@ export const SPLITTING_SKILLS: readonly Skill[] = [
           };
         },
       }),
-    ],
+    ]),
   },
 ];

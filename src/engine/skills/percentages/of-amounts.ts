@@ -3,6 +3,7 @@ import { add, divide, multiply, rational, type Rational, subtract } from '../../
 import { placesOf } from '../decimals/draw-decimal.js';
 import { numericTemplate, type Sketch, type Subject } from '../sketch.js';
 import type { Skill } from '../skill.js';
+import { percentStory, withStory } from '../retold.js';
 
 const HUNDRED = rational(100);
 
@@ -97,7 +98,7 @@ export const PERCENT_OF_SKILLS: readonly Skill[] = [
       england: ['NC-Y6-ratio-2', 'NC-Y5-fractions-12'],
       ccss: ['6.RP.A.3c'],
     },
-    templates: [
+    templates: withStory(percentStory, [
       numericTemplate({
         id: 'of',
         kinds: ['whole', 'money', 'decimal'],
@@ -115,7 +116,7 @@ export const PERCENT_OF_SKILLS: readonly Skill[] = [
           });
         },
       }),
-    ],
+    ]),
   },
   {
     id: 'pct.of',

@@ -8,6 +8,7 @@ import { quantityOn, using, wholeOn } from '../measuring/quantity.js';
 import type { DayNumber } from '../../numbers/day-number.js';
 import type { Skill } from '../skill.js';
 import { ELAPSED, crossings, stepsForward } from './steps.js';
+import { agoStory, withStory } from '../retold.js';
 
 /** A length of time: whole minutes, and how the question says it. */
 interface Span {
@@ -180,7 +181,7 @@ export const ELAPSED_SKILLS: readonly Skill[] = [
     strand: 'time',
     prerequisites: ['time.later'],
     codes: ELAPSED,
-    templates: [
+    templates: withStory(agoStory, [
       {
         id: 'earlier',
         ask: (context) => earlier(context.rng.int(20, 140) * 5, minutesSpan(context.rng.int(4, 17) * 5)),
@@ -192,6 +193,6 @@ export const ELAPSED_SKILLS: readonly Skill[] = [
           return using(earlier(end, span), `goes back by ${span.text}`);
         },
       },
-    ],
+    ]),
   },
 ];
