@@ -46,6 +46,35 @@ describe('a wrong answer follows from its sentence:', () => {
     ).toEqual([]);
   });
 
+  it('a carry is forgotten only where there is one, and is one too many only where there is none', () => {
+    const addends = (question: Question) =>
+      /^\d+(?: \+ \d+)+$/.test(question.expression ?? '') ? offered(question.expression ?? '') : null;
+    const columnsOf = (numbers: readonly number[]) => {
+      const width = Math.max(...numbers.map((n) => String(n).length));
+      return Array.from({ length: width }, (_, i) =>
+        numbers.reduce((sum, n) => sum + (Math.floor(n / 10 ** i) % 10), 0),
+      );
+    };
+    expect(
+      misfits('carry.dropped', (question, wrong) => {
+        const numbers = addends(question);
+        if (numbers === null) return null;
+        const columns = columnsOf(numbers);
+        return (
+          wrong === columns.reduce((sum, n, i) => sum + (i === columns.length - 1 ? n : n % 10) * 10 ** i, 0)
+        );
+      }),
+    ).toEqual([]);
+    expect(
+      misfits('carry.extra', (question, wrong) => {
+        const numbers = addends(question);
+        // The column that the extra one would have come out of.
+        const place = String(wrong - valueOf(question)).length - 2;
+        return numbers && (columnsOf(numbers)[place] ?? 10) < 10;
+      }),
+    ).toEqual([]);
+  });
+
   it('last digits mislead only where they differ', () => {
     expect(
       misfits('compare.last-digit', (question, wrong) => {

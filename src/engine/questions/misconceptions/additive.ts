@@ -150,6 +150,11 @@ export const ADDITIVE_MISCONCEPTIONS = {
     help: 'Check the ones with a ten-frame: did they fill it?',
     source: COMMON,
   },
+  'carry.always-one': {
+    does: 'carries one ten, however many tens the ones make',
+    help: 'Say the total of the ones in tens and ones: 25 is 2 tens and 5 ones.',
+    source: COMMON,
+  },
   'fact.one-out': {
     does: 'is one out in a basic fact',
     help: 'Work from a double or from a pair that makes ten.',

@@ -107,7 +107,7 @@ const fourNumbers = templateOf<readonly [number, number, number, number]>({
       pairs[0];
     const [p, q, r, s] = best.map((i) => numbers[i] ?? 0) as [number, number, number, number];
     const total = a + b + c + d;
-    const ones = numbers.reduce((sum, n) => sum + (n % 10), 0);
+    const carried = Math.floor(numbers.reduce((sum, n) => sum + (n % 10), 0) / 10);
     return {
       text: `${a} + ${b} + ${c} + ${d}`,
       answer: wholeAnswer(total, locale),
@@ -121,8 +121,10 @@ const fourNumbers = templateOf<readonly [number, number, number, number]>({
       slips: wholeSlips(
         [
           ['addend.left-out', total - d],
-          ['carry.dropped', ones >= 10 ? total - 10 : null],
-          ['carry.extra', total + 10],
+          ['carry.dropped', carried > 0 ? total - 10 * carried : null],
+          ['carry.always-one', carried > 1 ? total - 10 * (carried - 1) : null],
+          ['carry.extra', carried === 0 ? total + 10 : null],
+          ['fact.one-out', total + 1],
         ],
         locale,
       ),

@@ -166,6 +166,7 @@ const threeNumbers = templateOf<readonly [a: number, b: number, c: number]>({
     const say = (n: number) => formatWhole(n, locale);
     const friendly = (a + c) % 10 === 0;
     const lastPair = !friendly && (a + b) % 10 !== 0 && b + c === 10;
+    const carried = Math.floor(((a % 10) + b + c) / 10);
     return {
       text: `${a} + ${b} + ${c}`,
       answer: wholeAnswer(a + b + c, locale),
@@ -179,7 +180,7 @@ const threeNumbers = templateOf<readonly [a: number, b: number, c: number]>({
       slips: wholeSlips(
         [
           ['addend.left-out', a + b],
-          ['carry.dropped', (a % 10) + b + c >= 10 && a > 9 ? a + b + c - 10 : null],
+          ['carry.dropped', carried > 0 && a > 9 ? a + b + c - 10 * carried : null],
           ['fact.one-out', a + b + c - 1],
         ],
         locale,

@@ -1,7 +1,11 @@
 // Missing numbers and the equals sign in additions and subtractions.
 import { formatWhole } from '../../numbers/format.js';
 import { wholeAnswer } from '../../questions/answer.js';
-import { carriesOf, complementWithExtraTen } from '../../questions/slips/column-addition.js';
+import {
+  addDroppingCarries,
+  carriesOf,
+  complementWithExtraTen,
+} from '../../questions/slips/column-addition.js';
 import { columnSubtract } from '../../questions/slips/column-subtraction.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { addSteps, countUpSteps } from '../../questions/strategies/adding.js';
@@ -43,7 +47,7 @@ const missing = templateOf<readonly [known: number, other: number, form: Form]>(
         slips: wholeSlips(
           [
             ['missing.same-operation', Math.abs(known - other)],
-            ['carry.dropped', carriesOf(known, other) > 0 ? whole - 10 : null],
+            ['carry.dropped', addDroppingCarries(known, other)],
             ['fact.one-out', whole - 1],
           ],
           locale,
