@@ -216,7 +216,7 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: 'Brown & Burton 1978, from memory',
   },
   'borrow.needless': {
-    does: 'takes a ten away that was not borrowed',
+    does: 'takes one from the next place although nothing was borrowed',
     help: 'Check each column first: is the upper digit large enough?',
     source: COMMON,
   },
