@@ -188,6 +188,15 @@ describe('a strategy leads to the answer:', () => {
     expect(astray.map(({ text, strategy }) => `${text} ${strategy.join('; ')}`)).toEqual([]);
   });
 
+  it('counts up to a difference where that is the way', () => {
+    const differences = SKILLS.filter((skill) => skill.id === 'sub.difference').flatMap((skill) =>
+      generateQuestions(skill, 200, 23, localeOf('en-AU')),
+    );
+    expect(differences.length).toBeGreaterThan(0);
+    const back = differences.filter(({ strategy }) => strategy.some((step) => step.includes('−')));
+    expect(back.map(({ text, strategy }) => `${text} ${strategy.join('; ')}`)).toEqual([]);
+  });
+
   it('says the number in words where words are asked for', () => {
     const astray = QUESTIONS.filter(
       ({ text, answer, strategy }) =>

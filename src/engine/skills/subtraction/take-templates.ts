@@ -227,9 +227,11 @@ export function compareTake(spec: TakeSpec): Template {
         expression: `${a} - ${b}`,
         features: { ...takeFeatures(spec, a, b), story },
         strategy:
-          b === 0 || ((a - b) % 10 === 0 && a - b < 100)
+          b === 0
             ? [`${say(a)} − ${say(b)} = ${say(a - b)}`]
-            : countUpSteps(b, a, say),
+            : (a - b) % 10 === 0 && a - b < 100
+              ? [`${say(b)} + ${say(a - b)} = ${say(a)}`]
+              : countUpSteps(b, a, say),
         slips: wholeSlips(
           [
             ['difference.adds', a + b],
