@@ -75,6 +75,20 @@ describe('a wrong answer follows from its sentence:', () => {
     ).toEqual([]);
   });
 
+  it('a step is added only to the number before a multiple, not to find a common one', () => {
+    expect(misfits('multiples.adds-the-step', ({ text }) => !text.includes('common'))).toEqual([]);
+  });
+
+  it('squares next door and sides of a square are those of a square in the question', () => {
+    expect(misfits('squares.next-door', (_, wrong) => Number.isInteger(Math.sqrt(wrong)))).toEqual([]);
+    expect(misfits('squares.next-door', ({ text }) => text.includes('square'))).toEqual([]);
+    expect(misfits('squares.divided-by-four', ({ text }) => text.includes('square'))).toEqual([]);
+  });
+
+  it('a sum is done as it is printed only where one is printed', () => {
+    expect(misfits('divide.not-undone', ({ text }) => !text.startsWith('How many'))).toEqual([]);
+  });
+
   it('last digits mislead only where they differ', () => {
     expect(
       misfits('compare.last-digit', (question, wrong) => {

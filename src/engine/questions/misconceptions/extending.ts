@@ -39,6 +39,11 @@ export const EXTENDING_MISCONCEPTIONS = {
     help: 'Say the table of the larger number and stop at the first that fits.',
     source: COMMON,
   },
+  'multiples.sum': {
+    does: 'adds the two numbers instead of finding a multiple of both',
+    help: 'Say the table of the larger number and stop at the first that the other divides too.',
+    source: COMMON,
+  },
   'factors.common-not-highest': {
     does: 'stops at a common factor that is not the highest',
     help: 'List the factors of both, ring those in both lists and take the last one.',
@@ -72,6 +77,11 @@ export const EXTENDING_MISCONCEPTIONS = {
   'squares.next-door': {
     does: 'takes the square number next door',
     help: 'Write the square numbers in a row and mark where the number lies.',
+    source: COMMON,
+  },
+  'squares.root-one-out': {
+    does: 'is one out in the number that is multiplied by itself',
+    help: 'Multiply the answer by itself: does it make the number in the question?',
     source: COMMON,
   },
   'squares.divided-by-four': {

@@ -171,7 +171,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
             strategy: [pairLine(m / x.n, x.n), pairLine(m / other, other)],
             slips: [
               ['factors.multiple-mixed-up', gcd(x.n, other)],
-              ['multiples.adds-the-step', x.n + other],
+              ['multiples.sum', x.n + other],
               ['multiples.product', x.n * other],
             ],
             uses: `finds a common multiple of ${x.text} and ${other}`,

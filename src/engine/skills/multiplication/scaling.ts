@@ -51,18 +51,23 @@ export const SCALING_SKILLS: readonly Skill[] = [
         kinds: ['whole'],
         free: (rng) => 10 * rng.int(12, 95),
         suits: (value) => value.d === 1 && value.n % 10 === 0 && value.n >= 100 && value.n <= 9990,
-        make: (x) => ({
-          text: x.pick([`10 × ? = ${x.text}`, `How many tens are in ${x.text}?`]),
-          value: x.n / 10,
-          expression: `${x.n} / 10`,
-          features: { rule: true, unknownInside: true, size: x.n > 1000 ? 1 : 0 },
-          strategy: [`10 × ${x.t(x.n / 10)} = ${x.text}`],
-          slips: [
-            ['times.zero-count', x.n % 100 === 0 ? x.n / 100 : null],
-            ['divide.not-undone', 10 * x.n],
-          ],
-          uses: `counts the tens in ${x.text}`,
-        }),
+        make: (x) => {
+          const gap = `10 × ? = ${x.text}`;
+          const text = x.pick([gap, `How many tens are in ${x.text}?`]);
+          return {
+            text,
+            value: x.n / 10,
+            expression: `${x.n} / 10`,
+            features: { rule: true, unknownInside: true, size: x.n > 1000 ? 1 : 0 },
+            strategy: [`10 × ${x.t(x.n / 10)} = ${x.text}`],
+            slips: [
+              ['times.zero-count', x.n % 100 === 0 ? x.n / 100 : null],
+              // Only the gap has a sum printed that could be done as it stands.
+              [text === gap ? 'divide.not-undone' : 'divide.as-times', 10 * x.n],
+            ],
+            uses: `counts the tens in ${x.text}`,
+          };
+        },
       }),
     ],
   },

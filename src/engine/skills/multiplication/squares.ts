@@ -111,19 +111,18 @@ export const SQUARE_SKILLS: readonly Skill[] = [
           value.d === 1 && value.n >= 4 && value.n <= 400 && Number.isInteger(Math.sqrt(value.n)),
         make: (x) => {
           const root = Math.round(Math.sqrt(x.n));
+          const tiles = `A square has ${x.text} tiles. How many tiles long is each side?`;
+          const text = x.pick([`Which number times itself makes ${x.text}?`, tiles]);
           return {
-            text: x.pick([
-              `Which number times itself makes ${x.text}?`,
-              `A square has ${x.text} tiles. How many tiles long is each side?`,
-            ]),
+            text,
             value: root,
             expression: `sqrt(${x.n})`,
             features: { unknownInside: true, size: root > 9 ? 1 : 0 },
             strategy: [`${root} × ${root} = ${x.text}`],
             slips: [
               ['times.square-doubles', x.n % 2 === 0 ? x.n / 2 : null],
-              ['squares.next-door', root - 1],
-              ['squares.divided-by-four', x.n % 4 === 0 ? x.n / 4 : null],
+              ['squares.root-one-out', root - 1],
+              ['squares.divided-by-four', text === tiles && x.n % 4 === 0 ? x.n / 4 : null],
             ],
             uses: `finds what squares to ${x.text}`,
           };
