@@ -127,7 +127,8 @@ const collection = templateOf<readonly [each: number, rows: number]>({
   draft: ([each, rows], { rng, locale }) => {
     const things = rng.pick(['seedlings', 'chairs', 'stickers', 'tiles']);
     return {
-      text: `There are ${rows} rows of about ${each} ${things}. About how many ${things} is that?`,
+      // Without the number to count with, 30 would be as good an estimate of 3 rows of 9 as 27.
+      text: `There are ${rows} rows of about ${each} ${things}. Count each row as ${each}. About how many ${things} is that?`,
       answer: wholeAnswer(each * rows, locale),
       // Rows first, so that the dots drawn for it stand in the rows of the story.
       expression: `${rows} * ${each}`,
