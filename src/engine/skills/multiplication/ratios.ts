@@ -133,9 +133,14 @@ const fractionOfMix = templateOf<readonly [a: number, b: number]>({
 });
 
 const MIXTURES = [
-  ['cups of rice', 'cups of water'],
   ['spoons of cocoa', 'cups of milk'],
   ['tins of red paint', 'tins of white paint'],
+] as const;
+
+/** Mixtures that take more of the second: nobody cooks rice in less water than rice. */
+const MORE_OF_SECOND = [
+  ...MIXTURES,
+  ['cups of rice', 'cups of water'],
   ['scoops of seed', 'scoops of soil'],
 ] as const;
 
@@ -150,7 +155,7 @@ const missing = templateOf<readonly [a: number, b: number, factor: number]>({
   }),
   draft: ([a, b, factor], { rng, locale }) => {
     const other = b === a ? b + 1 : b;
-    const [first, second] = rng.pick(MIXTURES);
+    const [first, second] = rng.pick(other > a ? MORE_OF_SECOND : MIXTURES);
     const say = (value: number) => formatWhole(value, locale);
     return {
       text: `A mix takes ${a} ${first} to ${other} ${second}. How many ${second} go with ${say(a * factor)} ${first}?`,
