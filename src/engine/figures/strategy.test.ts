@@ -27,6 +27,11 @@ function lineOf(figure: FigureSpec | null) {
 }
 
 describe('addition and subtraction', () => {
+  it('start from the number that the steps name first', () => {
+    const { stops } = lineOf(figureFor('5 + 25', 30, ['5 + 5 = 10, so 25 + 5 = 30']));
+    expect(stops).toEqual([25, 30]);
+  });
+
   it('jump by tens, then ones, when the steps do not say otherwise', () => {
     expect(lineOf(figureFor('47 + 38', 85)).stops).toEqual([47, 77, 85]);
     expect(lineOf(figureFor('63 - 29', 34)).stops).toEqual([63, 43, 34]);

@@ -76,13 +76,15 @@ export function bareSum(spec: SumSpec): Template {
       const say = (n: number) => formatWhole(n, locale);
       const [first, second] = rng.chance(0.25) ? [b, a] : [a, b];
       const figure = spec.figure?.(first, second);
+      // Slips adjust the number that the steps adjust.
+      const adjusted: Pair = second > 9 && roundJustAbove(second) !== null ? [first, second] : [a, b];
       return {
         text: `${say(first)} + ${say(second)}`,
         answer: wholeAnswer(a + b, locale),
         expression: `${first} + ${second}`,
         features: sumFeatures(spec, a, b),
         strategy: addSteps(first, second, say),
-        slips: tellingSlips(a + b, sumSlips(a, b), locale, 4),
+        slips: tellingSlips(a + b, sumSlips(...adjusted), locale, 4),
         usesNumber: `adds ${say(b)} to ${say(a)}`,
         ...(figure ? { figure } : {}),
       };

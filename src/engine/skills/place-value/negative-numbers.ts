@@ -39,7 +39,11 @@ const countThrough = templateOf<readonly [start: number, step: number, up: boole
       answer: wholeAnswer(next, locale),
       expression: `${operand(last)} ${up ? '+' : '-'} ${step}`,
       features: { size: step === 1 ? 0 : 0.5, adjust: start % step === 0 ? 0 : 0.4 },
-      strategy: [`The step is ${step} ${up ? 'up' : 'down'}`, `After ${say(last)} comes ${say(next)}`],
+      strategy: [
+        `The step is ${step} ${up ? 'up' : 'down'}`,
+        // Above zero the next number is worked out, so that the drawing jumps from where the pattern stands.
+        up && last > 0 ? `${say(last)} + ${step} = ${say(next)}` : `After ${say(last)} comes ${say(next)}`,
+      ],
       slips: wholeSlips(
         [
           ['negative.sign-lost', next < 0 ? -next : null],

@@ -1,6 +1,6 @@
 // Rounding to any place and to the nearest whole, and the number halfway between.
 import { formatWhole } from '../../numbers/format.js';
-import { floor, multiply, rational, roundTo } from '../../numbers/rational.js';
+import { add, equals, floor, multiply, rational, roundTo } from '../../numbers/rational.js';
 import { wholeAnswer } from '../../questions/answer.js';
 import type { Template } from '../../questions/draft.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
@@ -62,7 +62,8 @@ function roundWhole(range: NumberRange, units: readonly number[]): Template {
         slips: wholeSlips(
           [
             ['round.in-steps', inSteps],
-            ['round.cut-off', down],
+            // Exactly halfway neither neighbour is nearer.
+            [n === middle ? 'round.halfway-down' : 'round.cut-off', down],
             ['round.always-up', down + unit],
             ['round.wrong-place', n % otherUnit === 0 ? null : Math.floor(n / otherUnit + 0.5) * otherUnit],
             ['round.digit-only', rounded / unit],
@@ -164,7 +165,7 @@ const roundPart = partTemplates('round-part', ({ value, form, text, expr, rng, t
     ],
     slips: [
       ['round.in-steps', inSteps],
-      ['round.cut-off', down],
+      [equals(add(down, up), add(value, value)) ? 'round.halfway-down' : 'round.cut-off', down],
       ['round.always-up', up],
       [
         'round.wrong-place',
