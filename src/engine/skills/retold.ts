@@ -62,7 +62,7 @@ export const timesStory: Teller = (text, { rng }) => {
 export const threeFactorsStory: Teller = (text) => {
   const [shelves = '', boxes = '', pens = ''] = partsOf(text);
   return [shelves, boxes, pens].every(isWhole)
-    ? `${shelves} shelves hold ${boxes} boxes of ${pens} pens each. How many pens is that?`
+    ? `${shelves} shelves each hold ${boxes} boxes of ${pens} pens. How many pens is that?`
     : null;
 };
 

@@ -450,7 +450,7 @@ export const MEASURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'shape.prism-part-missed': {
-    does: 'leaves out an end of the prism, or what lies between the ends',
+    does: 'leaves out one end or both ends of the prism, or what lies between them',
     help: 'Count in three lots: this end, the other end, and what joins them.',
     source: COMMON,
   },

@@ -52,7 +52,9 @@ export function addSteps(a: number, b: number, say: SayWhole): string[] {
       `${say(a)} + ${say(round)} = ${say(a + round)}`,
       `${say(a + round)} − ${say(round - b)} = ${say(total)}`,
     ];
-  if (b > 9 && a > 9 && roundJustAbove(a) !== null) return addSteps(b, a, say);
+  // Whole tens are simply added: 28 + 10 needs no 30.
+  const isTens = b < 100 && b % 10 === 0;
+  if (b > 9 && a > 9 && !isTens && roundJustAbove(a) !== null) return addSteps(b, a, say);
   if (a < b && b > 9) {
     const turned = addSteps(b, a, say);
     // Said only where the steps do start there: 15 + 10 starts with its tens.

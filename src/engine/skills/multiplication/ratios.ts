@@ -108,7 +108,9 @@ const inSimplestForm = templateOf<readonly [a: number, b: number, factor: number
 const fractionOfMix = templateOf<readonly [a: number, b: number]>({
   id: 'part-of-mix',
   free: (rng) => [rng.int(1, 5), rng.int(1, 6)],
-  draft: ([a, b], { rng, locale }) => {
+  draft: ([a, other], { rng, locale }) => {
+    // Equal parts are no ratio worth asking, and nobody could take the wrong one.
+    const b = other === a ? a + 1 : other;
     const [first, second, things] = rng.pick(MIXES);
     const total = a + b;
     return {
@@ -238,7 +240,18 @@ const speed = templateOf<readonly [perHour: number, hours: number, ask: 'distanc
     const total = perHour * hours;
     const unit = locale.id === 'en-AU' || locale.id === 'en-NZ' ? 'km' : 'miles';
     const inFull = unit === 'km' ? 'kilometres' : unit;
-    const who = perHour < 8 ? 'A walker' : perHour < 26 ? 'A cyclist' : 'A car';
+    // The same numbers are faster in miles: nobody walks 5 miles every hour, and no car may go 80.
+    const mostOnFoot = unit === 'km' ? 6 : 4;
+    const who =
+      perHour <= mostOnFoot
+        ? 'A walker'
+        : perHour < 10
+          ? 'A boat'
+          : perHour < 26
+            ? 'A cyclist'
+            : perHour <= 60
+              ? 'A car'
+              : 'A train';
     return {
       text:
         ask === 'rate'

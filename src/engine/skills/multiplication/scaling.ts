@@ -132,7 +132,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
             value: 100 * x.n,
             expression: `100 * ${x.n}`,
             features: { rule: true, story: true, size: x.n > 100 ? 1 : 0, adjust: 0.2 },
-            strategy: [`${x.text} × 100 = ${x.t(100 * x.n)}`],
+            strategy: [`${x.text} × 10 = ${x.t(10 * x.n)}`, `${x.t(10 * x.n)} × 10 = ${x.t(100 * x.n)}`],
             slips: [
               ['times.zero-count', 10 * x.n],
               ['times.zero-count', 1000 * x.n],

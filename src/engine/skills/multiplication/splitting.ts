@@ -19,6 +19,12 @@ function placeParts(n: number): number[] {
 
 function splitSteps(x: Subject, k: number): string[] {
   const parts = placeParts(x.n);
+  if (parts.length === 1 && x.n > 9) {
+    // 30 × 4 has nothing to split: the digit first, then its place.
+    const unit = 10 ** (String(x.n).length - 1);
+    const base = x.n / unit;
+    return [`${base} × ${k} = ${base * k}`, `${base * k} × ${x.t(unit)} = ${x.t(x.n * k)}`];
+  }
   const steps = parts.map((part) => `${x.t(part)} × ${k} = ${x.t(part * k)}`);
   return parts.length > 1
     ? [...steps, `${parts.map((part) => x.t(part * k)).join(' + ')} = ${x.t(x.n * k)}`]

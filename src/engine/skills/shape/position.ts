@@ -84,7 +84,7 @@ const followSteps = templateOf<Walk>({
         ['position.swapped', swapped],
         ['position.wrong-way', otherWay],
       ],
-      features: { drawn: true, size: Math.abs(across + along) / 4 },
+      features: { drawn: true, size: (Math.abs(across) + Math.abs(along)) / 4 },
       strategy: [`From A go ${right(across)}`, `Then go ${up(along)}: there is ${end}`],
       figure: {
         kind: 'coordinates',
@@ -93,7 +93,12 @@ const followSteps = templateOf<Walk>({
         points: [
           { name: 'A', x, y },
           { name: end, x: x + across, y: y + along },
-          { name: swapped, x: x + along, y: y + across },
+          // Who swaps the two counts still goes the ways that are named: 2 left and 1 up becomes 1 left and 2 up.
+          {
+            name: swapped,
+            x: x + Math.sign(across) * Math.abs(along),
+            y: y + Math.sign(along) * Math.abs(across),
+          },
           { name: otherWay, x: x - across, y: y + along },
         ].sort((a, b) => a.name.localeCompare(b.name)),
       },
