@@ -69,6 +69,15 @@ describe('the sentence beside a wrong answer', () => {
     expect(misfits(['time.hundred-seconds'], asksForSeconds)).toEqual([]);
   });
 
+  it('speaks of the afternoon and of decimals only where the question does', () => {
+    const isMorning = ({ text }: Question) => /\bam written/.test(text);
+    expect(misfits(['time.twelve-left-out'], (question) => !isMorning(question))).toEqual([]);
+    expect(misfits(['time.am-as-pm'], isMorning)).toEqual([]);
+    expect(
+      misfits(['fractions.digits-after-point'], ({ text }) => /%|percent|decimal|digits|\d\.\d/.test(text)),
+    ).toEqual([]);
+  });
+
   it('names dividing, multiplying and percents the way the wrong answer went', () => {
     const times = (question: Question) => question.text.includes('×');
     expect(misfits(['times.as-divide'], times)).toEqual([]);

@@ -232,6 +232,11 @@ export const MEASURING_MISCONCEPTIONS = {
     help: 'Ask: morning or after noon? After noon the 24-hour clock goes on from 12.',
     source: COMMON,
   },
+  'time.am-as-pm': {
+    does: 'takes a time before noon for one after noon',
+    help: 'Draw one line from midnight to midnight with noon in the middle: am lies before noon, pm after it.',
+    source: COMMON,
+  },
   'time.week-of-five': {
     does: 'counts a week as five school days',
     help: 'Say all the days of a week aloud and count them on fingers: seven.',

@@ -109,7 +109,6 @@ export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
                 slips: [
                   ['fractions.top-unchanged', x.n],
                   ['fractions.equal-by-adding', x.n + bottom - x.d],
-                  ['fractions.digits-after-point', Number(`${x.n}${x.d}`)],
                 ],
                 uses: `writes ${x.text} in ${tenths ? 'tenths' : 'hundredths'}`,
               }

@@ -59,12 +59,12 @@ function to24(time: number, isPm: boolean): Draft {
           hour === 0 ? 'The day starts at 00:00' : 'Before noon the hour stays the same',
           `So ${formatClock(on24, 24)}`,
         ],
-    slips: [
-      ...(isPm
-        ? [{ misconception: 'time.ten-for-twelve' as const, answer: clockAnswer(time + 600, 24) }]
-        : []),
-      { misconception: 'time.twelve-left-out', answer: clockAnswer(isPm ? time : time + 720, 24) },
-    ],
+    slips: isPm
+      ? [
+          { misconception: 'time.ten-for-twelve', answer: clockAnswer(time + 600, 24) },
+          { misconception: 'time.twelve-left-out', answer: clockAnswer(time, 24) },
+        ]
+      : [{ misconception: 'time.am-as-pm', answer: clockAnswer(time + 720, 24) }],
   };
 }
 
