@@ -112,7 +112,14 @@ describe('what a proof-reader would mark', () => {
   });
 
   it('has no step that sets a thing equal to itself', () => {
-    expect(marked(({ text, isStep }) => isStep && /^(\S+) = \1$/.test(text))).toEqual([]);
+    const isCircle = (step: string) => /(?:^|[:,] )(\S+) = \1(?:$|,)/.test(step);
+    expect(marked(({ text, isStep }) => isStep && isCircle(text))).toEqual([]);
+    // A part of a hundred and a fraction that needs no renaming come up too seldom to be met in a few questions.
+    const many = SKILLS.filter(({ strand }) => strand === 'percentages' || strand === 'fractions').flatMap(
+      (skill) => generateQuestions(skill, 200, 11, localeOf('en-AU')),
+    );
+    expect(many.some(({ text }) => text.startsWith('Of 100 people'))).toBe(true);
+    expect(many.flatMap(({ strategy }) => strategy).filter(isCircle)).toEqual([]);
   });
 
   it('groups the digits of numbers from 10 000 on, and from 1,000 on where commas are used', () => {

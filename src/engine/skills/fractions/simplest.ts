@@ -144,7 +144,7 @@ const greatest = templateOf<readonly [parts: readonly (readonly [number, number]
       expression: `${least ? 'min' : 'max'}(${parts.map(text).join(', ')})`,
       features: { fewChoices: true, unlike: true, extraSteps: 1, size: common > 30 ? 1 : 0 },
       strategy: [
-        `Over ${common}: ${parts.map(([n, d]) => `${n}/${d} = ${(n * common) / d}/${common}`).join(', ')}`,
+        `Over ${common}: ${parts.map(([n, d]) => (d === common ? text([n, d]) : `${text([n, d])} = ${(n * common) / d}/${common}`)).join(', ')}`,
         `So ${text(right)} is ${least ? 'least' : 'greatest'}`,
       ],
       slips: [

@@ -75,7 +75,9 @@ export const WHOLE_FROM_PERCENT_SKILLS: readonly Skill[] = [
               size: percent > 50 || percent === 40 ? 1 : 0,
               adjust: percent === 50 ? -0.6 : 0,
             },
-            strategy: [`${x.n}/${whole} = ${percent}/100`],
+            strategy: [
+              whole === 100 ? `${x.n} out of 100 is ${percent}%` : `${x.n}/${whole} = ${percent}/100`,
+            ],
             slips: [
               ['percent.count-as-percent', x.n],
               ['part.rest-given', percent === 50 ? null : 100 - percent],
