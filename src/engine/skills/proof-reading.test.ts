@@ -122,6 +122,10 @@ describe('what a proof-reader would mark', () => {
     expect(many.flatMap(({ strategy }) => strategy).filter(isCircle)).toEqual([]);
   });
 
+  it('writes halfway as one word', () => {
+    expect(marked(({ text }) => /half[- ]way/i.test(text))).toEqual([]);
+  });
+
   it('groups the digits of numbers from 10 000 on, and from 1,000 on where commas are used', () => {
     const bare = (text: string, from: number) =>
       [...text.matchAll(/(?<![\d.,/:])\d{4,}(?![\d./:])/g)].some(([digits]) => Number(digits) >= from);

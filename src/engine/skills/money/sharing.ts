@@ -91,7 +91,7 @@ function nearestMain(minor: number, { locale }: TemplateContext): Draft {
     strategy: [
       `${price(minor, locale)} is between ${down === 0 ? `${locale.currency.symbol}0` : price(down, locale)} and ${price(down + 100, locale)}`,
       minor % 100 === 50
-        ? `Exactly half-way, so go up to ${price(nearest, locale)}`
+        ? `Exactly halfway, so go up to ${price(nearest, locale)}`
         : `It is closer to ${nearest === 0 ? `${locale.currency.symbol}0` : price(nearest, locale)}`,
     ],
     slips: [

@@ -86,9 +86,9 @@ function laterByHalves(time: number, halves: number): Draft {
     strategy: [
       (
         [
-          'The long hand goes half-way round for half an hour',
+          'The long hand goes halfway round for half an hour',
           'The long hand goes all the way round, so only the hour changes',
-          'The long hand goes once round and then half-way',
+          'The long hand goes once round and then halfway',
           'The long hand goes round twice, so only the hour changes',
         ] as const
       )[halves - 1] ?? '',
