@@ -180,7 +180,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
     year: 1,
     fluentYear: 2,
     strand: 'measures',
-    prerequisites: ['place.compare.20', 'place.compare.20'],
+    prerequisites: ['place.compare.20'],
     codes: {
       ac9: ['AC9MFM01', 'AC9M1M01'],
       england: ['NC-Y1-measure-1a', 'NC-Y1-measure-1b'],
