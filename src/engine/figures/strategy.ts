@@ -29,7 +29,7 @@ export function strategyFigure(question: Strategic): FigureSpec | null {
   const { expression, answer } = question;
   if (expression === null || answer.kind !== 'number') return null;
   // Steps told in money are not shown by a drawing of bare cents, or of how many coins there are.
-  if (question.strategy.some((line) => /[$£€]|\d[cp]\b/.test(line))) return null;
+  if (question.strategy.some((line) => /[$£€]|\d(?:[cp]\b|¢)/.test(line))) return null;
   const figure = drawing(expression.replace(/[()]/g, ''), expression.includes('('), question.strategy);
   return figure !== null && figure.result === Number(answer.value) ? figure.spec : null;
 }

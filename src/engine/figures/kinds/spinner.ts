@@ -61,7 +61,7 @@ export function drawSpinner(spec: Extract<FigureSpec, { kind: 'spinner' }>): Ske
 
 /** The largest letter size, and the distance from the middle, at which a word keeps clear of its sector's edges. */
 function placeLabel(word: string, degrees: number, half: number): { radius: number; size: number } {
-  for (let size = LARGEST_MM; size > SMALLEST_MM; size -= 0.2) {
+  for (let size = LARGEST_MM; size > SMALLEST_MM - 0.1; size -= 0.2) {
     for (const radius of [13, 12.5, 13.5, 12, 14, 11.5, 14.5, 11, 15, 15.5, 10.5, 10, 16, 16.5, 17]) {
       if (
         isClear(
@@ -76,7 +76,7 @@ function placeLabel(word: string, degrees: number, half: number): { radius: numb
       }
     }
   }
-  return { radius: 16.5, size: SMALLEST_MM };
+  return { radius: 16, size: SMALLEST_MM };
 }
 
 function isClear(

@@ -41,7 +41,7 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: 'from memory (Ross 1989)',
   },
   'place.reversed': {
-    does: 'swaps the digits round',
+    does: 'swaps the digits',
     help: 'Say the tens first, then write each digit under a place heading.',
     source: COMMON,
   },

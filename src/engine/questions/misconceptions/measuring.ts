@@ -21,8 +21,8 @@ export const MEASURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'money.small-pieces': {
-    does: 'uses smaller coins or notes where a larger one fits',
-    help: 'Ask each time: what is the biggest coin or note that still fits?',
+    does: 'uses smaller pieces of money where a larger one fits',
+    help: 'Ask each time: what is the biggest piece of money that still fits?',
     source: COMMON,
   },
   'money.unit-ignored': {
@@ -162,7 +162,7 @@ export const MEASURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'group.left-over-given': {
-    does: 'gives what is left over instead of how many groups, or the other way round',
+    does: 'gives what is left over instead of how many groups, or the other way around',
     help: 'Write the sharing out in full: so many groups and so many left over.',
     source: COMMON,
   },
@@ -218,7 +218,7 @@ export const MEASURING_MISCONCEPTIONS = {
     source: 'Brown & VanLehn 1980 (smaller from larger), seen here in times',
   },
   'time.wrong-way': {
-    does: 'moves in the wrong direction: later instead of earlier, or the other way round',
+    does: 'moves in the wrong direction: later instead of earlier, or the other way around',
     help: 'Draw a time line and mark where now is before moving.',
     source: COMMON,
   },
@@ -279,7 +279,7 @@ export const MEASURING_MISCONCEPTIONS = {
     source: METRIC,
   },
   'meas.reversed': {
-    does: 'multiplies where dividing is needed, or the other way round, when changing units',
+    does: 'multiplies where dividing is needed, or the other way around, when changing units',
     help: 'Ask first: will there be more of these units, or fewer?',
     source: METRIC,
   },
@@ -334,7 +334,7 @@ export const MEASURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'meas.added-not-taken': {
-    does: 'adds where the difference is asked for, or the other way round',
+    does: 'adds where the difference is asked for, or the other way around',
     help: 'Act it out: does the amount get more or less?',
     source: COMMON,
   },
@@ -550,7 +550,7 @@ export const MEASURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'shape.other-direction': {
-    does: 'turns the other way round',
+    does: 'turns the other way around',
     help: 'Stand up and turn with the question: clockwise is the way the hands of a clock go.',
     source: COMMON,
   },
@@ -606,7 +606,7 @@ export const MEASURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'data.largest-given': {
-    does: 'gives the largest number of the list',
+    does: 'gives the largest number in the list',
     help: 'Say what the word asks for before looking at the list: mode is the one that comes most often.',
     source: COMMON,
   },
@@ -641,7 +641,7 @@ export const MEASURING_MISCONCEPTIONS = {
     source: 'Australian Association of Mathematics Teachers, teaching pages on averages; Ismail & Chan 2015',
   },
   'data.ends-unsorted': {
-    does: 'takes the first and the last number of the list as they stand',
+    does: 'takes the first and the last number in the list as they stand',
     help: 'Find the largest and the smallest first, wherever they are in the list.',
     source: CENTRE,
   },
@@ -661,7 +661,7 @@ export const MEASURING_MISCONCEPTIONS = {
     source: 'Bryant & Nunes 2012, review of children’s understanding of probability; common practice',
   },
   'data.other-event': {
-    does: 'gives the chance that it does happen when asked for the chance that it does not, or the other way round',
+    does: 'gives the chance that it does happen when asked for the chance that it does not, or the other way around',
     help: 'The two chances together make 1: draw them as one bar.',
     source: COMMON,
   },

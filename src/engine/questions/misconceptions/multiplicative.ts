@@ -236,7 +236,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'divide.turned-round': {
-    does: 'divides the two numbers the other way round',
+    does: 'divides the two numbers the other way around',
     help: 'Ask “how many of these fit into that?” and point at both while reading.',
     source: COMMON,
   },
@@ -442,7 +442,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'fractions.digits-after-point': {
-    does: 'copies the digits of a fraction into the decimal or percent, or the other way round',
+    does: 'copies the digits of a fraction into the decimal or percent, or the other way around',
     help: 'Rename it in tenths or hundredths first.',
     source: COMMON,
   },
@@ -512,7 +512,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'decimals.hundredths-as-tenths': {
-    does: 'takes tenths for hundredths or the other way round',
+    does: 'takes tenths for hundredths or the other way around',
     help: 'Show one tenth as ten hundredths on a square of a hundred.',
     source: COMMON,
   },

@@ -65,7 +65,7 @@ export const PICTURING_MISCONCEPTIONS = {
     source: COMMON,
   },
   'graph.lowest-for-highest': {
-    does: 'goes to the lowest point instead of the highest, or the other way round',
+    does: 'goes to the lowest point instead of the highest, or the other way around',
     help: 'Slide a ruler down the graph and see which point it meets first.',
     source: COMMON,
   },

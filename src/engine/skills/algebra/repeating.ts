@@ -31,7 +31,7 @@ function repeatingItems({ core, words, shown }: Repeating): string[] {
 function nextStep(shown: readonly string[], answer: string | number, core: Core): string {
   const begun = shown.slice(shown.length - (shown.length % core.length));
   return begun.length === 0
-    ? `After ${shown.at(-1) ?? ''} it starts again: ${answer}`
+    ? `After ${shown.slice(-core.length).join(', ')} it starts again: ${answer}`
     : `It has started again with ${begun.join(', ')}; next comes ${answer}`;
 }
 

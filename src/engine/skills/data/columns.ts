@@ -60,7 +60,7 @@ function readBar(
     features: { drawn: true, size: step === 1 ? 0 : step === 10 || step === 5 ? 0.5 : 1, adjust: -0.5 },
     strategy: [
       step === 1
-        ? 'Go across from the top of the column to the scale'
+        ? `Go across from the top of the column to the scale: ${value}`
         : `The scale goes up in steps of ${step}: ${marks} × ${step} = ${value}`,
     ],
     slips: [

@@ -280,7 +280,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
             slips: [
               [askWhole ? 'group.left-over-given' : 'divide.quotient-for-remainder', askWhole ? rest : whole],
               ['fractions.whole-as-one-part', askWhole ? null : x.n - whole],
-              ['divide.neighbour', askWhole ? whole + 1 : rest + 1],
+              [askWhole ? 'divide.neighbour' : 'fact.one-out', askWhole ? whole + 1 : rest + 1],
             ],
             uses: `makes wholes out of ${x.text}`,
           };

@@ -196,7 +196,7 @@ export const NAMING_SKILLS: readonly Skill[] = [
             features: { fewChoices: true, size: x.d > 5 ? 1 : 0, extraSteps: x.d % 2 },
             strategy: [
               `Half of ${x.d} parts is ${x.d % 2 === 0 ? x.d / 2 : `${Math.floor(x.d / 2)} 1/2`}`,
-              `${x.n} ${x.n === 1 ? 'part' : 'parts'} is ${more ? 'more' : 'less'} than that`,
+              `${x.n} ${x.n === 1 ? 'part is' : 'parts are'} ${more ? 'more' : 'less'} than that`,
             ],
             slips: [
               [

@@ -194,7 +194,7 @@ const shareOut = templateOf<readonly [bottom: number, people: number]>({
       `Each gets 1/${bottom * people}`,
     ],
     slips: slipsOf([
-      ['fractions.divides-as-times', rational(people, bottom)],
+      ['fractions.divides-wrong-way', rational(people, bottom)],
       ['times.as-plus', rational(1, bottom + people)],
     ]),
   }),

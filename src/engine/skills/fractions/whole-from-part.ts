@@ -113,7 +113,8 @@ export const WHOLE_FROM_PART_SKILLS: readonly Skill[] = [
               ['part.one-only', x.n > 1 ? k : null],
               ['fractions.top-forgotten', x.n * k * x.d],
               ['divide.not-undone', (x.n * x.n * k) % x.d === 0 ? (x.n * x.n * k) / x.d : null],
-              ['times.as-plus', x.n * k + x.d],
+              // Only a unit fraction takes one multiplication, which adding can replace.
+              ['times.as-plus', x.n === 1 ? k + x.d : null],
             ],
             uses: `finds a whole from ${x.text} of it`,
           };

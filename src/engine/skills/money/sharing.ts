@@ -268,13 +268,16 @@ export const SHARING_SKILLS: readonly Skill[] = [
       {
         id: 'kilos',
         ask: (context) => {
-          const weight = quantity(rational(context.rng.int(3, 45), 10), context.locale);
+          // One kilogram costs what a kilogram costs: no question.
+          const tenths = context.rng.int(3, 45);
+          const weight = quantity(rational(tenths === 10 ? 11 : tenths, 10), context.locale);
           return byWeight(weight, context.rng.int(2, 9), context);
         },
         dayKinds: ['decimal', 'fraction', 'whole'],
         askOn: (day, context) => {
           const weight = quantityOn(day, context.locale, 0.1, 60, 2);
-          if (weight === null || decimalPlaces(weight.value) === null) return null;
+          if (weight === null || (weight.value.n === 1 && weight.value.d === 1)) return null;
+          if (decimalPlaces(weight.value) === null) return null;
           const prices = [2, 3, 4, 5, 6, 8, 12, 20].filter(
             (each) => 100 % multiply(weight.value, rational(each)).d === 0,
           );

@@ -377,7 +377,8 @@ const apart = templateOf<readonly [shared: number, low: number, high: number, up
   draft: ([shared, low, high, upright], { locale }) => {
     const at = (n: number) => (upright ? pair(shared, n) : pair(n, shared));
     return {
-      text: `How far apart are the points ${at(low)} and ${at(high)}?`,
+      // A pair is not parted at the end of a line.
+      text: `How far apart are the points ${at(low)} and ${at(high)}?`.replaceAll(', ', ',\u00a0'),
       answer: wholeAnswer(high - low, locale),
       expression: `${high} - (${low})`,
       features: { extraSteps: 1, size: (high - low) / 8 },

@@ -13,7 +13,7 @@ function dayName(index: number): string {
 function nextDay(start: number, step: 1 | 2 | -1, isDayNumber: boolean): Draft {
   const words =
     step === 1
-      ? 'comes straight after'
+      ? 'comes just after'
       : step === -1
         ? 'comes just before'
         : isDayNumber

@@ -97,7 +97,7 @@ const nextMonth = templateOf<readonly [month: number, step: number]>({
   free: (rng) => [rng.int(0, 11), rng.pick([1, 1, -1, 2])],
   draft: ([month, step]) =>
     worded({
-      text: `Which month ${step === 1 ? 'comes straight after' : step === 2 ? 'is two months after' : 'comes just before'} ${nameAt(month)}?`,
+      text: `Which month ${step === 1 ? 'comes just after' : step === 2 ? 'is two months after' : 'comes just before'} ${nameAt(month)}?`,
       right: nameAt(month + step),
       wrong: [
         ['time.wrong-way', nameAt(month - step)],
