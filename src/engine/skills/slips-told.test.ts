@@ -89,6 +89,22 @@ describe('a wrong answer follows from its sentence:', () => {
     expect(misfits('divide.not-undone', ({ text }) => !text.startsWith('How many'))).toEqual([]);
   });
 
+  it('a minus sign of a point is lost only where the point has one', () => {
+    const bare = (pair: string) => pair.replaceAll('−', '');
+    const signs = (pair: string) => pair.length - bare(pair).length;
+    const lost = QUESTIONS.filter(({ text }) => text === 'What are the coordinates of point A?').flatMap(
+      ({ answer, slips }) =>
+        slips
+          .filter(({ misconception }) => misconception === 'position.sign-lost')
+          .map((slip) => [answer.text, slip.text] as const),
+    );
+    expect(lost.length).toBeGreaterThan(0);
+    const added = lost.filter(
+      ([right, wrong]) => bare(right) !== bare(wrong) || signs(wrong) >= signs(right),
+    );
+    expect(added).toEqual([]);
+  });
+
   it('last digits mislead only where they differ', () => {
     expect(
       misfits('compare.last-digit', (question, wrong) => {

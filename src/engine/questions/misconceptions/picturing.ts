@@ -24,6 +24,11 @@ export const PICTURING_MISCONCEPTIONS = {
     help: 'Ask first: left or right of zero, below or above it?',
     source: COMMON,
   },
+  'position.other-axis': {
+    does: 'reflects in the other axis',
+    help: 'Go over the axis that is the mirror with a finger, then look straight across it.',
+    source: COMMON,
+  },
   'shape.family-narrow': {
     does: 'thinks that a special shape cannot belong to a wider family, or takes the whole family for the special shape',
     help: 'Read the rule of the family aloud and test the shape against it.',

@@ -251,7 +251,8 @@ function readPoint(low: number, high: number) {
           low < 0
             ? ['position.sign-lost', pair(Math.abs(x), Math.abs(y))]
             : ['position.one-out', pair(x + 1, y + 1)],
-          ...(low < 0 ? [['position.sign-lost', pair(-x, y)] as const] : []),
+          // Only a point left of zero has a minus sign there to leave out.
+          ...(low < 0 ? [[x < 0 ? 'position.sign-lost' : 'position.wrong-way', pair(-x, y)] as const] : []),
         ],
         features: { drawn: true, extraSteps: (x < 0 ? 1 : 0) + (y < 0 ? 0.5 : 0) },
         strategy: [
@@ -358,7 +359,7 @@ const reflected = templateOf<readonly [place: Place, inX: boolean]>({
       right: image,
       accepts: inX ? typed(x, -y) : typed(-x, y),
       wrong: [
-        ['position.sign-lost', inX ? pair(-x, y) : pair(x, -y)],
+        ['position.other-axis', inX ? pair(-x, y) : pair(x, -y)],
         ['position.swapped', inX ? pair(-y, x) : pair(y, -x)],
       ],
       features: { extraSteps: 1, drawn: true },
