@@ -105,6 +105,10 @@ describe('a wrong answer follows from its sentence:', () => {
     expect(added).toEqual([]);
   });
 
+  it('no number is left out where a number is doubled', () => {
+    expect(misfits('addend.left-out', ({ text }) => !/double/i.test(text))).toEqual([]);
+  });
+
   it('last digits mislead only where they differ', () => {
     expect(
       misfits('compare.last-digit', (question, wrong) => {

@@ -276,7 +276,7 @@ export const ADDITIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'pattern.adds-one': {
-    does: 'counts on by one instead of by the step',
+    does: 'counts in ones instead of in the steps of the pattern',
     help: 'Write the step between each pair of neighbours.',
     source: COMMON,
   },

@@ -179,6 +179,11 @@ export const EXTENDING_MISCONCEPTIONS = {
     help: 'Number the places of the pattern and count the steps between the two.',
     source: COMMON,
   },
+  'pattern.start-left-out': {
+    does: 'multiplies the step by the place in the pattern and leaves the start out',
+    help: 'Write the first number down, then count the steps on from it.',
+    source: COMMON,
+  },
   'pattern.counts-on': {
     does: 'counts on from the last number instead of repeating the pattern',
     help: 'Read the row aloud from the start and listen for where it begins again.',
@@ -217,6 +222,11 @@ export const EXTENDING_MISCONCEPTIONS = {
   'procedure.step-missed': {
     does: 'leaves out one round of the steps',
     help: 'Tick the rounds off on paper.',
+    source: COMMON,
+  },
+  'procedure.odd-halved': {
+    does: 'halves an odd number too and drops the half',
+    help: 'Ask the question of the rule aloud before doing anything.',
     source: COMMON,
   },
   'procedure.other-branch': {

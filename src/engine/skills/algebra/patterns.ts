@@ -167,7 +167,7 @@ const farTerm = templateOf<readonly [start: number, step: number, position: numb
       slips: wholeSlips(
         [
           ['pattern.step-missed', start + position * step],
-          ['rule.one-step', position * step],
+          ['pattern.start-left-out', position * step],
           ['pattern.one-step-only', start + step],
         ],
         locale,

@@ -33,7 +33,9 @@ const decide = templateOf<readonly [start: number, rounds: number]>({
       slips: wholeSlips(
         [
           ['procedure.step-missed', before],
-          ['procedure.other-branch', before % 2 === 0 ? before + 1 : Math.floor(before / 2)],
+          before % 2 === 0
+            ? ['procedure.other-branch', before + 1]
+            : ['procedure.odd-halved', (before - 1) / 2],
         ],
         locale,
       ),
@@ -96,7 +98,7 @@ const turnSum = templateOf<readonly [a: number, b: number]>({
         [
           ['equals.answer-next', n + b],
           ['equals.carries-on', n + b + n],
-          ['addend.left-out', n],
+          ['missing.number-repeated', n],
         ],
         locale,
       ),
@@ -118,7 +120,7 @@ const turnProduct = templateOf<readonly [a: number, b: number]>({
     slips: wholeSlips(
       [
         ['equals.answer-next', a * b],
-        ['addend.left-out', b],
+        ['missing.number-repeated', b],
       ],
       locale,
     ),

@@ -132,7 +132,7 @@ const rule = templateOf<readonly [input: number, factor: number, change: number]
           ['rule.one-step', product],
           ['rule.steps-swapped', (input + change) * factor],
           ['operation.swapped', product - change],
-          ['addend.left-out', input + change],
+          ['rule.one-step', input + change],
         ],
         locale,
       ),

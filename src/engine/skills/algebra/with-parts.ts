@@ -139,7 +139,7 @@ const doubledThen = partTemplates(
         ['rule.one-step', product],
         ['rule.steps-swapped', multiply(add(value, rational(plus)), rational(factor))],
         ['exact.part-kept', factor === 2 ? add(rational(2 * floor(value) + plus), partOf(value)) : null],
-        ['addend.left-out', add(value, rational(plus))],
+        ['rule.one-step', add(value, rational(plus))],
       ],
       uses: `puts ${text} through a two-step rule`,
     };
