@@ -92,7 +92,11 @@ function tallyBundles(count: number, asksRest: boolean, { locale }: TemplateCont
     },
     strategy: [
       `${bundles} × 5 = ${formatWhole(bundles * 5, locale)}`,
-      ...(rest > 0 ? [`${text} − ${formatWhole(bundles * 5, locale)} = ${rest}`] : []),
+      ...(rest > 0
+        ? [`${text} − ${formatWhole(bundles * 5, locale)} = ${rest}`]
+        : asksRest
+          ? ['No single mark is left over']
+          : []),
     ],
     slips: asksRest
       ? [
