@@ -226,7 +226,7 @@ export const PART_ALGEBRA_SKILLS: readonly Skill[] = [
   {
     id: 'alg.part-steps',
     family: 'what comes next',
-    title: 'Patterns that step in decimals, fractions or cents',
+    title: 'Patterns that step in decimals, fractions or money',
     year: 5,
     fluentYear: 6,
     strand: 'algebra',
