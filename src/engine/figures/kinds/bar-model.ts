@@ -40,11 +40,14 @@ export function drawBarModel(given: BarModelSpec, locale: Locale): Sketch {
     bracket(width),
     ...label(spec.whole, [width / 2, -5.6 - labelHeight(spec.whole, letter) / 2], letter),
   );
-  const isEven = spec.parts.length > 1 && new Set(spec.parts).size === 1;
-  const cut = isEven
-    ? `${countOf(spec.parts.length, 'equal part')}, each ${marked(spec.parts[0] ?? '')}`
-    : `${countOf(spec.parts.length, 'part')}: ${listOf(tellParts(spec.parts))}`;
   const shaded = spec.shaded ?? 0;
+  const isEven = spec.parts.length > 1 && new Set(spec.parts).size === 1;
+  const each = spec.parts[0] ?? '';
+  // Parts of which some are shaded are not told as empty as well.
+  const mark = each.trim() === '' && shaded > 0 ? '' : `, each ${marked(each)}`;
+  const cut = isEven
+    ? `${countOf(spec.parts.length, 'equal part')}${mark}`
+    : `${countOf(spec.parts.length, 'part')}: ${listOf(tellParts(spec.parts))}`;
   const told =
     shaded === 0
       ? ''
