@@ -55,7 +55,7 @@ describe('the sentence beside a wrong answer', () => {
   });
 
   it('offers only the choices that the question names', () => {
-    const choice = /^Which (?:is|day|amount)[^:]*: (.+)\?$/;
+    const choice = /^(?:Which (?:is|day|amount)[^:]*:|Is \S+(?: \S+)? nearer to) (.+)\?$/;
     const strange = SLIPS.filter(({ question, slip }) => {
       const named = choice.exec(question.text)?.[1]?.split(/, | or /);
       return named !== undefined && named.length > 1 && !named.includes(slip.text);

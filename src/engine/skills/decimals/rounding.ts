@@ -54,11 +54,12 @@ export const ROUNDING_SKILLS: readonly Skill[] = [
             ],
             slips: [
               [up ? 'decimals.cut-short' : 'decimals.rounds-up-always', up ? down : down + 1],
+              // Where two numbers are offered, no child picks a third.
               [
                 'decimals.point-forgotten',
-                x.form === 'decimal' && placesOf(x.value) === 1 ? x.n * (10 / x.d) : null,
+                !between && x.form === 'decimal' && placesOf(x.value) === 1 ? x.n * (10 / x.d) : null,
               ],
-              ['round.wrong-place', roundTo(x.value, rational(10))],
+              ['round.wrong-place', between ? null : roundTo(x.value, rational(10))],
             ],
             uses: `rounds ${x.text}`,
           };

@@ -154,8 +154,9 @@ export const NAMING_SKILLS: readonly Skill[] = [
         make: (x) => {
           const whole = floor(x.value);
           const up = (x.n % x.d) * 2 > x.d;
+          const open = x.rng.chance(0.5);
           return {
-            text: x.rng.chance(0.5)
+            text: open
               ? `Which whole number is nearest to ${x.text}?`
               : `Is ${x.text} nearer to ${x.t(whole)} or ${x.t(whole + 1)}?`,
             value: up ? whole + 1 : whole,
@@ -164,8 +165,9 @@ export const NAMING_SKILLS: readonly Skill[] = [
             features: { fewChoices: true, size: x.d > 5 ? 1 : 0, adjust: 0.3 },
             strategy: [`${x.n % x.d}/${x.d} is ${up ? 'more' : 'less'} than 1/2`],
             slips: [
-              [up ? 'decimals.cut-short' : 'decimals.rounds-up-always', up ? whole : whole + 1],
-              ['fractions.part-for-whole', x.n % x.d],
+              [up ? 'round.cut-off' : 'round.always-up', up ? whole : whole + 1],
+              // Where two numbers are offered, no child picks a third.
+              ['fractions.part-for-whole', open ? x.n % x.d : null],
             ],
             uses: `rounds ${x.text}`,
             figure: {
