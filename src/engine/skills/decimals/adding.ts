@@ -157,7 +157,7 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
                     : null
                   : null,
               ],
-              ['decimals.place-missed', places === 2 ? add(answer, rational(1, 10)) : null],
+              ['complement.extra-ten', places === 2 ? add(answer, rational(1, 10)) : null],
             ],
             uses: `completes ${x.text} to ${x.t(to)}`,
             figure: figure

@@ -46,10 +46,9 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
             strategy: [`${x.t(whole)} + ${x.t(rest)} = ${x.text}`],
             slips: [
               ['decimals.tenths-as-ones', multiply(rest, rational(10 ** placesOf(x.value)))],
-              [
-                ask === 1 ? 'decimals.hundredths-as-tenths' : 'decimals.place-missed',
-                ask === 1 ? multiply(rest, TENTH) : whole * 10,
-              ],
+              ['decimals.point-forgotten', ask === 0 ? x.n * (10 ** placesOf(x.value) / x.d) : null],
+              ['decimals.hundredths-as-tenths', ask === 1 ? multiply(rest, TENTH) : null],
+              ['missing.adds-all', ask === 2 ? add(x.value, rest) : null],
               ['decimals.rounds-up-always', ask === 1 ? null : whole + 1],
             ],
             uses: `takes ${x.text} apart`,
