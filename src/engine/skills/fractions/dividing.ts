@@ -97,7 +97,7 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
             },
             strategy: [`1 ÷ 1/${d} = ${d}`, `${x.text} × ${d} = ${x.t(answer, 'whole')}`],
             slips: [
-              ['fractions.divides-as-times', x.n % (x.d * d) === 0 ? x.n / x.d / d : multiply(x.value, unit)],
+              ['fractions.divides-as-times', multiply(x.value, unit), 'fraction'],
               ['fractions.whole-ignored', x.n > x.d && x.d > 1 ? (x.n % x.d) * (d / x.d) : null],
               ['fractions.one-whole-only', d],
             ],
@@ -154,7 +154,7 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
                 ? [`1 = ${x.d}/${x.d}`, ...(k > 1 ? [`${k} × ${x.d} = ${x.d * k}`] : [])]
                 : [`${whole} = ${whole * x.d}/${x.d}`, `${whole * x.d} ÷ ${x.n} = ${x.d * k}`],
             slips: [
-              ['fractions.divides-as-times', (whole * x.n) % x.d === 0 ? (whole * x.n) / x.d : null],
+              ['fractions.divides-as-times', multiply(x.value, rational(whole)), 'fraction'],
               ['fractions.top-forgotten', whole * x.d],
               ['fractions.bottom-forgotten', k],
             ],
