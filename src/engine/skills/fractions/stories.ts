@@ -34,7 +34,7 @@ function unlikePair(rng: Rng): Pair {
 }
 
 const JOINED = [
-  ['walks', 'km', 'to the shop', 'to the park'],
+  ['walks', 'km', 'to the library', 'to the park'],
   ['uses', 'kg of flour', 'for bread', 'for buns'],
   ['paints', 'm of fence', 'before lunch', 'after lunch'],
 ] as const;
@@ -98,7 +98,7 @@ const howMuchMore = templateOf<Pair>({
     const gap = subtract(more, less);
     const say = formatMixed;
     return {
-      text: `${one} runs ${say(more)} km and ${other} ${say(less)} km. How many kilo${locale.spelling.metre}s further does ${one} run?`,
+      text: `${one} runs ${say(more)} km and ${other} ${say(less)} km. How many more kilo${locale.spelling.metre}s does ${one} run?`,
       answer: fractionAnswer(gap),
       expression: `(${more.n}/${more.d}) - (${less.n}/${less.d})`,
       features: {
