@@ -277,7 +277,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'compare.other-way-round': {
-    does: 'gives the smaller where the larger is asked, or the larger where the smaller is asked',
+    does: 'gives the smaller where the larger is asked for, or the larger where the smaller is asked for',
     help: 'Let the child place both on a number line, then read the question again.',
     source: COMMON,
   },
