@@ -346,10 +346,10 @@ const JUDGES: Readonly<Record<string, Judge>> = {
     byWord(text, {
       'how long a table': 'a tape',
       'how wide a door': 'a tape',
-      'how heavy': 'kitchen scales',
+      'how heavy': text.includes('kitchen scales') ? 'kitchen scales' : 'a kitchen scale',
       'how warm': 'a thermometer',
       'how long a song': 'a clock',
-      'how much water': 'a measuring jug',
+      'how much water': text.includes('a measuring jug') ? 'a measuring jug' : 'a measuring cup',
     }),
   'shape.sides': ({ text }) => [String(SIDES[shapeIn(text)])],
   'shape.symmetry': ({ text }) => {
@@ -375,9 +375,8 @@ const JUDGES: Readonly<Record<string, Judge>> = {
     if (text.startsWith('Angles')) {
       const largest = Math.max(...values);
       const sum = values.reduce((all, n) => all + n, 0);
-      return sum === 180
-        ? [largest === 90 ? 'right-angled' : largest > 90 ? 'obtuse-angled' : 'acute-angled']
-        : [];
+      const name = largest === 90 ? 'right' : largest > 90 ? 'obtuse' : 'acute';
+      return sum === 180 ? [text.includes('-angled') ? `${name}-angled` : name] : [];
     }
     const [a = 0, b = 0, c = 0] = [...values].sort((x, y) => x - y);
     // Sides that cannot meet make no triangle; an equilateral triangle is isosceles too.

@@ -117,7 +117,21 @@ export function measureFigure(spec: FigureSpec, options: { readonly locale?: Loc
 
 function sketchOf(spec: FigureSpec, locale: LocaleId = 'en-AU'): Sketch {
   const draw = DRAWERS[spec.kind] as (spec: FigureSpec, locale: Locale) => Sketch;
-  return draw(spec, localeOf(locale));
+  const sketch = draw(spec, localeOf(locale));
+  return locale === 'en-US' ? { ...sketch, alt: inAmerican(sketch.alt) } : sketch;
+}
+
+/** The words of the alternative texts that American readers spell or call otherwise. */
+const AMERICAN: readonly (readonly [british: RegExp, american: string])[] = [
+  [/\b([Ll])abelled\b/g, '$1abeled'],
+  [/\b([Cc])oloured\b/g, '$1olored'],
+  [/\b([Gg])rey\b/g, '$1ray'],
+  [/\b([Cc]enti|[Mm]illi|[Kk]ilo)metre/g, '$1meter'],
+  [/\bmeasuring jug\b/g, 'measuring cup'],
+];
+
+function inAmerican(alt: string): string {
+  return AMERICAN.reduce((text, [british, american]) => text.replace(british, american), alt);
 }
 
 function sizeOf(marks: readonly Mark[], box: Box): FigureSize {

@@ -107,6 +107,27 @@ describe('what a proof-reader would mark', () => {
     expect(marked(({ text, isStep }) => isStep && (isLower(text) || /[.!]$/.test(text)))).toEqual([]);
   });
 
+  it('asks "How many … does it have?"', () => {
+    expect(marked(({ text }) => /\bHow many \S+ has /.test(text))).toEqual([]);
+  });
+
+  it('speaks American to American classrooms, in figures told to a listener too', () => {
+    const british =
+      /\b(?:centi|milli|kilo)?(?:metre|litre)s?\b|colour|\bgrey|labelled|favourite|neighbour|-angled\b|anticlockwise|measuring jug|scales\b|\b(?:go|goes|going|count) round\b|\bway round\b/i;
+    const found = QUESTIONS.filter(({ locale }) => locale === 'en-US').flatMap(({ skill, question }) =>
+      [
+        question.text,
+        question.answer.text,
+        ...question.strategy,
+        ...question.slips.map(({ text }) => text),
+        question.figure ? drawFigure(question.figure, { locale: 'en-US' }).alt : '',
+      ]
+        .filter((text) => british.test(text))
+        .map((text) => `${skill.id}: ${text}`),
+    );
+    expect([...new Set(found)]).toEqual([]);
+  });
+
   it('says no word twice in a row', () => {
     expect(marked(({ text }) => /\b([a-z]{2,})[\s\u00a0]\1\b/i.test(text))).toEqual([]);
   });

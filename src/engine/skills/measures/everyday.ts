@@ -1,4 +1,5 @@
 // Measures in everyday words: half full, blocks long, what a tool measures, stories of lengths, old units beside metric ones.
+import type { Locale } from '../../numbers/locale.js';
 import { rational } from '../../numbers/rational.js';
 import { unitAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
@@ -17,16 +18,24 @@ const TOOLS = [
   ['how wide a door is', 'a tape', ['a measuring jug', 'a clock']],
 ] as const;
 
+/** American kitchens have a scale and a measuring cup. */
+function toolIn(tool: string, locale: Locale): string {
+  return locale.id === 'en-US'
+    ? tool.replace('kitchen scales', 'a kitchen scale').replace('measuring jug', 'measuring cup')
+    : tool;
+}
+
 const whichTool = templateOf<(typeof TOOLS)[number]>({
   id: 'tool',
   free: (rng) => rng.pick(TOOLS),
-  draft: ([what, tool, others], { rng }) => {
-    const [a, b, c] = rng.shuffle([tool, ...others]);
+  draft: ([what, named, others], { rng, locale }) => {
+    const [a, b, c] = rng.shuffle([named, ...others]).map((one) => toolIn(one, locale));
+    const tool = toolIn(named, locale);
     return offered({
       text: `What shows ${what}: ${a}, ${b} or ${c}?`,
       right: tool,
-      accepts: [tool.replace(/^a /, '')],
-      wrong: others.map((other) => ['meas.wrong-tool', other] as const),
+      accepts: [tool.replace(/^a /, ''), ...(tool === named ? [] : [named])],
+      wrong: others.map((other) => ['meas.wrong-tool', toolIn(other, locale)] as const),
       features: { size: what.includes('how long a song') ? 0.5 : 0 },
       strategy: [`${tool.replace(/^./, (letter) => letter.toUpperCase())} can show ${what}`],
     });

@@ -1,4 +1,5 @@
 // Reading rulers, tapes and scales.
+import type { Locale } from '../../numbers/locale.js';
 import { add, rational, subtract, toNumber } from '../../numbers/rational.js';
 import { unitAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
@@ -116,6 +117,15 @@ const SCALES: readonly ScaleKind[] = [
   },
 ];
 
+/** American classrooms read a scale and a measuring cup where the others read scales and a jug. */
+function askedIn(text: string, locale: Locale): string {
+  return locale.id === 'en-US'
+    ? text
+        .replace(/do (the (?:kitchen )?)scales show/, 'does $1scale show')
+        .replace('the jug', 'the measuring cup')
+    : text;
+}
+
 function readScale(kind: ScaleKind, value: number, { locale }: TemplateContext): Draft {
   const inUnit = (count: number, unit: string, at: typeof locale) =>
     quantityAnswer(rational(count), 'decimal', at, unit);
@@ -123,7 +133,7 @@ function readScale(kind: ScaleKind, value: number, { locale }: TemplateContext):
   const marks = (value - label) / kind.step;
   const spaces = kind.labelEvery / kind.step;
   return {
-    text: kind.asks,
+    text: askedIn(kind.asks, locale),
     answer: inUnit(value, kind.unit, locale),
     expression: `${label} + ${marks} * ${kind.step}`,
     features: {

@@ -208,17 +208,20 @@ const byAngles = templateOf<readonly [a: number, b: number]>({
     const b = rng.pick([90 - a, 90 - a, 5 * rng.int(4, 15)]);
     return [a, b > 5 ? b : 40];
   },
-  draft: ([a, b]) => {
+  draft: ([a, b], { locale }) => {
     const c = 180 - a - b;
     const largest = Math.max(a, b, c);
-    const right = largest === 90 ? 'right-angled' : largest > 90 ? 'obtuse-angled' : 'acute-angled';
+    const name = largest === 90 ? 'right' : largest > 90 ? 'obtuse' : 'acute';
+    // American classrooms say "a right triangle", the others "a right-angled triangle".
+    const ending = locale.id === 'en-US' ? '' : '-angled';
+    const right = `${name}${ending}`;
     return offered({
-      text: `Angles of ${a}°, ${b}° and ${c}°: is the triangle acute-angled, right-angled or obtuse-angled?`,
+      text: `Angles of ${a}°, ${b}° and ${c}°: is the triangle acute${ending}, right${ending} or obtuse${ending}?`,
       right,
-      accepts: [right.replace('-angled', '')],
-      wrong: ['acute-angled', 'right-angled', 'obtuse-angled']
-        .filter((other) => other !== right)
-        .map((other) => ['shape.acute-obtuse', other] as const),
+      accepts: [ending === '' ? `${name}-angled` : name],
+      wrong: ['acute', 'right', 'obtuse']
+        .filter((other) => other !== name)
+        .map((other) => ['shape.acute-obtuse', `${other}${ending}`] as const),
       features: { extraSteps: 0.5 },
       strategy: [`The largest angle is ${largest}°`, `So it is ${right}`],
     });

@@ -1,5 +1,6 @@
 // Lines and corners: parallel and perpendicular, level and upright, right angles, the size of an angle at a glance.
 import type { FigureSpec } from '../../figures/figure.js';
+import type { Locale } from '../../numbers/locale.js';
 import { unitAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { offered } from '../offered.js';
@@ -80,11 +81,16 @@ const CORNERED: readonly Cornered[] = [
   { shape: 'octagon', name: 'a regular octagon', rightAngles: 0, parallels: 4, corners: 8 },
 ];
 
+/** American classrooms say "a right triangle". */
+function nameIn(name: string, locale: Locale): string {
+  return locale.id === 'en-US' ? name.replace('-angled', '') : name;
+}
+
 const parallelSides = templateOf<Cornered>({
   id: 'parallel-sides',
   free: (rng) => rng.pick(CORNERED),
   draft: ({ shape, name, parallels, corners }, { locale }) => ({
-    text: `How many pairs of parallel sides does ${name} have?`,
+    text: `How many pairs of parallel sides does ${nameIn(name, locale)} have?`,
     answer: wholeAnswer(parallels, locale),
     expression: null,
     features: { drawn: true, size: corners > 4 ? 1 : 0, extraSteps: 0.5 },
@@ -109,7 +115,7 @@ const rightAnglesIn = templateOf<Cornered>({
   id: 'in-shape',
   free: (rng) => rng.pick(CORNERED),
   draft: ({ shape, name, rightAngles, corners }, { locale }) => ({
-    text: `How many right angles does ${name} have?`,
+    text: `How many right angles does ${nameIn(name, locale)} have?`,
     answer: wholeAnswer(rightAngles, locale),
     expression: null,
     features: { drawn: true, size: rightAngles === 4 ? 0 : 0.6 },
