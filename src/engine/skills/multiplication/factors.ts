@@ -112,7 +112,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
           const all = factorsOf(x.n);
           const pairs = all.filter((f) => f * f <= x.n).map((f) => pairLine(f, x.n / f));
           return {
-            text: `How many factors has ${x.text}, counting 1 and ${x.text}?`,
+            text: `How many factors does ${x.text} have, counting 1 and ${x.text}?`,
             value: all.length,
             expression: `count([${all.join(', ')}])`,
             features: {

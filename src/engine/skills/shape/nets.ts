@@ -254,7 +254,7 @@ const prismParts = templateOf<readonly [ends: string, sides: number, part: (type
   draft: ([ends, sides, part], { locale }) => {
     const [expression, value, why] = prismCount(sides, part);
     return {
-      text: `Each end of a prism ${ends}. How many ${part} has the prism?`,
+      text: `Each end of a prism ${ends}. How many ${part} does the prism have?`,
       answer: wholeAnswer(value, locale),
       expression,
       features: { extraSteps: 1, size: Math.min(2, sides / 8) },

@@ -122,8 +122,8 @@ const monthLength = templateOf<readonly [month: number, year: 'ordinary' | 'leap
     return {
       text:
         month === 1
-          ? `How many days has February in ${year === 'leap' ? 'a leap' : 'an ordinary'} year?`
-          : `How many days has ${name}?`,
+          ? `How many days does February have in ${year === 'leap' ? 'a leap' : 'an ordinary'} year?`
+          : `How many days does ${name} have?`,
       answer: wholeAnswer(days, locale),
       expression: null,
       features: { adjust: 0.2, extraSteps: month === 1 ? 0.5 : 0 },
