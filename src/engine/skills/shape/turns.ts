@@ -70,10 +70,10 @@ function rightAngles(quarters: number, text: string, { locale }: TemplateContext
     strategy: ['A quarter turn is one right angle, a full turn is four', `So that makes ${quarters}`],
     slips: [
       { misconception: 'shape.half-turn-quarter', answer: wholeAnswer(quarters + 1, locale) },
-      {
-        misconception: 'shape.half-turn-quarter',
-        answer: wholeAnswer(quarters > 1 ? quarters - 1 : 4, locale),
-      },
+      // One quarter turn too few leaves nothing of a quarter turn, and nobody answers with no angle at all.
+      ...(quarters > 1
+        ? [{ misconception: 'shape.half-turn-quarter' as const, answer: wholeAnswer(quarters - 1, locale) }]
+        : []),
     ],
   };
 }
