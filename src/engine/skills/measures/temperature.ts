@@ -19,14 +19,18 @@ function degrees(value: Rational, context: TemplateContext) {
   return quantityAnswer(value, 'decimal', context.locale, '°C');
 }
 
+function degreeWord(count: number): string {
+  return count === 1 ? 'degree' : 'degrees';
+}
+
 function temperatureChange(start: Quantity, change: number, context: TemplateContext): Draft {
   const { locale } = context;
   const end = add(start.value, rational(change));
   const size = Math.abs(change);
   const below = end.n < 0;
-  const many = size === 1 ? 'degree' : 'degrees';
+  const past = subtract(rational(size), start.value);
   return {
-    text: `It is ${start.text}\u00a0°C and gets ${size}\u00a0${many} ${change > 0 ? 'warmer' : 'colder'}. What is it then?`,
+    text: `It is ${start.text}\u00a0°C and gets ${size}\u00a0${degreeWord(size)} ${change > 0 ? 'warmer' : 'colder'}. What is it then?`,
     answer: degrees(end, context),
     expression: `${start.expression} ${change > 0 ? '+' : '-'} ${size}`,
     features: {
@@ -39,7 +43,7 @@ function temperatureChange(start: Quantity, change: number, context: TemplateCon
     strategy: below
       ? [
           `${start.text} − ${start.text} = 0`,
-          `${size} − ${start.text} = ${shown(subtract(rational(size), start.value), locale)} more degrees down, below zero`,
+          `${size} − ${start.text} = ${shown(past, locale)} more ${degreeWord(toNumber(past))} down, below zero`,
           `${start.text} − ${size} = ${shown(end, locale)}`,
         ]
       : [`${start.text} ${change > 0 ? '+' : MINUS} ${size} = ${shown(end, locale)}`],
@@ -97,7 +101,7 @@ function temperatureRise(low: number, high: Quantity, context: TemplateContext):
     strategy:
       low < 0
         ? [
-            `${-low} degrees up to zero, then ${high.text} more`,
+            `${-low} ${degreeWord(-low)} up to zero, then ${high.text} more`,
             `${-low} + ${high.text} = ${shown(rise, locale)}`,
           ]
         : [`${high.text} − ${lowText} = ${shown(rise, locale)}`],
