@@ -46,7 +46,7 @@ function mixed(
     text: isSum
       ? `How many ${name} are ${amountText} and ${extraText}\u00a0${pair.small} together?`
       : isTravel
-        ? `A ${thing} is ${amountText} and ${extraText}\u00a0${pair.small} is done. How many ${name} are left?`
+        ? `A ${thing} is ${amountText} long, and ${extraText}\u00a0${pair.small} of it is done. How many ${name} are left?`
         : `${extraText}\u00a0${pair.small} ${verb} ${aOrAn(amountText)} ${amountText} ${thing}. How many ${name} are left?`,
     answer: answer(total),
     expression: `${amount.expression} * ${pair.factor} ${isSum ? '+' : '-'} ${smallCount}`,
