@@ -49,7 +49,8 @@ function layers(base: Quantity, height: number, { locale }: TemplateContext): Dr
   return {
     text: `A box has ${height} layers of ${base.text} cubes. How many cubes is that?`,
     answer: answer(volume),
-    expression: `${base.expression} * ${height}`,
+    // In the order of the text: the drawing then has a row for each layer.
+    expression: `${height} * ${base.expression}`,
     features: { size: sizeOf(toNumber(base.value)) * 0.6, story: true, rule: height === 10, adjust: -0.4 },
     strategy: [`${height} × ${base.text} = ${shown(volume, locale, base.style)}`],
     slips: [
