@@ -17,7 +17,7 @@ const NAMED: Readonly<Record<Relation, string>> = {
 const REASON: Readonly<Record<Relation, string>> = {
   parallel: 'They stay the same distance apart and never meet',
   perpendicular: 'They meet at a right angle',
-  slanted: 'They would meet, but not at a right angle',
+  slanted: 'They meet, but not at a right angle',
 };
 
 const linePair = templateOf<readonly [relation: Relation, turn: number]>({
