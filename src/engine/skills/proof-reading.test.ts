@@ -44,11 +44,13 @@ const NO_PLURAL = new Set([
   'becomes',
   'divides',
   'stands',
+  'makes',
+  'needs',
 ]);
 
 function hasPluralAfterOne(text: string): boolean {
   // "3 1/2 cups", "0.1 metres" and "$1 notes" are right; a lone 1 is not.
-  return [...text.matchAll(/(?<![\d.,/$£]|\d[\s\u00a0])1[\s\u00a0]([a-z]{2,}s)\b/g)].some(
+  return [...text.matchAll(/(?<![\d.,/$£]|\d[\s\u00a0])1[\s\u00a0](?:more[\s\u00a0])?([a-z]{2,}s)\b/g)].some(
     ([, word]) => !NO_PLURAL.has(word ?? ''),
   );
 }
@@ -89,7 +91,7 @@ describe('what a proof-reader would mark', () => {
   });
 
   it('has no plural after 1', () => {
-    expect(hasPluralAfterOne('Cut 1 pieces')).toBe(true);
+    expect(hasPluralAfterOne('Cut 1 pieces') && hasPluralAfterOne('1 more degrees')).toBe(true);
     expect(marked(({ text }) => hasPluralAfterOne(text))).toEqual([]);
   });
 
@@ -419,6 +421,12 @@ describe('what a child seems to do', () => {
     const early = slipsOf('alg.think').filter(({ misconception }) => misconception === 'count.off-by-one');
     expect(early.length).toBeGreaterThan(10);
     for (const { text, wrong, right } of early) expect(wrong - right, text).toBe(/adds/.test(text) ? 1 : -1);
+  });
+
+  it('makes one quarter turn too many or too few, and not three', () => {
+    const turns = slipsOf('shape.turn').filter(({ text }) => /right angles/.test(text));
+    expect(turns.length).toBeGreaterThan(5);
+    for (const { text, wrong, right } of turns) expect(Math.abs(wrong - right), text).toBe(1);
   });
 
   it('keeps a whole or a ten too many only where the known part is the larger', () => {
