@@ -87,7 +87,7 @@ export function drawShape(spec: ShapeSpec): Sketch {
     const radius = spec.shape === 'circle' ? labels[0] : undefined;
     alt =
       spec.shape === 'circle'
-        ? 'A shape with one curved edge, equally far from its middle all the way round.'
+        ? 'A shape with one curved edge, equally far from its middle all the way around.'
         : 'A shape with one curved edge, longer from left to right than from top to bottom.';
     if (radius) {
       marks.push(

@@ -96,7 +96,7 @@ const TOLD: Readonly<Record<SolidSpec['solid'], string>> = {
   cuboid:
     'A solid with flat faces that meet at square corners; the front face is wider than it is high, the side faces are narrower.',
   cylinder:
-    'A solid that stands on a flat round end; the same flat round end is at the top, and a curved face goes round between them.',
+    'A solid that stands on a flat round end; the same flat round end is at the top, and a curved face goes around between them.',
   cone: 'A solid that stands on a flat round end; a curved face narrows upwards to a point.',
   sphere: 'A solid that is round in every direction, with no flat face.',
   'square-pyramid':

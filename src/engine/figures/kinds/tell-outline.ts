@@ -25,7 +25,7 @@ export function tellOutline(
   const named = cornerLabels.slice(0, corners.length).map(spoken);
   const inside = named.length > 0 ? ` Its corners, in the same order, are labelled: ${listOf(named)}.` : '';
   const same = lengths.length === 1 && isPlain ? ' All sides have the same length.' : '';
-  return `A shape with straight sides. Going round it from ${start}: ${listOf(told)}, back to the start.${same}${inside}`;
+  return `A shape with straight sides. Going around it from ${start}: ${listOf(told)}, back to the start.${same}${inside}`;
 }
 
 /** The direction of a side in words: "right", "gently down and left", "up and right". */

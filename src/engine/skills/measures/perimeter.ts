@@ -187,7 +187,7 @@ export const PERIMETER_SKILLS: readonly Skill[] = [
           const unit = size > 80 || length.style === 'fraction' ? 'm' : 'cm';
           return using(
             rectanglePerimeter(length, quantity(width, context.locale), unit, context),
-            `walks round a rectangle ${day.text} long`,
+            `walks around a rectangle ${day.text} long`,
           );
         },
       },

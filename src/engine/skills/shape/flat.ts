@@ -52,7 +52,7 @@ function sidesOf(flat: Flat, corners: boolean, { locale }: TemplateContext): Dra
     expression: null,
     features: { drawn: true, size: flat.sides > 4 ? 1 : 0, adjust: -0.2 },
     strategy: [
-      `Count round the shape once: ${Array.from({ length: flat.sides }, (_, i) => i + 1).join(', ')}`,
+      `Count around the shape once: ${Array.from({ length: flat.sides }, (_, i) => i + 1).join(', ')}`,
     ],
     slips: [
       { misconception: 'shape.one-short', answer: wholeAnswer(flat.sides - 1, locale) },

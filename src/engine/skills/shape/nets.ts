@@ -171,7 +171,7 @@ const foldsInto = templateOf<Net>({
 });
 
 const CUBE_NETS = [
-  ['cube', true, 'Four squares go round, one closes each end'],
+  ['cube', true, 'Four squares go around, one closes each end'],
   ['cube-steps', true, 'Each square finds a side of its own'],
   ['not-cube-row', false, 'Two squares would cover the same side'],
   ['not-cube-block', false, 'Four squares meet in one point and cannot fold there'],
@@ -239,7 +239,7 @@ function prismCount(
     return [
       `3 * ${sides}`,
       3 * sides,
-      `${sides} round each end and ${sides} between: 3 × ${sides} = ${3 * sides}`,
+      `${sides} around each end and ${sides} between: 3 × ${sides} = ${3 * sides}`,
     ];
   return [`2 * ${sides}`, 2 * sides, `${sides} at each end: 2 × ${sides} = ${2 * sides}`];
 }

@@ -73,18 +73,18 @@ function solidParts(
       solid.solid === 'cube' || solid.solid === 'cuboid'
         ? {
             faces: 'Top and bottom, front and back, left and right: 2 + 2 + 2 = 6',
-            edges: '4 round the top, 4 round the bottom, 4 upright: 4 + 4 + 4 = 12',
+            edges: '4 around the top, 4 around the bottom, 4 upright: 4 + 4 + 4 = 12',
             vertices: '4 at the top, 4 at the bottom: 4 + 4 = 8',
           }[part]
         : solid.solid === 'square-pyramid'
           ? {
               faces: '1 square and 4 triangles: 1 + 4 = 5',
-              edges: '4 round the square, 4 up to the point: 4 + 4 = 8',
+              edges: '4 around the square, 4 up to the point: 4 + 4 = 8',
               vertices: '4 at the square, 1 at the point: 4 + 1 = 5',
             }[part]
           : {
               faces: '2 triangles and 3 rectangles: 2 + 3 = 5',
-              edges: '3 round each triangle, 3 between them: 3 + 3 + 3 = 9',
+              edges: '3 around each triangle, 3 between them: 3 + 3 + 3 = 9',
               vertices: '3 at each triangle: 3 + 3 = 6',
             }[part],
       ...(count === 1 ? [] : [`${formatWhole(count, locale)} × ${each} = ${formatWhole(total, locale)}`]),

@@ -86,10 +86,10 @@ function laterByHalves(time: number, halves: number): Draft {
     strategy: [
       (
         [
-          'The long hand goes halfway round for half an hour',
-          'The long hand goes all the way round, so only the hour changes',
-          'The long hand goes once round and then halfway',
-          'The long hand goes round twice, so only the hour changes',
+          'The long hand goes halfway around for half an hour',
+          'The long hand goes all the way around, so only the hour changes',
+          'The long hand goes once around and then halfway',
+          'The long hand goes around twice, so only the hour changes',
         ] as const
       )[halves - 1] ?? '',
       `${spoken(time)} → ${spoken(after)}`,
@@ -157,7 +157,7 @@ export const CLOCK_SKILLS: readonly Skill[] = [
     year: 1,
     fluentYear: 2,
     strand: 'time',
-    prerequisites: ['place.next.20'],
+    prerequisites: ['place.next.20', 'place.next.20'],
     codes: { ac9: ['AC9M2M04'], england: ['NC-Y1-measure-6'], ccss: ['1.MD.B.3'] },
     templates: [
       { id: 'face', ask: (context) => readClockFace(context.rng.int(1, 23) * 30, context) },
