@@ -146,7 +146,7 @@ export const MULTIPLICATIVE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'multiples.adds-the-step': {
-    does: 'counts on or back by the step instead of finding the neighbouring number in the table',
+    does: 'counts on or back by the step instead of finding the number next to it in the table',
     help: 'Say the table aloud until it passes the number.',
     source: COMMON,
   },

@@ -35,7 +35,8 @@ const decide = templateOf<readonly [start: number, rounds: number]>({
           ['procedure.step-missed', before],
           before % 2 === 0
             ? ['procedure.other-branch', before + 1]
-            : ['procedure.odd-halved', (before - 1) / 2],
+            : // Whoever halves odd numbers does so in every round, not in the last one only.
+              ['procedure.odd-halved', Math.floor(start / 2 ** rounds)],
         ],
         locale,
       ),

@@ -114,6 +114,9 @@ const fromParts = templateOf<readonly [parts: readonly number[], whole: number]>
       rational(whole),
     );
     const packed = parts.filter((digit) => digit !== 0);
+    // Only the digits that are said change places: a zero that holds a place stays where it is.
+    const turned = [...packed].reverse();
+    const swapped = parts.map((digit) => (digit === 0 ? 0 : (turned.shift() ?? 0)));
     const list = [...(whole > 0 ? [`${whole} ${whole === 1 ? 'one' : 'ones'}`] : []), ...named];
     return {
       text: `What is ${list.length > 1 ? `${list.slice(0, -1).join(', ')} and ${list.at(-1)}` : list[0]} as a decimal?`,
@@ -136,7 +139,7 @@ const fromParts = templateOf<readonly [parts: readonly number[], whole: number]>
           ? [
               {
                 misconception: 'place.reversed' as const,
-                answer: decimalAnswer(decimalOf(whole, [...parts].reverse()), locale),
+                answer: decimalAnswer(decimalOf(whole, swapped), locale),
               },
             ]
           : []),

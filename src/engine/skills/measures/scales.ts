@@ -88,7 +88,7 @@ interface ScaleKind {
 const SCALES: readonly ScaleKind[] = [
   { form: 'jug', to: 1000, step: 50, labelEvery: 100, unit: 'mL', asks: 'How much water is in the jug?' },
   { form: 'jug', to: 500, step: 25, labelEvery: 100, unit: 'mL', asks: 'How much water is in the jug?' },
-  { form: 'jug', to: 1000, step: 20, labelEvery: 100, unit: 'mL', asks: 'How much water is in the jug?' },
+  { form: 'jug', to: 500, step: 20, labelEvery: 100, unit: 'mL', asks: 'How much water is in the jug?' },
   {
     form: 'dial',
     to: 1000,

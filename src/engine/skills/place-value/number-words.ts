@@ -77,7 +77,7 @@ function toDigits(range: NumberRange): Template {
                 `Hear the parts: ${parts.map((part) => `${wholeToWords(part, locale)} is ${say(part)}`).join(', ')}`,
                 `${parts.map(say).join(' + ')} = ${say(n)}`,
               ]
-            : [`The word “${wholeToWords(n, locale)}” stands for ${say(n)}`],
+            : [`“${wholeToWords(n, locale)}” stands for ${say(n)}`],
         slips: wholeSlips(
           [
             ['place.written-as-heard', writtenAsHeard(n)],
