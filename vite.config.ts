@@ -6,7 +6,7 @@ function withoutReferences(): Plugin {
   return {
     name: 'without-references',
     transform(code, id) {
-      if (!/questions\/misconceptions\/\w+\.[jt]s$/.test(id.replaceAll('\\', '/'))) return null;
+      if (!/questions\/misconceptions\/[\w-]+\.[jt]s$/.test(id.replaceAll('\\', '/'))) return null;
       return { code: code.replace(/^ +source:\s*(?:'[^'\n]*'|"[^"\n]*"|[A-Z]\w*),$/gm, ''), map: null };
     },
     enforce: 'pre',
