@@ -1,7 +1,8 @@
 // Every kind of figure: its picture as last looked at, and what must hold for any valid specification.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { SAMPLES, validSpecs } from '../../../test/figures/figure-specs.js';
+import { validSpecs } from '../../../test/figures/figure-arbitraries.js';
+import { SAMPLES } from '../../../test/figures/figure-samples.js';
 import { extentOf, numberOf, readSvg } from '../../../test/figures/read-svg.js';
 import { LOCALES } from '../numbers/locale.js';
 import { drawFigure, FIGURE_KINDS } from './draw.js';

@@ -1,7 +1,7 @@
 // What a child would read off the picture, measured back from its markup, must be what the specification says.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { validSpecs } from '../../../test/figures/figure-specs.js';
+import { validSpecs } from '../../../test/figures/figure-arbitraries.js';
 import {
   type Element,
   extentOf,
