@@ -369,3 +369,23 @@ describe('coordinates', () => {
     }
   });
 });
+
+describe('bars drawn to scale', () => {
+  const widths = (whole: string, part: string): number[] =>
+    [
+      ...drawFigure({ kind: 'bar-model', whole, parts: [part, '?'] }).svg.matchAll(
+        /<rect[^>]* width="([\d.]+)"/g,
+      ),
+    ].map(([, width]) => Number(width));
+
+  it.each([
+    ['80 000', '60 000'],
+    ['80,000', '60,000'],
+    ['80 cm', '60 cm'],
+    ['$80', '$60'],
+  ])('gives three quarters of a bar of %s to %s', (whole, part) => {
+    const [first = 0, second = 0] = widths(whole, part);
+    expect(first / (first + second)).toBeGreaterThan(0.65);
+    expect(first / (first + second)).toBeLessThan(0.8);
+  });
+});
