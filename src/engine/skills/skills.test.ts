@@ -138,6 +138,11 @@ describe('the map', () => {
       expect(SKILLS.filter((skill) => skill.year === year).length, `year ${year}`).toBeGreaterThanOrEqual(5);
   });
 
+  it('names each prerequisite once', () => {
+    const twice = SKILLS.filter(({ prerequisites }) => new Set(prerequisites).size < prerequisites.length);
+    expect(twice.map(({ id }) => id)).toEqual([]);
+  });
+
   it('has prerequisites that exist and belong to no later year', () => {
     const wrong: string[] = [];
     for (const skill of SKILLS)

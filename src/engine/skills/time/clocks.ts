@@ -157,7 +157,7 @@ export const CLOCK_SKILLS: readonly Skill[] = [
     year: 1,
     fluentYear: 2,
     strand: 'time',
-    prerequisites: ['place.next.20', 'place.next.20'],
+    prerequisites: ['place.next.20'],
     codes: { ac9: ['AC9M2M04'], england: ['NC-Y1-measure-6'], ccss: ['1.MD.B.3'] },
     templates: [
       { id: 'face', ask: (context) => readClockFace(context.rng.int(1, 23) * 30, context) },
