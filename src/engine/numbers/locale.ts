@@ -31,6 +31,8 @@ export interface Locale {
   /** "one hundred and five" (true) or "one hundred five" (false). */
   readonly andInWords: boolean;
   readonly currency: Currency;
+  /** The scale of thermometers and weather. */
+  readonly degrees: '°C' | '°F';
   /** metre or meter, colour or color, maths or math. */
   readonly spelling: {
     readonly metre: string;
@@ -55,6 +57,7 @@ const AUSTRALIAN: Locale = {
     coins: [5, 10, 20, 50, 100, 200],
     notes: [5, 10, 20, 50, 100],
   },
+  degrees: '°C',
   spelling: { metre: 'metre', litre: 'litre', colour: 'colour', maths: 'maths' },
 };
 
@@ -79,6 +82,7 @@ const BRITISH: Locale = {
     coins: [1, 2, 5, 10, 20, 50, 100, 200],
     notes: [5, 10, 20, 50],
   },
+  degrees: '°C',
   spelling: { metre: 'metre', litre: 'litre', colour: 'colour', maths: 'maths' },
 };
 
@@ -96,6 +100,7 @@ const AMERICAN: Locale = {
     coins: [1, 5, 10, 25],
     notes: [1, 5, 10, 20, 50, 100],
   },
+  degrees: '°F',
   spelling: { metre: 'meter', litre: 'liter', colour: 'color', maths: 'math' },
 };
 

@@ -7,7 +7,7 @@ import { difficultyOf } from './difficulty.js';
 import type { Question, Slip } from './question.js';
 
 /** A space between a number and the unit that follows it. */
-const GAP = /(?<=\d) (?=(?:mm|cm|m|km|g|kg|mL|L|min|h|°C|o’clock)(?![\w]))/g;
+const GAP = /(?<=\d) (?=(?:mm|cm|m|km|g|kg|mL|L|min|h|°[CF]|o’clock)(?![\w]))/g;
 
 /** The sentence with each number and its unit held together, so that no line ends between them. */
 const heldTogether = (sentence: string): string => sentence.replace(GAP, '\u00a0');

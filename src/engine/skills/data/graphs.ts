@@ -2,10 +2,12 @@
 import type { FigureSpec } from '../../figures/figure.js';
 import { capital } from '../../figures/words.js';
 import { formatWhole } from '../../numbers/format.js';
+import type { Locale } from '../../numbers/locale.js';
 import { gcd, rational } from '../../numbers/rational.js';
 import { fractionAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import type { Rng } from '../../random/rng.js';
+import { unitIn } from '../measuring/quantity.js';
 import { worded } from '../offered.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
@@ -65,10 +67,10 @@ function graph(rng: Rng): Graph {
   return { change, values };
 }
 
-const drawn = ({ change, values }: Graph): FigureSpec => ({
+const drawn = ({ change, values }: Graph, locale: Locale): FigureSpec => ({
   kind: 'line-graph',
   title: change.title,
-  unit: change.unit,
+  unit: unitIn(change.unit, locale),
   from: Math.min(change.low, 0),
   step: change.step,
   points: values.map((value, i) => ({ label: change.labels[i] ?? '', value })),
@@ -113,7 +115,7 @@ const readGraph = templateOf<readonly [graph: Graph, at: number]>({
         ],
         locale,
       ),
-      figure: drawn(shown),
+      figure: drawn(shown, locale),
     };
   },
 });
@@ -146,7 +148,7 @@ const changeBetween = templateOf<readonly [graph: Graph, from: number]>({
         ],
         locale,
       ),
-      figure: drawn(shown),
+      figure: drawn(shown, locale),
     };
   },
 });
@@ -160,7 +162,7 @@ const highest = templateOf<Graph>({
       if (shown.values.filter((value) => value === top).length === 1) return shown;
     }
   },
-  draft: (shown) => {
+  draft: (shown, { locale }) => {
     const top = shown.values.indexOf(Math.max(...shown.values));
     const low = shown.values.indexOf(Math.min(...shown.values));
     return worded({
@@ -172,7 +174,7 @@ const highest = templateOf<Graph>({
       ],
       features: { drawn: true, adjust: -0.4 },
       strategy: [`The highest point stands above ${shown.change.labels[top]}`],
-      figure: drawn(shown),
+      figure: drawn(shown, locale),
     });
   },
 });

@@ -12,6 +12,7 @@ import {
   quantityOn,
   shown,
   sizeOf,
+  unitIn,
   using,
   wholeOn,
 } from '../measuring/quantity.js';
@@ -127,14 +128,14 @@ function askedIn(text: string, locale: Locale): string {
 }
 
 function readScale(kind: ScaleKind, value: number, { locale }: TemplateContext): Draft {
-  const inUnit = (count: number, unit: string, at: typeof locale) =>
-    quantityAnswer(rational(count), 'decimal', at, unit);
+  const unit = unitIn(kind.unit, locale);
+  const inUnit = (count: number) => quantityAnswer(rational(count), 'decimal', locale, unit);
   const label = Math.floor(value / kind.labelEvery) * kind.labelEvery;
   const marks = (value - label) / kind.step;
   const spaces = kind.labelEvery / kind.step;
   return {
     text: askedIn(kind.asks, locale),
-    answer: inUnit(value, kind.unit, locale),
+    answer: inUnit(value),
     expression: `${label} + ${marks} * ${kind.step}`,
     features: {
       drawn: true,
@@ -153,14 +154,14 @@ function readScale(kind: ScaleKind, value: number, { locale }: TemplateContext):
         ? [
             {
               misconception: 'meas.scale-by-ones' as const,
-              answer: inUnit(scaleReadByOnes(0, kind.step, kind.labelEvery, value), kind.unit, locale),
+              answer: inUnit(scaleReadByOnes(0, kind.step, kind.labelEvery, value)),
             },
-            { misconception: 'meas.label-below' as const, answer: inUnit(label, kind.unit, locale) },
+            { misconception: 'meas.label-below' as const, answer: inUnit(label) },
           ]
         : [
             {
               misconception: 'meas.scale-by-ones' as const,
-              answer: inUnit(value / kind.step, kind.unit, locale),
+              answer: inUnit(value / kind.step),
             },
           ],
     figure: {
@@ -171,7 +172,7 @@ function readScale(kind: ScaleKind, value: number, { locale }: TemplateContext):
       step: kind.step,
       labelEvery: kind.labelEvery,
       value,
-      unit: kind.unit,
+      unit,
     },
   };
 }

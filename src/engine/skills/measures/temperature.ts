@@ -16,11 +16,17 @@ import {
 import type { Skill } from '../skill.js';
 
 function degrees(value: Rational, context: TemplateContext) {
-  return quantityAnswer(value, 'decimal', context.locale, '°C');
+  return quantityAnswer(value, 'decimal', context.locale, context.locale.degrees);
 }
 
 function degreeWord(count: number): string {
   return count === 1 ? 'degree' : 'degrees';
+}
+
+/** The tens below and above two temperatures, twenty degrees or more apart. */
+function around(a: number, b: number): { readonly from: number; readonly to: number } {
+  const from = 10 * Math.floor(Math.min(a, b) / 10);
+  return { from, to: Math.max(from + 20, 10 * Math.ceil(Math.max(a, b) / 10)) };
 }
 
 function temperatureChange(start: Quantity, change: number, context: TemplateContext): Draft {
@@ -30,7 +36,7 @@ function temperatureChange(start: Quantity, change: number, context: TemplateCon
   const below = end.n < 0;
   const past = subtract(rational(size), start.value);
   return {
-    text: `It is ${start.text}\u00a0°C and gets ${size}\u00a0${degreeWord(size)} ${change > 0 ? 'warmer' : 'colder'}. What is it then?`,
+    text: `It is ${start.text}\u00a0${locale.degrees} and gets ${size}\u00a0${degreeWord(size)} ${change > 0 ? 'warmer' : 'colder'}. What is it then?`,
     answer: degrees(end, context),
     expression: `${start.expression} ${change > 0 ? '+' : '-'} ${size}`,
     features: {
@@ -70,12 +76,11 @@ function temperatureChange(start: Quantity, change: number, context: TemplateCon
           figure: {
             kind: 'scale' as const,
             form: 'thermometer' as const,
-            from: -20,
-            to: 40,
+            ...around(start.value.n, start.value.n + change),
             step: 1,
             labelEvery: 10,
             value: start.value.n,
-            unit: '°C',
+            unit: locale.degrees,
           },
         }
       : {}),
@@ -88,7 +93,7 @@ function temperatureRise(low: number, high: Quantity, context: TemplateContext):
   const rise = subtract(high.value, lowValue);
   const lowText = shown(lowValue, locale);
   return {
-    text: `It was ${lowText}\u00a0°C and now it is ${high.text}\u00a0°C. How many degrees warmer is it?`,
+    text: `It was ${lowText}\u00a0${locale.degrees} and now it is ${high.text}\u00a0${locale.degrees}. How many degrees warmer is it?`,
     answer: quantityAnswer(rise, 'decimal', locale, 'degrees'),
     expression: `${high.expression} - ${operand(lowValue)}`,
     features: {
@@ -159,7 +164,10 @@ export const TEMPERATURE_SKILLS: readonly Skill[] = [
             toNumber(start.value) < 16
               ? rng.pick([3, 5, 8, -2, -5, -9, -12])
               : rng.pick([-3, -5, -8, -12, 2]);
-          return using(temperatureChange(start, change, context), `starts at ${day.text}\u00a0°C`);
+          return using(
+            temperatureChange(start, change, context),
+            `starts at ${day.text}\u00a0${context.locale.degrees}`,
+          );
         },
       },
       {
@@ -180,7 +188,7 @@ export const TEMPERATURE_SKILLS: readonly Skill[] = [
             : Math.max(0, top - context.rng.int(2, 12));
           return using(
             temperatureRise(low === 0 || (low === top && high.value.d === 1) ? low - 3 : low, high, context),
-            `rises to ${day.text}\u00a0°C`,
+            `rises to ${day.text}\u00a0${context.locale.degrees}`,
           );
         },
       },

@@ -66,6 +66,11 @@ export function withGap(unit: string): string {
   return unit === '°' || unit === '%' ? unit : `\u00a0${unit}`;
 }
 
+/** The unit as this country's classrooms have it: a thermometer goes by Fahrenheit in American ones. */
+export function unitIn(unit: string, locale: Locale): string {
+  return unit === '°C' ? locale.degrees : unit;
+}
+
 /** "47 cm": a quantity's text with its unit. */
 export function measured(item: Quantity | number, unit: string, locale: Locale): string {
   return (typeof item === 'number' ? formatWhole(item, locale) : item.text) + withGap(unit);

@@ -76,7 +76,7 @@ const extreme = templateOf<
   draft: ([numbers, cold, turn], { locale }) => {
     const say = (value: number) => formatWhole(value, locale);
     const [low, mid, high] = numbers;
-    const degrees = (n: number) => quantityAnswer(rational(n), 'decimal', locale, '°C');
+    const degrees = (n: number) => quantityAnswer(rational(n), 'decimal', locale, locale.degrees);
     const [first, second, third] = numbers.map((_, i) => degrees(numbers[(i + turn) % 3] ?? 0).text);
     const answer = cold ? degrees : (n: number) => wholeAnswer(n, locale);
     return {

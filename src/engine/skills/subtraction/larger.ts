@@ -102,11 +102,10 @@ const belowZero = templateOf<readonly [a: number, b: number]>({
   }),
   draft: ([a, b], { locale, rng }) => {
     const say = (n: number) => formatWhole(n, locale);
-    const scale = locale.id === 'en-US' ? '°F' : '°C';
     const weather = b <= 30 && rng.chance(0.4);
     return {
       text: weather
-        ? `It is ${a} ${scale} and gets ${b} degrees colder. What is it now, in ${scale}?`
+        ? `It is ${a} ${locale.degrees} and gets ${b} degrees colder. What is it now, in ${locale.degrees}?`
         : `${say(a)} − ${say(b)}`,
       answer: wholeAnswer(a - b, locale),
       expression: `${a} - ${b}`,

@@ -17,6 +17,8 @@ export function drawJug({ spec, marked, labelled, name, share }: ScaleReading): 
     return line([0, level(value)], [end, level(value)], { widthMm, part });
   };
   const surface = level(spec.value);
+  // A line of water near the top would run through the unit's letters.
+  const unitMm = surface < TOP_MM + 4.5 ? surface + 3.2 : TOP_MM + 1;
   const marks: Mark[] = [];
   if (surface < FLOOR_MM) {
     marks.push(
@@ -36,7 +38,7 @@ export function drawJug({ spec, marked, labelled, name, share }: ScaleReading): 
     marks.push(text(name(value), [WIDTH_MM - 6, level(value)], size, 'end'));
   }
   marks.push(
-    text(spec.unit, [6, TOP_MM + 1], 4),
+    text(spec.unit, [6, unitMm], 4),
     path(route('M 27 0 L 27 39.5 L 0 39.5 L 0 3.5 L -3.5 0'), { widthMm: BOLD_MM }, true),
     path(route('M 27 8 C 37 8 37 28 27 28'), { widthMm: BOLD_MM }),
     path(route('M 27 11 C 33 11 33 25 27 25'), { widthMm: FINE_MM }),
