@@ -57,9 +57,11 @@ function readClockFace(time: number, { locale }: TemplateContext): Draft {
         ? [`The long hand is at 12, the short hand at ${hour === 0 ? 12 : hour}`]
         : [
             `The short hand has passed ${hour === 0 ? 12 : hour}`,
-            minute % 5 === 0
-              ? `The long hand is at ${minute / 5}: ${minute / 5} × 5 = ${minute} minutes`
-              : `The long hand is ${minute % 5} past the ${Math.floor(minute / 5) === 0 ? 12 : Math.floor(minute / 5)}: ${Math.floor(minute / 5)} × 5 + ${minute % 5} = ${minute} ${minute === 1 ? 'minute' : 'minutes'}`,
+            minute === 30
+              ? 'The long hand is at 6, halfway around: 30 minutes'
+              : minute % 5 === 0
+                ? `The long hand is at ${minute / 5}: ${minute / 5} × 5 = ${minute} minutes`
+                : `The long hand is ${minute % 5} past the ${Math.floor(minute / 5) === 0 ? 12 : Math.floor(minute / 5)}: ${Math.floor(minute / 5)} × 5 + ${minute % 5} = ${minute} ${minute === 1 ? 'minute' : 'minutes'}`,
           ],
     slips: readSlips(time),
     figure: { kind: 'clock', minutes: time },
