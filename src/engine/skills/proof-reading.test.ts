@@ -4,6 +4,7 @@ import { drawFigure } from '../figures/draw.js';
 import { strategyFigure } from '../figures/strategy.js';
 import { LOCALES, localeOf } from '../numbers/locale.js';
 import { generateQuestions } from '../questions/generate.js';
+import { MISCONCEPTIONS } from '../questions/misconceptions.js';
 import { SKILLS } from './map.js';
 
 interface Line {
@@ -85,7 +86,7 @@ describe('what a proof-reader would mark', () => {
   });
 
   it('keeps a number and its unit on one line', () => {
-    const parted = /\d (?:mm|cm|m|km|g|kg|mL|L|min|h|°C)\b/;
+    const parted = /\d (?:mm|cm|m|km|g|kg|mL|L|min|h|°[CF])\b/;
     expect(marked(({ text }) => parted.test(text))).toEqual([]);
   });
 
@@ -127,6 +128,26 @@ describe('what a proof-reader would mark', () => {
         .map((text) => `${skill.id}: ${text}`),
     );
     expect([...new Set(found)]).toEqual([]);
+  });
+
+  it('names skills and mistakes in words that every country shares', () => {
+    const ofOneCountry =
+      /\b(?:centi|milli|kilo)?(?:metre|meter|litre|liter)s?\b|colou?r|\bgr[ae]y\b|neighbou?r|\bdollar|\bcents?\b|\bpence|\bpenny|\bbank ?notes?\b|\bcoins and notes|\bbills?\b|favou?rite|(?:recogn|organ)i[sz]e|(?:anti|counter)clockwise|\b(?:turns?|go|goes|once|way|draw|count)\b(?: the subtraction)? round\b/i;
+    const texts = [
+      ...SKILLS.map(({ title }) => title),
+      ...Object.values(MISCONCEPTIONS).flatMap(({ does, help }) => [does, help]),
+    ];
+    expect(ofOneCountry.test('Change between dollars and cents')).toBe(true);
+    expect(texts.filter((text) => ofOneCountry.test(text))).toEqual([]);
+  });
+
+  it('takes the temperature as the country does, in figures too', () => {
+    const scalesIn = (ids: readonly string[]) =>
+      QUESTIONS.filter(({ locale }) => ids.includes(locale)).flatMap(({ question }) => [
+        ...JSON.stringify(question).matchAll(/°[CF]/g),
+      ]);
+    expect(new Set(scalesIn(['en-US']).map(String))).toEqual(new Set(['°F']));
+    expect(new Set(scalesIn(['en-AU', 'en-NZ', 'en-GB']).map(String))).toEqual(new Set(['°C']));
   });
 
   it('says no word twice in a row', () => {

@@ -35,7 +35,7 @@ export const ALGEBRA_MISCONCEPTIONS = {
   },
   'pattern.adds-one': {
     does: 'counts in ones instead of in the steps of the pattern',
-    help: 'Write the step between each pair of neighbours.',
+    help: 'Write the step between each number and the next.',
     source: COMMON,
   },
   'pattern.step-missed': {

@@ -107,7 +107,7 @@ export const DATA_MISCONCEPTIONS = {
   },
   'data.half-or-half': {
     does: 'thinks that when there are two possibilities each has an even chance',
-    help: 'Colour the spinner and compare the size of the parts.',
+    help: 'Shade the parts of the spinner and compare their sizes.',
     source: 'the false assumption of equal likelihood, as in Peard (MERGA), Problems with probability',
   },
   'data.certain-likely': {

@@ -50,12 +50,12 @@ export const DECIMAL_MISCONCEPTIONS = {
   },
   'decimals.cut-short': {
     does: 'cuts the digits off instead of rounding to the nearest',
-    help: 'Mark the number between its two neighbours on a line: which is nearer?',
+    help: 'Mark on a line what it lies between: which end is nearer?',
     source: COMMON,
   },
   'decimals.rounds-up-always': {
     does: 'rounds up whatever comes after',
-    help: 'Find the middle between the two neighbours first.',
+    help: 'Find the middle between the two nearest first.',
     source: COMMON,
   },
   'decimals.whole-too-many': {

@@ -10,7 +10,7 @@ const METRIC = 'Gilman 2013 (large to small unit is easier than small to large)'
 export const MEASURE_MISCONCEPTIONS = {
   'meas.factor': {
     does: 'changes units by the wrong power of ten',
-    help: 'Anchor each pair of units in something real: a ruler, a metre stick, a bag of rice.',
+    help: 'Anchor each pair of units in something real: a ruler, a big step, a bag of rice.',
     source: METRIC,
   },
   'meas.reversed': {
@@ -50,7 +50,7 @@ export const MEASURE_MISCONCEPTIONS = {
   },
   'meas.marks-counted': {
     does: 'counts marks instead of the spaces between them',
-    help: 'Lay one-centimetre cubes along the ruler: a length is made of spaces.',
+    help: 'Lay 1\u00a0cm cubes along the ruler: a length is made of spaces.',
     source: RULER,
   },
   'meas.scale-by-ones': {

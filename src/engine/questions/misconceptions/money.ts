@@ -34,8 +34,8 @@ export const MONEY_MISCONCEPTIONS = {
     source: COMMON,
   },
   'money.tenths-as-cents': {
-    does: 'reads the first digit after the point as single cents',
-    help: 'Write a zero after it: one digit after the point counts tens of cents.',
+    does: 'reads one digit after the point as if it stood in the second place',
+    help: 'Write a zero after it: money has two digits after the point.',
     source: 'Martinie 2007 (rules that children apply to decimals, one of them from money)',
   },
   'money.zero-dropped': {

@@ -115,12 +115,12 @@ export const PLACE_VALUE_MISCONCEPTIONS = {
   },
   'round.cut-off': {
     does: 'cuts the end off instead of choosing the nearer number',
-    help: 'Mark the two neighbours and the halfway point on a number line.',
+    help: 'Mark the numbers on both sides and the halfway point on a number line.',
     source: COMMON,
   },
   'round.always-up': {
     does: 'always rounds up',
-    help: 'Mark the two neighbours and the halfway point on a number line.',
+    help: 'Mark the numbers on both sides and the halfway point on a number line.',
     source: COMMON,
   },
   'round.halfway-down': {
@@ -130,7 +130,7 @@ export const PLACE_VALUE_MISCONCEPTIONS = {
   },
   'round.wrong-place': {
     does: 'rounds to a different place from the one asked for',
-    help: 'Say the two neighbours first: the tens on each side, or the hundreds on each side.',
+    help: 'Say first what it lies between: the tens on each side, or the hundreds on each side.',
     source: COMMON,
   },
   'round.digit-only': {
@@ -164,7 +164,7 @@ export const PLACE_VALUE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'negative.turned-round': {
-    does: 'turns the subtraction round so that nothing goes below zero',
+    does: 'turns the subtraction around so that nothing goes below zero',
     help: 'Step back along a number line that goes on past zero.',
     source: COMMON,
   },

@@ -20,7 +20,7 @@ export const SHAPE_MISCONCEPTIONS = {
   },
   'shape.look-judged': {
     does: 'judges a shape by how it looks, not by its sides and corners',
-    help: 'Turn, colour and resize a paper shape and count its sides and corners each time.',
+    help: 'Turn, shade and resize a paper shape and count its sides and corners each time.',
     source: 'from memory (van Hiele levels)',
   },
   'shape.flat-or-solid': {
@@ -30,7 +30,7 @@ export const SHAPE_MISCONCEPTIONS = {
   },
   'shape.other-face': {
     does: 'names another face of the solid, or its outline',
-    help: 'Put a finger on the face in question and draw round it on paper.',
+    help: 'Put a finger on the face in question and draw around it on paper.',
     source: COMMON,
   },
   'shape.other-cut': {
@@ -75,7 +75,7 @@ export const SHAPE_MISCONCEPTIONS = {
   },
   'shape.sides-not-pairs': {
     does: 'counts sides instead of pairs of sides',
-    help: 'Colour the two sides of a pair alike, with a new colour for each pair, and count the colours.',
+    help: 'Mark the two sides of a pair alike, with a new mark for each pair, and count the pairs.',
     source: COMMON,
   },
   'shape.one-pair-only': {
@@ -120,7 +120,7 @@ export const SHAPE_MISCONCEPTIONS = {
   },
   'shape.wrong-total': {
     does: 'uses the total of another angle fact (90°, 180° or 360°)',
-    help: 'Show it with an arm: a corner is 90°, a straight line 180°, all the way round 360°.',
+    help: 'Show it with an arm: a corner is 90°, a straight line 180°, all the way around 360°.',
     source: COMMON,
   },
   'shape.total-hundred': {

@@ -15,7 +15,7 @@ export const TIME_MISCONCEPTIONS = {
   },
   'time.minute-number': {
     does: 'reads the number at the long hand as minutes',
-    help: 'Count round the clock in fives to where the long hand points.',
+    help: 'Count around the clock in fives to where the long hand points.',
     source: COMMON,
   },
   'time.past-to-swapped': {
@@ -30,7 +30,7 @@ export const TIME_MISCONCEPTIONS = {
   },
   'time.hundred-seconds': {
     does: 'works as if a minute had a hundred seconds',
-    help: 'Watch the second hand go once round: 60 seconds, then a new minute begins.',
+    help: 'Watch the second hand go around once: 60 seconds, then a new minute begins.',
     source: COMMON,
   },
   'time.hour-not-moved': {

@@ -176,7 +176,7 @@ export const PARTS_IN_ORDER_SKILLS: readonly Skill[] = [
   },
   {
     id: 'alg.turn-round.parts',
-    title: 'Turn sums of decimals, fractions and money round',
+    title: 'Turn sums of decimals, fractions and money around',
     year: 5,
     fluentYear: 6,
     strand: 'algebra',

@@ -263,7 +263,7 @@ const combinations = templateOf<readonly [a: number, b: number, c: number]>({
 export const PROCEDURE_SKILLS: readonly Skill[] = [
   {
     id: 'alg.turn-round',
-    title: 'Turn a sum or a product round',
+    title: 'Turn a sum or a product around',
     year: 2,
     fluentYear: 3,
     strand: 'algebra',

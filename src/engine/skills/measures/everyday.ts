@@ -296,7 +296,7 @@ export const EVERYDAY_SKILLS: readonly Skill[] = [
   },
   {
     id: 'meas.miles',
-    title: 'Miles and kilometres',
+    title: 'Miles and km',
     year: 6,
     fluentYear: 6,
     strand: 'measures',

@@ -189,7 +189,7 @@ export const MIXED_UNIT_SKILLS: readonly Skill[] = [
   {
     id: 'meas.fill-up',
     family: 'make up to a whole',
-    title: 'Fill up to a whole metre, kilogram or litre',
+    title: 'Fill up to a whole unit of measure',
     year: 3,
     fluentYear: 4,
     strand: 'measures',

@@ -121,7 +121,7 @@ const CHANGE_CODES = {
 export const CHANGE_SKILLS: readonly Skill[] = [
   {
     id: 'money.change.whole',
-    title: 'Give change in whole dollars',
+    title: 'Give change in whole amounts',
     year: 2,
     fluentYear: 3,
     strand: 'money',
@@ -151,7 +151,7 @@ export const CHANGE_SKILLS: readonly Skill[] = [
   },
   {
     id: 'money.change',
-    title: 'Give change in dollars and cents',
+    title: 'Give exact change, small coins too',
     year: 4,
     fluentYear: 5,
     strand: 'money',

@@ -206,7 +206,7 @@ function fewest(minor: number, { locale }: TemplateContext): Draft {
 export const COIN_SKILLS: readonly Skill[] = [
   {
     id: 'money.coins.count',
-    title: 'Count coins and notes',
+    title: 'Count money',
     year: 1,
     fluentYear: 2,
     strand: 'money',
@@ -286,7 +286,7 @@ export const COIN_SKILLS: readonly Skill[] = [
   },
   {
     id: 'money.coins.fewest',
-    title: 'Make an amount with as few coins and notes as possible',
+    title: 'Make an amount of money from the fewest pieces',
     year: 2,
     fluentYear: 3,
     strand: 'money',

@@ -58,7 +58,7 @@ export const FILL_UP_SKILLS: readonly Skill[] = [
   {
     id: 'money.fill-up',
     family: 'make up to a whole',
-    title: 'Fill an amount up to whole dollars',
+    title: 'Fill money up to the next whole amount',
     year: 3,
     fluentYear: 4,
     strand: 'money',

@@ -233,7 +233,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
   {
     id: 'money.round',
     family: 'round',
-    title: 'Round an amount to whole dollars',
+    title: 'Round money to the nearest whole amount',
     year: 4,
     fluentYear: 5,
     strand: 'money',

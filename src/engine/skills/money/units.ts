@@ -220,7 +220,7 @@ export const MONEY_UNIT_SKILLS: readonly Skill[] = [
   },
   {
     id: 'money.convert',
-    title: 'Change between dollars and cents',
+    title: 'Change money to its smaller unit and back',
     year: 3,
     fluentYear: 4,
     strand: 'money',

@@ -8,7 +8,7 @@ import type { Skill } from '../skill.js';
 export const MULTIPLE_SKILLS: readonly Skill[] = [
   {
     id: 'mult.multiples',
-    title: 'Find and recognise multiples',
+    title: 'Find and spot multiples',
     year: 4,
     fluentYear: 5,
     strand: 'multiplication',

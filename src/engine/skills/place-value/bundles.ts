@@ -345,7 +345,7 @@ export const BUNDLE_SKILLS: readonly Skill[] = [
   },
   {
     id: 'place.hundred-square',
-    title: 'Find neighbours in the hundred square',
+    title: 'Find the numbers beside a number in the hundred square',
     year: 1,
     fluentYear: 2,
     strand: 'place-value',
