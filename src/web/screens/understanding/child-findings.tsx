@@ -1,12 +1,13 @@
 // Patterns in a child's wrong answers, always as a prompt to look and with the answers that show them.
 import type { ChildStanding } from '#api/understanding.js';
-import styles from './understanding.module.css';
+import styles from './child.module.css';
+import shared from './understanding.module.css';
 
 export function ChildFindings({ child }: { readonly child: ChildStanding }) {
   if (child.findings.length === 0) return null;
   return (
     <section className={styles.findings} aria-labelledby="findings-title">
-      <h2 id="findings-title" className={styles.subtitle}>
+      <h2 id="findings-title" className={shared.subtitle}>
         Worth a look
       </h2>
       <ul>

@@ -10,7 +10,8 @@ import { ChildFindings } from './child-findings.js';
 import { groupByStrand } from './shown-skills.js';
 import { SkillRow } from './skill-row.js';
 import { StandingGlyph } from './standing-glyph.js';
-import styles from './understanding.module.css';
+import styles from './child.module.css';
+import shared from './understanding.module.css';
 
 interface Props {
   readonly child: ChildStanding;
@@ -46,10 +47,10 @@ export function ChildPart({ child, view, classId, openSkill, onSkill, onChild }:
         <Button onPress={() => window.print()}>Print this page</Button>
       </nav>
       <header className={styles.childTop}>
-        <h1 id="child-title" className={styles.title}>
+        <h1 id="child-title" className={shared.title}>
           {child.shownAs}
         </h1>
-        <p className={styles.basis}>
+        <p className={shared.basis}>
           {words.year(child.year)}.{' '}
           {child.answers === 0
             ? 'No answer is marked yet; everything below is told from the year level.'
@@ -69,11 +70,11 @@ export function ChildPart({ child, view, classId, openSkill, onSkill, onChild }:
       </header>
       <ChildFindings child={child} />
       <section aria-labelledby="skills-title" className={styles.skills}>
-        <div className={styles.bar}>
-          <h2 id="skills-title" className={styles.subtitle}>
+        <div className={shared.bar}>
+          <h2 id="skills-title" className={shared.subtitle}>
             Skills
           </h2>
-          <ToggleButton className={styles.toggle ?? ''} isSelected={isAll} onChange={setIsAll}>
+          <ToggleButton className={shared.toggle ?? ''} isSelected={isAll} onChange={setIsAll}>
             {isAll ? 'All skills shown' : 'Show skills not asked yet'}
           </ToggleButton>
         </div>

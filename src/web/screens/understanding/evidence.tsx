@@ -7,7 +7,7 @@ import { evidenceQuery } from '../../app/queries.js';
 import { useWords } from '../../app/use-words.js';
 import { MathText } from '../../parts/math-text.js';
 import { movedInWords } from './chances.js';
-import styles from './understanding.module.css';
+import styles from './skill-row.module.css';
 
 export function Evidence({ childId, skillId }: { readonly childId: string; readonly skillId: string }) {
   const { classId } = useParams({ from: '/class/$classId' });
@@ -31,7 +31,7 @@ export function Evidence({ childId, skillId }: { readonly childId: string; reado
       </p>
       <Answers title="Answers to this skill" answers={data.answers.filter(({ isOwn }) => isOwn)} />
       <Answers
-        title="Answers to neighbouring skills, which move this one a little"
+        title="Answers to the skills nearest to it, which move this one a little"
         answers={data.answers.filter(({ isOwn }) => !isOwn)}
       />
     </div>

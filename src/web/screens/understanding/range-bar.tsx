@@ -1,6 +1,6 @@
 // Where a chance most likely lies: a thin line from low to high on a scale of 0 to 100, with a mark at the best guess.
 import type { SkillStanding } from '#api/understanding.js';
-import styles from './understanding.module.css';
+import styles from './skill-row.module.css';
 
 type Range = Pick<SkillStanding, 'low' | 'high' | 'chance'>;
 

@@ -4,7 +4,7 @@ import type { UnderstandingView } from '#api/understanding.js';
 import { useWords } from '../../app/use-words.js';
 import { shareInTenths } from './chances.js';
 import type { StrandGroup } from './shown-skills.js';
-import styles from './understanding.module.css';
+import styles from './skill-list.module.css';
 
 interface Props {
   readonly view: UnderstandingView;

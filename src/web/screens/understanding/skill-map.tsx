@@ -6,7 +6,7 @@ import { useWords } from '../../app/use-words.js';
 import { chanceInWords } from './chances.js';
 import type { StrandGroup } from './shown-skills.js';
 import { StandingGlyph } from './standing-glyph.js';
-import styles from './understanding.module.css';
+import styles from './skill-map.module.css';
 
 interface Props {
   readonly view: UnderstandingView;

@@ -7,7 +7,7 @@ import { chanceInWords, rangeInWords, surenessInWords } from './chances.js';
 import { Evidence } from './evidence.js';
 import { RangeBar } from './range-bar.js';
 import { StandingGlyph } from './standing-glyph.js';
-import styles from './understanding.module.css';
+import styles from './skill-row.module.css';
 
 interface Props {
   readonly childId: string;

@@ -1,6 +1,6 @@
 // A standing as a small square, told by its fill: empty with a heavy edge, half, full, or hatched where it is unsure.
 import type { SkillStanding } from '#api/understanding.js';
-import styles from './understanding.module.css';
+import styles from './standing.module.css';
 
 interface Props {
   readonly state: SkillStanding['state'];
