@@ -105,7 +105,7 @@ function RoomForm({ room, onRoom }: { readonly room: Room; readonly onRoom: (roo
         />
       </label>
       <label>
-        Back row, metres
+        Back row, m
         <input
           type="number"
           min={1}

@@ -165,7 +165,7 @@ function evidenceSentence(name: string, { chance, low, high, answers }: SkillSum
   const percent = (share: number) => Math.round(share * 100);
   const basis =
     answers === 0
-      ? 'No question of this skill has been answered yet; this is told from the year level and from neighbouring skills'
-      : `This rests on ${answers} ${answers === 1 ? 'answer' : 'answers'} to this skill, and on its neighbours`;
+      ? 'No question of this skill has been answered yet; this is told from the year level and from the skills nearest to it'
+      : `This rests on ${answers} ${answers === 1 ? 'answer' : 'answers'} to this skill, and on those to the skills nearest to it`;
   return `${name} would get about ${Math.round(chance * 10)} in 10 plain questions right, most likely between ${percent(low)} and ${percent(high)} in 100. ${basis}.`;
 }

@@ -1,7 +1,7 @@
 // What the squares mean, in words, and how far they can be trusted.
 import { STANDING_MEANS, STANDINGS } from './chances.js';
 import { StandingGlyph } from './standing-glyph.js';
-import styles from './understanding.module.css';
+import styles from './standing.module.css';
 
 export function StandingLegend({ hasSmall }: { readonly hasSmall: boolean }) {
   return (
@@ -18,7 +18,7 @@ export function StandingLegend({ hasSmall }: { readonly hasSmall: boolean }) {
         <li>
           <StandingGlyph state="growing" isSmall />
           <span>
-            <strong>small</strong>: not asked yet, told from neighbouring skills
+            <strong>small</strong>: not asked yet, told from the skills nearest to it
           </span>
         </li>
       )}
