@@ -116,7 +116,9 @@ const METRIC: Readonly<Record<string, number>> = {
   kg: 1000,
   t: 1e6,
   mL: 1,
+  ml: 1,
   L: 1000,
+  l: 1000,
 };
 export const metric = (text: string) => number(text) * (METRIC[text.split(' ').at(-1) ?? ''] ?? Number.NaN);
 

@@ -233,7 +233,12 @@ export function* drawQuestions(
       const { templates } = source.skill;
       if (source.turn === 0) source.turn = source.rng.int(0, templates.length - 1);
       const template = templates[source.turn++ % templates.length] ?? templates[0];
-      const question = finishQuestion(source.skill, template.id, template.ask({ rng: source.rng, locale }));
+      const question = finishQuestion(
+        source.skill,
+        template.id,
+        template.ask({ rng: source.rng, locale }),
+        locale,
+      );
       const key =
         foldText(question.text) + (repeatTexts && question.figure ? JSON.stringify(question.figure) : '');
       const supplied = seen.has(key) || !fits(question, request) ? null : supply(question, plan);

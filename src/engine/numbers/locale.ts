@@ -33,6 +33,8 @@ export interface Locale {
   readonly currency: Currency;
   /** The scale of thermometers and weather. */
   readonly degrees: '°C' | '°F';
+  /** The sign of the litre: the National Curriculum of England writes l and ml (Year 3 measures). */
+  readonly litreSign: 'L' | 'l';
   /** metre or meter, colour or color, maths or math. */
   readonly spelling: {
     readonly metre: string;
@@ -58,6 +60,7 @@ const AUSTRALIAN: Locale = {
     notes: [5, 10, 20, 50, 100],
   },
   degrees: '°C',
+  litreSign: 'L',
   spelling: { metre: 'metre', litre: 'litre', colour: 'colour', maths: 'maths' },
 };
 
@@ -83,6 +86,7 @@ const BRITISH: Locale = {
     notes: [5, 10, 20, 50],
   },
   degrees: '°C',
+  litreSign: 'l',
   spelling: { metre: 'metre', litre: 'litre', colour: 'colour', maths: 'maths' },
 };
 
@@ -101,6 +105,7 @@ const AMERICAN: Locale = {
     notes: [1, 5, 10, 20, 50, 100],
   },
   degrees: '°F',
+  litreSign: 'L',
   spelling: { metre: 'meter', litre: 'liter', colour: 'color', maths: 'math' },
 };
 

@@ -1,19 +1,22 @@
 // Draft -> Question: the single door through which every question passes, so that guarantee 1 is checked in one place.
 import { hashText } from '../random/rng.js';
+import type { Locale } from '../numbers/locale.js';
 import type { Skill } from '../skills/skill.js';
 import { answersEqual } from './equivalence.js';
 import type { Draft } from './draft.js';
 import { difficultyOf } from './difficulty.js';
 import type { Question, Slip } from './question.js';
+import { withUnitSigns } from './unit-signs.js';
 
 /** A space between a number and the unit that follows it. */
-const GAP = /(?<=\d) (?=(?:mm|cm|m|km|g|kg|mL|L|min|h|°[CF]|o’clock)(?![\w]))/g;
+const GAP = /(?<=\d) (?=(?:mm|cm|m|km|g|kg|m?[Ll]|min|h|°[CF]|o’clock)(?![\w]))/g;
 
 /** The sentence with each number and its unit held together, so that no line ends between them. */
 const heldTogether = (sentence: string): string => sentence.replace(GAP, '\u00a0');
 
 /** The finished question of a draft. Slips equal to the right answer, to an accepted form or to one another are dropped. */
-export function finishQuestion(skill: Skill, templateId: string, draft: Draft): Question {
+export function finishQuestion(skill: Skill, templateId: string, written: Draft, locale: Locale): Question {
+  const draft = withUnitSigns(written, locale);
   const accepts = [draft.answer.text, ...(draft.accepts ?? []).filter((form) => form !== draft.answer.text)];
   const slips: Slip[] = [];
   for (const { misconception, answer } of draft.slips) {

@@ -17,7 +17,7 @@ export function generateQuestions(skill: Skill, count: number, seed: number, loc
   let repeats = 0;
   for (let i = 0; out.length < count; i++) {
     const template = skill.templates[i % skill.templates.length] ?? skill.templates[0];
-    const question = finishQuestion(skill, template.id, template.ask({ rng, locale }));
+    const question = finishQuestion(skill, template.id, template.ask({ rng, locale }), locale);
     if (seen.has(question.id) && repeats < PATIENCE) {
       repeats++;
       continue;
@@ -44,7 +44,7 @@ export function questionsAbout(
     for (let i = 0; i < tries; i++) {
       const draft = template.askOn(day, { rng, locale });
       if (draft === null) break;
-      const question = finishQuestion(skill, template.id, draft);
+      const question = finishQuestion(skill, template.id, draft, locale);
       out.set(question.text, question);
     }
   }

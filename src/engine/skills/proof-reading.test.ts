@@ -86,7 +86,7 @@ describe('what a proof-reader would mark', () => {
   });
 
   it('keeps a number and its unit on one line', () => {
-    const parted = /\d (?:mm|cm|m|km|g|kg|mL|L|min|h|°[CF])\b/;
+    const parted = /\d (?:mm|cm|m|km|g|kg|m?[Ll]|min|h|°[CF])\b/;
     expect(marked(({ text }) => parted.test(text))).toEqual([]);
   });
 
@@ -139,6 +139,16 @@ describe('what a proof-reader would mark', () => {
     ];
     expect(ofOneCountry.test('Change between dollars and cents')).toBe(true);
     expect(texts.filter((text) => ofOneCountry.test(text))).toEqual([]);
+  });
+
+  it('writes the litre as l in Britain and as L elsewhere, in figures too', () => {
+    const signsIn = (ids: readonly string[]) =>
+      QUESTIONS.filter(({ locale }) => ids.includes(locale)).flatMap(({ question }) => [
+        ...JSON.stringify(question).matchAll(/(?:[\d?][\s\u00a0]|"unit":")(m?[lL])(?![\w-])/g),
+      ]);
+    const kinds = (ids: readonly string[]) => new Set(signsIn(ids).map(([, sign]) => sign));
+    expect(kinds(['en-GB'])).toEqual(new Set(['l', 'ml']));
+    expect(kinds(['en-AU', 'en-NZ', 'en-US'])).toEqual(new Set(['L', 'mL']));
   });
 
   it('takes the temperature as the country does, in figures too', () => {

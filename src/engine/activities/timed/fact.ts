@@ -50,16 +50,21 @@ export function factQuestion(fact: Fact, locale: Locale): Question {
   const say = (value: Rational) => formatDecimal(value, locale);
   const asksResult = fact.asked === 'result';
   const answer = decimalAnswer(asksResult ? result : second, locale);
-  return finishQuestion(skill, 'timed', {
-    text: asksResult ? `${say(first)} ${sign} ${say(second)}` : `${say(first)} ${sign} ? = ${say(result)}`,
-    answer,
-    expression: asksResult
-      ? `${code(first)} ${OPERATOR[sign]} ${code(second)}`
-      : missingExpression(fact, result),
-    features: featuresOf(fact),
-    strategy: factSteps(fact, result, say),
-    slips: factSlips(fact, result, locale),
-  });
+  return finishQuestion(
+    skill,
+    'timed',
+    {
+      text: asksResult ? `${say(first)} ${sign} ${say(second)}` : `${say(first)} ${sign} ? = ${say(result)}`,
+      answer,
+      expression: asksResult
+        ? `${code(first)} ${OPERATOR[sign]} ${code(second)}`
+        : missingExpression(fact, result),
+      features: featuresOf(fact),
+      strategy: factSteps(fact, result, say),
+      slips: factSlips(fact, result, locale),
+    },
+    locale,
+  );
 }
 
 /** The second number from the first and the result: 7 + ? = 10 and 12 − ? = 5 are differences, 3 × ? and 12 ÷ ? quotients. */

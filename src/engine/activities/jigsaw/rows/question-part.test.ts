@@ -16,7 +16,7 @@ function partsOf(id: string) {
   const rng = new Rng(7);
   return skill.templates.flatMap((template) =>
     Array.from({ length: DRAWS }, () =>
-      questionPart(finishQuestion(skill, template.id, template.ask({ rng, locale })), locale),
+      questionPart(finishQuestion(skill, template.id, template.ask({ rng, locale }), locale), locale),
     ),
   );
 }
