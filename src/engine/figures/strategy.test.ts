@@ -50,6 +50,10 @@ describe('addition and subtraction', () => {
     expect(lineOf(figureFor('65 - 45', 20, ['65 \u2212 20 = 45'])).stops).toEqual([65, 45]);
   });
 
+  it('keep to the numbers of the question when the steps begin with the tens of one', () => {
+    expect(lineOf(figureFor('62 + 10', 72, ['60 + 10 = 70', '70 + 2 = 72'])).stops).toEqual([62, 72]);
+  });
+
   it('follow steps whose numbers are grouped, and group the labels of their jumps', () => {
     const steps = ['67\u00a0000 + 30\u00a0000 = 97\u00a0000', '97\u00a0000 + 8000 = 105\u00a0000'];
     const { figure, stops } = lineOf(figureFor('67000 + 38000', 105_000, steps));

@@ -123,7 +123,9 @@ function additionLine(a: number, b: number, steps: readonly Step[]): Drawing {
   // Steps that write the sum the other way round ("25 + 5 = 30" for 5 + 25) start from the number they name first.
   const isTurned = steps.some(({ sign, left, right }) => sign === '+' && left === b && right === a);
   const [from, other] = isTurned ? [b, a] : [a, b];
-  const told = chain(from, sum, steps) ?? chain(other, sum, steps);
+  // Steps that add the tens first ("60 + 10 = 70, 70 + 2 = 72" for 62 + 10) begin at no number of the question.
+  const isTensFirst = steps[0]?.right === other && steps[0].left < from;
+  const told = chain(from, sum, steps) ?? (isTensFirst ? null : chain(other, sum, steps));
   // Steps that work out the other number before it is added ("10 − 6 = 4, 10 + 4 = 14") are no way along the line.
   const isDetour = told !== null && told[0] === a && told[1] === b && b < a;
   const [start, rest] = a >= b ? [a, b] : [b, a];
