@@ -122,7 +122,7 @@ const boxSurface = templateOf<readonly [a: number, b: number, c: number]>({
         'cm²',
         locale,
       ),
-      figure: { kind: 'net', net: 'cuboid' },
+      figure: { kind: 'net', net: a === b && b === c ? 'cube' : 'cuboid' },
     };
   },
 });

@@ -36,7 +36,7 @@ function cuboid(a: Quantity, b: number, c: number, { locale }: TemplateContext):
       { misconception: 'meas.layer-only', answer: answer(layer) },
       { misconception: 'meas.edges-added', answer: answer(add(a.value, rational(b + c))) },
     ],
-    figure: { kind: 'solid', solid: 'cuboid' },
+    figure: { kind: 'solid', solid: b === c && toNumber(a.value) === b ? 'cube' : 'cuboid' },
   };
 }
 

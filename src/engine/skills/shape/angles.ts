@@ -141,8 +141,12 @@ function threeOnLine(
   };
 }
 
+/** The least angle in degrees at which the labels in a triangle's corners keep clear of one another. */
+const LEAST_DRAWN = 28;
+
 function triangle(first: number, second: number, { locale }: TemplateContext): Draft {
   const known = first + second;
+  const isRoomy = Math.min(first, second, 180 - known) >= LEAST_DRAWN;
   const answer = (value: number) => quantityAnswer(rational(value), 'decimal', locale, '°');
   return {
     text: `A triangle has angles of ${first}° and ${second}°. What is the third?`,
@@ -152,7 +156,7 @@ function triangle(first: number, second: number, { locale }: TemplateContext): D
       size: first % 10 === 0 && second % 10 === 0 ? 0 : 0.7,
       carries: (first % 10) + (second % 10) >= 10 ? 1 : 0,
       extraSteps: 1,
-      drawn: true,
+      drawn: isRoomy,
       adjust: -0.4,
     },
     strategy: [
@@ -164,7 +168,15 @@ function triangle(first: number, second: number, { locale }: TemplateContext): D
       { misconception: 'shape.one-angle-only', answer: answer(180 - first) },
       { misconception: 'shape.wrong-total', answer: answer(360 - known) },
     ],
-    figure: { kind: 'shape', shape: 'triangle', corners: [`${first}°`, `${second}°`, '?'] },
+    ...(isRoomy
+      ? {
+          figure: {
+            kind: 'shape' as const,
+            shape: 'triangle' as const,
+            corners: [`${first}°`, `${second}°`, '?'],
+          },
+        }
+      : {}),
   };
 }
 
