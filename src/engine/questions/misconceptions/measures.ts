@@ -59,7 +59,7 @@ export const MEASURE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'meas.label-below': {
-    does: 'reads the label before the pointer and overlooks the marks after it',
+    does: 'reads the last label passed and overlooks the marks after it',
     help: 'Count on from the label, mark by mark.',
     source: COMMON,
   },

@@ -163,6 +163,11 @@ export const SHAPE_MISCONCEPTIONS = {
     help: 'Lay two pencils side by side, then in a cross with square corners, and name both.',
     source: COMMON,
   },
+  'shape.crossing-perpendicular': {
+    does: 'takes any two lines that cross for perpendicular',
+    help: 'Hold the corner of a sheet of paper where the lines cross: only a square corner counts.',
+    source: COMMON,
+  },
   'shape.face-missed': {
     does: 'leaves faces out, or takes only one face of each pair',
     help: 'Hold a box and mark opposite faces alike.',

@@ -115,7 +115,9 @@ export function missingAddend(spec: SumSpec): Template {
           [
             ['missing.adds-all', whole + a],
             ['complement.extra-ten', whole >= 20 ? complementWithExtraTen(a, b) : null],
-            ['place.value-for-count', b % 10 === 0 ? b / 10 : null],
+            // A tenth is a count of tens only while the answer is tens; in a larger number it is a zero left out.
+            ['place.value-for-count', inTens ? b / 10 : null],
+            ['place.zero-lost', b % 10 === 0 && !inTens ? b / 10 : null],
             ['fact.one-out', b + smallestPlace(a, b)],
             ['fact.one-out', b - smallestPlace(a, b)],
           ],

@@ -168,7 +168,7 @@ const wordsToDigits = templateOf<readonly [count: number, place: number]>({
       strategy: [`${count}/${bottom} has ${place + 1} places after the point: ${say(value)}`],
       slips: [
         {
-          misconception: 'fractions.digits-after-point',
+          misconception: 'place.zero-lost',
           answer: decimalAnswer(rational(count, 10 ** String(count).length), locale),
         },
         {

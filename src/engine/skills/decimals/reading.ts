@@ -45,7 +45,11 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
             features: { rule: true, adjust: ask === 0 ? -0.6 : placesOf(x.value) - 1 },
             strategy: [`${x.t(whole)} + ${x.t(rest)} = ${x.text}`],
             slips: [
-              ['decimals.tenths-as-ones', multiply(rest, rational(10 ** placesOf(x.value)))],
+              [
+                'decimals.tenths-as-ones',
+                // Where the tenths are printed and the wholes asked for, taking tenths for ones leads elsewhere.
+                ask === 2 ? null : multiply(rest, rational(10 ** placesOf(x.value))),
+              ],
               ['decimals.point-forgotten', ask === 0 ? x.n * (10 ** placesOf(x.value) / x.d) : null],
               ['decimals.hundredths-as-tenths', ask === 1 ? multiply(rest, TENTH) : null],
               ['missing.adds-all', ask === 2 ? add(x.value, rest) : null],

@@ -27,9 +27,11 @@ const linePair = templateOf<readonly [relation: Relation, turn: number]>({
     offered({
       text: 'Are these two lines parallel, perpendicular or neither?',
       right: NAMED[relation],
-      wrong: (['parallel', 'perpendicular'] as const)
-        .filter((other) => other !== relation)
-        .map((other) => ['shape.lines-mixed', NAMED[other]] as const),
+      // A child who swaps the two names still says "neither" of lines that are neither.
+      wrong:
+        relation === 'slanted'
+          ? [['shape.crossing-perpendicular', NAMED.perpendicular]]
+          : [['shape.lines-mixed', NAMED[relation === 'parallel' ? 'perpendicular' : 'parallel']]],
       features: { drawn: true, size: turn % 90 === 0 ? 0 : 0.6 },
       strategy: [REASON[relation]],
       figure: { kind: 'line-pair', relation, turn },

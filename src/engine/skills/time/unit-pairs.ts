@@ -182,12 +182,10 @@ export function split(total: number, pair: UnitPair, { locale }: TemplateContext
         ? total < 100
           ? []
           : [{ misconception: ofHundred(pair), answer: answer(total % 100) }]
-        : [
-            {
-              misconception: 'time.ten-in-group' as const,
-              answer: answer(total % 10),
-            },
-          ]),
+        : // Fewer than ten small units make no group of ten.
+          total < 10
+          ? []
+          : [{ misconception: 'time.ten-in-group' as const, answer: answer(total % 10) }]),
       ...(wrong > 0
         ? [
             {
