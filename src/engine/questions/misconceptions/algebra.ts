@@ -85,7 +85,7 @@ export const ALGEBRA_MISCONCEPTIONS = {
   },
   'letter.side-by-side': {
     does: 'writes the two numbers side by side instead of multiplying',
-    help: 'Read 2 × n as “two lots of n”.',
+    help: 'Read 2 × n as “two groups of n”.',
     source: 'from memory (Küchemann 1981)',
   },
   'letter.coefficient-lost': {

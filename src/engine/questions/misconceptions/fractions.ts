@@ -156,12 +156,12 @@ export const FRACTION_MISCONCEPTIONS = {
   },
   'fractions.multiplies-both': {
     does: 'multiplies top and bottom by the whole number',
-    help: 'Three lots of two fifths: count fifths, 2, 4, 6 fifths.',
+    help: 'Three groups of two fifths: count fifths, 2, 4, 6 fifths.',
     source: COMMON,
   },
   'fractions.multiplies-bottom': {
     does: 'multiplies the bottom number instead of the top number',
-    help: 'Three lots of two fifths: count fifths, 2, 4, 6 fifths.',
+    help: 'Three groups of two fifths: count fifths, 2, 4, 6 fifths.',
     source: COMMON,
   },
   'fractions.always-less': {

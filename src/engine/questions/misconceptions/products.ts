@@ -5,12 +5,12 @@ import { COMMON } from './common.js';
 export const PRODUCT_MISCONCEPTIONS = {
   'times.as-plus': {
     does: 'adds the numbers instead of multiplying them',
-    help: 'Build the groups with counters and say “three lots of four” before writing the sign.',
+    help: 'Build the groups with counters and say “three groups of four” before writing the sign.',
     source: COMMON,
   },
   'times.as-divide': {
     does: 'divides where the question needs multiplying',
-    help: 'Read the sign as “lots of” and ask first: will the answer be more or less than the number?',
+    help: 'Read the sign as “groups of” and ask first: will the answer be more or less than the number?',
     source: COMMON,
   },
   'times.neighbour': {
@@ -26,7 +26,7 @@ export const PRODUCT_MISCONCEPTIONS = {
   },
   'times.one-adds': {
     does: 'adds one instead of taking one lot',
-    help: 'Show one bag of six: one lot of six is just six.',
+    help: 'Show one bag of six: one group of six is just six.',
     source: COMMON,
   },
   'times.always-more': {

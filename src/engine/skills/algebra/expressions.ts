@@ -124,7 +124,7 @@ const like = templateOf<readonly [a: number, b: number, c: number]>({
       answer: wholeAnswer(a + b, locale),
       expression: `${a} + ${b}`,
       features: { extraSteps: c > 0 ? 1 : 0, adjust: b === 1 ? 0.4 : 0 },
-      strategy: [`${a} lots of n and ${b} more: ${a} + ${b} = ${a + b}`],
+      strategy: [`${a} groups of n and ${b} more: ${a} + ${b} = ${a + b}`],
       slips: wholeSlips(
         [
           ['letter.lone-not-counted', b === 1 ? a : null],
@@ -146,7 +146,7 @@ const expand = templateOf<readonly [a: number, k: number]>({
     answer: wholeAnswer(a * k, locale),
     expression: `${a} * ${k}`,
     features: { size: Math.min(2, (a * k) / 40), adjust: 0.3 },
-    strategy: [`${a} lots of n and ${a} lots of ${k}: ${a} × ${k} = ${a * k}`],
+    strategy: [`${a} groups of n and ${a} groups of ${k}: ${a} × ${k} = ${a * k}`],
     slips: wholeSlips(
       [
         ['letter.first-in-brackets', k],

@@ -181,7 +181,7 @@ const missingTimes = templateOf<readonly [known: number, factor: number, form: '
       expression: `${product} / ${known}`,
       features,
       strategy: [
-        `How many lots of ${say(known)} make ${say(product)}?`,
+        `How many groups of ${say(known)} make ${say(product)}?`,
         `${factor} × ${say(known)} = ${say(product)}`,
       ],
       slips: wholeSlips(

@@ -99,7 +99,7 @@ export const BY_DECIMAL_SKILLS: readonly Skill[] = [
           return {
             text:
               other.n === 1 && answer.d === 1 && x.rng.chance(0.4)
-                ? `How many lots of ${text} are in ${x.text}?`
+                ? `How many groups of ${text} are in ${x.text}?`
                 : `${x.text} ÷ ${text}`,
             value: answer,
             form: 'decimal',

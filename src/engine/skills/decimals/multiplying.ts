@@ -13,7 +13,7 @@ const TENTH = rational(1, 10);
 
 const HUNDRED = rational(100);
 
-/** k lots of a decimal or an amount of money: wholes and parts apart, then together. */
+/** k groups of a decimal or an amount of money: wholes and parts apart, then together. */
 function lots(x: Subject, k: number, features: Sketch['features']): Sketch {
   const answer = multiply(x.value, rational(k));
   const whole = floor(x.value);
@@ -43,7 +43,7 @@ function lots(x: Subject, k: number, features: Sketch['features']): Sketch {
       ['decimals.place-missed', multiply(answer, TENTH)],
       ['times.neighbour', multiply(x.value, rational(k - 1))],
     ],
-    uses: `makes ${k} lots of ${x.text}`,
+    uses: `makes ${k} groups of ${x.text}`,
   };
 }
 

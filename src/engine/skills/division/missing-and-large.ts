@@ -69,7 +69,7 @@ export const FURTHER_DIVISION_SKILLS: readonly Skill[] = [
               ['divide.neighbour', k - 1],
               ['divide.as-minus', x.n * k - x.n],
             ],
-            uses: `finds how many lots of ${x.text}`,
+            uses: `finds how many groups of ${x.text}`,
           };
         },
       }),

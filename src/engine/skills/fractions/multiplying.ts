@@ -144,7 +144,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
               ['fractions.whole-ignored', x.n > x.d ? multiply(rational(x.n % x.d, x.d), rational(k)) : null],
               ['times.as-plus', add(x.value, rational(k))],
             ],
-            uses: `makes ${k} lots of ${x.text}`,
+            uses: `makes ${k} groups of ${x.text}`,
           };
         },
       }),

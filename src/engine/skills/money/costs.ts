@@ -219,7 +219,7 @@ export const COST_SKILLS: readonly Skill[] = [
           const each = minorOn(day, 20, 200_000);
           if (each !== null) {
             const count = rng.pick([2, 3, 4, 5, 10, 6, 8]);
-            return using(several(count, each, context), `takes ${count} lots of ${price(each, locale)}`);
+            return using(several(count, each, context), `takes ${count} times ${price(each, locale)}`);
           }
           const whole = wholeOn(day, 2, 400);
           if (whole === null) return null;
@@ -227,7 +227,7 @@ export const COST_SKILLS: readonly Skill[] = [
             const count = rng.int(2, 9);
             return using(
               several(count, whole * 100, context),
-              `takes ${count} lots of ${price(whole * 100, locale)}`,
+              `takes ${count} times ${price(whole * 100, locale)}`,
             );
           }
           const cost = rng.pick([100, 200, 300, 500, 1000, 150, 250, 120, 80]);

@@ -276,7 +276,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
             expression: after ? `${x.expr} * ${by}` : `${by} * ${x.expr}`,
             // A rule that holds for every number alike: easier still than a table fact with a rule.
             features: { rule: true, adjust: (by === 1 ? -0.8 : -0.3) + (after ? 0 : 0.1) },
-            strategy: [by === 0 ? `No lots of ${x.text} is nothing` : `One lot of ${x.text} is ${x.text}`],
+            strategy: [by === 0 ? `No groups of ${x.text} make 0` : `One group of ${x.text} is ${x.text}`],
             slips:
               by === 0
                 ? [['times.zero-keeps', x.value]]

@@ -30,7 +30,7 @@ const timesAsMany = templateOf<readonly [small: number, times: number]>({
       answer: wholeAnswer(small * times, locale),
       expression: `${times} * ${small}`,
       features: { story: true, size: Math.min(2, (small * times) / 60) },
-      strategy: [`${times} lots of ${say(small)}: ${times} × ${say(small)} = ${say(small * times)}`],
+      strategy: [`${times} groups of ${say(small)}: ${times} × ${say(small)} = ${say(small * times)}`],
       slips: wholeSlips(
         [
           ['ratio.adds', small + times],

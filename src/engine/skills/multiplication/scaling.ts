@@ -36,7 +36,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
               size: x.n > 100 ? 1 : x.n < 13 ? -0.5 : 0,
               adjust: x.form === 'money' && x.d > 1 ? 1 : 0,
             },
-            strategy: [`10 lots of ${x.text} is ${x.t(answer)}`],
+            strategy: [`10 times ${x.text} is ${x.t(answer)}`],
             slips: [
               ['times.zero-count', multiply(x.value, rational(100))],
               ['times.as-plus', x.form === 'whole' ? x.n + 10 : null],
@@ -138,7 +138,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
               ['times.zero-count', 1000 * x.n],
               ['times.as-plus', x.n + 100],
             ],
-            uses: `finds 100 lots of ${x.text}`,
+            uses: `finds 100 times ${x.text}`,
           };
         },
       }),
@@ -283,7 +283,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
               ...(ten === 100
                 ? [`${x.text} × 10 = ${x.t(x.n * 10)}`, `${x.t(x.n * 10)} × 10 = ${x.t(x.n * 100)}`]
                 : by === 10
-                  ? [`10 lots of ${x.text} is ${x.t(x.n * 10)}`]
+                  ? [`10 times ${x.text} is ${x.t(x.n * 10)}`]
                   : [`${x.text} × ${ten} = ${x.t(x.n * ten)}`]),
               ...(by === ten ? [] : [`${x.t(x.n * ten)} × ${by / ten} = ${x.t(x.n * by)}`]),
             ],

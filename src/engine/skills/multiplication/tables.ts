@@ -137,7 +137,7 @@ function stepsFor(of: number, k: number, derive: Table['derive']): readonly stri
   return k === 2 ? [`${of} + ${of} = ${2 * of}`] : k === 10 ? [`${of} tens is ${10 * of}`] : derive(k);
 }
 
-/** How a class would find `k` lots of `of`, in true equations; empty for a number without a table. */
+/** How a class would find `k` groups of `of`, in true equations; empty for a number without a table. */
 export function tableSteps(of: number, k: number): readonly string[] {
   const table = TABLES.find((one) => one.of === of);
   return table ? stepsFor(of, k, table.derive) : [];
