@@ -160,4 +160,18 @@ describe('skills', () => {
     expect([...tablet.faults, ...tablet.strays]).toEqual([]);
     await tablet.page.context().close();
   });
+
+  it('name grades for an American class, in the list too', async () => {
+    const { settings } = (await (await page.request.get(`${server.address}/api/state`)).json()) as {
+      settings: object;
+    };
+    await page.request.put(`${server.address}/api/settings`, {
+      data: { ...settings, locale: 'en-US' },
+      headers: { origin: server.address },
+    });
+    await page.goto(`${server.address}/class/${room}/skills?find=7+times`);
+    const option = list().getByRole('option', { name: '7 times table' }).first();
+    await option.filter({ hasText: 'G4' }).waitFor();
+    expect(await list().innerText()).not.toMatch(/\bY\d/);
+  });
 });

@@ -35,6 +35,8 @@ interface Props {
 export function SkillFinder(props: Props) {
   const { wanted, found, chosen, sheet, onChoose, onSheet } = props;
   const words = useWords();
+  // The list draws a row anew only when one of these has changed.
+  const shownBy = [words.locale, sheet];
   const strands = STRANDS.map(({ id, title }) => ({
     id,
     title,
@@ -114,11 +116,12 @@ export function SkillFinder(props: Props) {
             if (first !== undefined) onChoose(String(first));
           }}
           items={strands}
+          dependencies={shownBy}
         >
           {(strand) => (
             <ListBoxSection id={strand.id}>
               <Header className={styles.strand ?? ''}>{strand.title}</Header>
-              <Collection items={strand.skills}>
+              <Collection items={strand.skills} dependencies={shownBy}>
                 {(skill) => (
                   <ListBoxItem id={skill.id} textValue={skill.title} className={styles.item ?? ''}>
                     <span>{skill.title}</span>

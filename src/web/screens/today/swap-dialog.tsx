@@ -36,7 +36,8 @@ export function SwapDialog({ sheetId, rung, childCount, onClose, onSwapped }: Pr
       {offered.isPending && <p>Looking for questions that fit here…</p>}
       {offered.data?.alternatives.length === 0 && (
         <p>
-          Nothing else fits here while the other questions stay. Swap the question beside it first, or choose all again.
+          Nothing else fits here while the other questions stay. Swap the question beside it first, or choose
+          all again.
         </p>
       )}
       <ul className={styles.list}>
