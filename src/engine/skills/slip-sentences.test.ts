@@ -116,7 +116,10 @@ const SPEAKS_OF: readonly (readonly [said: RegExp, asked: RegExp])[] = [
   [/\bnames of the triangles\b/, /equilateral/],
   [/\bstarting day or month\b/, /day|month|week/i],
   [/\ba unit\b/, /unit/],
-  [/\bpower of ten\b/, /\d[\s\u00a0](?:mm|cm|m|km|g|kg|m?[Ll])\b|\bof a \w*(?:met|lit)(?:re|er)|of a \w*gram/],
+  [
+    /\bpower of ten\b/,
+    /\d[\s\u00a0](?:mm|cm|m|km|g|kg|m?[Ll])\b|\bof a \w*(?:met|lit)(?:re|er)|of a \w*gram/,
+  ],
   [/\bturns the other way\b/, /turn/],
   [/\bspecial shape\b/, /\bIs (?:every|a)\b/],
 ];

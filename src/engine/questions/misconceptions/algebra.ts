@@ -34,7 +34,7 @@ export const ALGEBRA_MISCONCEPTIONS = {
     source: COMMON,
   },
   'pattern.adds-one': {
-    does: 'counts in ones instead of in the steps of the pattern',
+    does: 'counts by ones instead of by the steps of the pattern',
     help: 'Write the step between each number and the next.',
     source: COMMON,
   },
@@ -69,8 +69,8 @@ export const ALGEBRA_MISCONCEPTIONS = {
     source: COMMON,
   },
   'order.brackets-ignored': {
-    does: 'passes over the brackets',
-    help: 'Circle the brackets and write their value above.',
+    does: 'passes over the part that is to be worked out first',
+    help: 'Circle the part to be done first and write its value above.',
     source: COMMON,
   },
   'rule.one-step': {
@@ -104,8 +104,8 @@ export const ALGEBRA_MISCONCEPTIONS = {
     source: COMMON,
   },
   'letter.first-in-brackets': {
-    does: 'multiplies only the first part in the brackets',
-    help: 'Draw the bracket as many times as it is taken and count both parts.',
+    does: 'multiplies only the first of the two parts',
+    help: 'Write the sum out as many times as it is taken and count both parts.',
     source: COMMON,
   },
   'letter.sides-swapped': {

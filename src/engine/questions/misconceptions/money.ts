@@ -30,7 +30,7 @@ export const MONEY_MISCONCEPTIONS = {
   },
   'money.factor-ten': {
     does: 'moves between the small and the large unit by ten instead of a hundred',
-    help: 'Count in tens of the small unit until it makes one whole: 10, 20, up to 100.',
+    help: 'Count by tens of the small unit until it makes one whole: 10, 20, up to 100.',
     source: COMMON,
   },
   'money.tenths-as-cents': {

@@ -4,7 +4,7 @@ import { COMMON } from './common.js';
 
 export const PLACE_VALUE_MISCONCEPTIONS = {
   'count.off-by-one': {
-    does: 'counts the starting number as the first step and so ends one out',
+    does: 'counts the starting number as the first step and so ends up off by one',
     help: 'Touch the starting number on a number line, then count the jumps, not the numbers.',
     source: 'from memory (Fuson 1992)',
   },

@@ -135,7 +135,7 @@ export const PRODUCT_MISCONCEPTIONS = {
     source: COMMON,
   },
   'squares.root-one-out': {
-    does: 'is one out in the number that is multiplied by itself',
+    does: 'is off by one in the number that is multiplied by itself',
     help: 'Multiply the answer by itself: does it make the number in the question?',
     source: COMMON,
   },

@@ -31,7 +31,7 @@ export const SUM_MISCONCEPTIONS = {
     source: COMMON,
   },
   'fact.one-out': {
-    does: 'is one out in a basic fact',
+    does: 'is off by one in a basic fact',
     help: 'Work from a double or from a pair that makes ten.',
     source: COMMON,
   },
@@ -42,7 +42,7 @@ export const SUM_MISCONCEPTIONS = {
   },
   'complement.extra-ten': {
     does: 'makes places up to ten and forgets that a full ten moves on',
-    help: 'Count up: to the next ten first, then on in tens.',
+    help: 'Count up: to the next ten first, then on by tens.',
     source: COMMON,
   },
   'compensate.forgotten': {

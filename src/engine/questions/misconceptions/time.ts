@@ -15,7 +15,7 @@ export const TIME_MISCONCEPTIONS = {
   },
   'time.minute-number': {
     does: 'reads the number at the long hand as minutes',
-    help: 'Count around the clock in fives to where the long hand points.',
+    help: 'Count around the clock by fives to where the long hand points.',
     source: COMMON,
   },
   'time.past-to-swapped': {

@@ -109,7 +109,7 @@ export function missingAddend(spec: SumSpec): Template {
         answer: wholeAnswer(b, locale),
         expression: `${whole} - ${a}`,
         features: { ...sumFeatures(spec, a, b), unknownInside: true },
-        strategy: [`Count up${inTens ? ' in tens' : ''} from ${say(a)} to ${say(whole)}`, ...steps],
+        strategy: [`Count up${inTens ? ' by tens' : ''} from ${say(a)} to ${say(whole)}`, ...steps],
         slips: tellingSlips(
           b,
           [

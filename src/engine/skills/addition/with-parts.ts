@@ -1,5 +1,5 @@
 // Adding whole numbers to decimals, mixed numbers and money, and making them up to a whole.
-import { add, compare, floor, rational, subtract } from '../../numbers/rational.js';
+import { add, compare, equals, floor, rational, subtract } from '../../numbers/rational.js';
 import { lastUnit, partOf, partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 
@@ -70,7 +70,9 @@ const makeWhole = partTemplates('make-whole', ({ value, form, text, expr, rng, t
     slips: [
       ['exact.one-too-many', add(gap, rational(1))],
       ['exact.part-kept', value.n > value.d ? add(rational(target - floor(value)), partOf(value)) : null],
-      ['fact.one-out', add(gap, lastUnit(value, form))],
+      // With a part of one unit (1 1/3 up to 5) this is also one unit too many, but leaving it out is what happens.
+      ['exact.part-dropped', value.n > value.d ? rational(target - floor(value)) : null],
+      ['fact.one-out', equals(partOf(value), lastUnit(value, form)) ? null : add(gap, lastUnit(value, form))],
     ],
     uses: `finds what makes ${text} up to ${t(target)}`,
   };

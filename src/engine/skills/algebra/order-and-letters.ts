@@ -92,7 +92,7 @@ const order = templateOf<readonly [n: number, b: number, c: number, form: OrderF
       },
       strategy: [
         brackets
-          ? `Brackets first: ${plan.first}`
+          ? `${locale.id === 'en-US' ? 'Parentheses' : 'Brackets'} first: ${plan.first}`
           : `${form === 'n+b/c' ? 'Division' : 'Multiplication'} first: ${plan.first}`,
         plan.second,
       ],
@@ -236,7 +236,7 @@ const [substituteDecimal, , substituteFraction] = partTemplates(
 export const LETTER_SKILLS: readonly Skill[] = [
   {
     id: 'alg.order',
-    title: 'Order of operations and brackets',
+    title: 'Order of operations',
     year: 6,
     fluentYear: 6,
     strand: 'algebra',

@@ -47,12 +47,12 @@ const turnedParts = partTemplates(
       value: k,
       expression: `${expr} + ${e(k)} - ${expr}`,
       features: { size: k > 9 ? 0.3 : 0, adjust: -0.6 },
-      strategy: [`Turned round, a sum stays the same: ${text} + ${t(k)} = ${t(k)} + ${text}`],
+      strategy: [`Turned around, a sum stays the same: ${text} + ${t(k)} = ${t(k)} + ${text}`],
       slips: [
         ['equals.answer-next', sum],
         ['equals.carries-on', add(sum, value)],
       ],
-      uses: `turns a sum with ${text} round`,
+      uses: `turns a sum with ${text} around`,
     };
   },
   { wholeMoney: true },

@@ -233,7 +233,7 @@ export const PATTERN_SKILLS: readonly Skill[] = [
   {
     id: 'alg.skip',
     family: 'what comes next',
-    title: 'Skip count in twos, fives and tens',
+    title: 'Skip count by twos, fives and tens',
     year: 1,
     fluentYear: 2,
     strand: 'algebra',

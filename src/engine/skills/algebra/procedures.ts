@@ -94,7 +94,7 @@ const turnSum = templateOf<readonly [a: number, b: number]>({
       answer: wholeAnswer(b, locale),
       expression: `${n} + ${b} - ${n}`,
       features: { size: Math.min(2, n / 60), unknownInside: true, adjust: -0.8 },
-      strategy: [`Turned round, a sum stays the same: ${a} + ${b} = ${b} + ${a}`],
+      strategy: [`Turned around, a sum stays the same: ${a} + ${b} = ${b} + ${a}`],
       slips: wholeSlips(
         [
           ['equals.answer-next', n + b],
@@ -103,7 +103,7 @@ const turnSum = templateOf<readonly [a: number, b: number]>({
         ],
         locale,
       ),
-      usesNumber: `turns a sum with ${a} round`,
+      usesNumber: `turns a sum with ${a} around`,
     };
   },
 });
@@ -117,7 +117,7 @@ const turnProduct = templateOf<readonly [a: number, b: number]>({
     answer: wholeAnswer(a, locale),
     expression: `${a} * ${b} / ${b}`,
     features: { unknownInside: true, size: Math.min(2, b / 10), adjust: -0.6 },
-    strategy: [`Turned round, a product stays the same: ${a} × ${b} = ${b} × ${a}`],
+    strategy: [`Turned around, a product stays the same: ${a} × ${b} = ${b} × ${a}`],
     slips: wholeSlips(
       [
         ['equals.answer-next', a * b],
@@ -128,7 +128,7 @@ const turnProduct = templateOf<readonly [a: number, b: number]>({
     ...(a * b <= 90
       ? { figure: { kind: 'array' as const, rows: Math.min(a, b), columns: Math.max(a, b) } }
       : {}),
-    usesNumber: `turns a product with ${a} round`,
+    usesNumber: `turns a product with ${a} around`,
   }),
 });
 

@@ -133,7 +133,7 @@ function threeValues(rng: Rng, step: number, top: number): [number, number, numb
 export const COLUMN_SKILLS: readonly Skill[] = [
   {
     id: 'data.columns',
-    title: 'Read a column graph',
+    title: 'Read a graph of columns or bars',
     year: 2,
     fluentYear: 4,
     strand: 'data',

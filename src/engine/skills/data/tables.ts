@@ -110,7 +110,7 @@ function bus(rng: Rng): Bus {
   };
 }
 
-const STOPS = ['Harbour', 'Market', 'Hill'] as const;
+const STOPS = ['Bridge', 'Market', 'Hill'] as const;
 
 const timetable = ({ leaves, legs }: Bus): FigureSpec => ({
   kind: 'table',

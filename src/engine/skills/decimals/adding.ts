@@ -282,7 +282,8 @@ export const DECIMAL_SUM_SKILLS: readonly Skill[] = [
             strategy: [`${x.t(whole)} − ${x.text} = ${x.t(part)}`],
             slips: [
               ['divide.not-undone', add(whole, x.value)],
-              ['decimals.whole-too-many', add(part, rational(1))],
+              // Filling up both ends too far only where the tenths pass a whole.
+              ['decimals.whole-too-many', carriesIn(x.value, part) > 0 ? add(part, rational(1)) : null],
               ['decimals.point-forgotten', withoutPoint(part)],
             ],
             uses: `finds what to add to ${x.text}`,

@@ -51,7 +51,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
               ['decimals.zero-appended', by === 10 ? appendZero(x.value) : x.value],
               ['decimals.place-missed', multiply(answer, TENTH)],
               ['decimals.place-missed', multiply(answer, rational(10))],
-              ['decimals.parts-apart', by === 10 ? tenTimesWholePart(x.value) : null],
+              ['decimals.whole-part-only', by === 10 ? tenTimesWholePart(x.value) : null],
             ],
             uses: `multiplies ${x.text} by ${by}`,
           };

@@ -6,7 +6,7 @@ const THINGS: readonly (readonly [number, readonly string[]])[] = [
   [150, ['an apple', 'a pencil', 'a ruler', 'a bread roll']],
   [400, ['a drink', 'a pen', 'a fruit cup', 'a postcard']],
   [1200, ['a sandwich', 'a notebook', 'a salad bowl', 'a puzzle book']],
-  [3000, ['a book', 'a ball', 'a movie ticket', 'a card game']],
+  [3000, ['a book', 'a ball', 'a concert ticket', 'a card game']],
   [8000, ['a board game', 'a backpack', 'a swimming lesson', 'a pair of goggles']],
   [20_000, ['a pair of shoes', 'a bike helmet', 'a tent', 'a rain jacket']],
   [Number.POSITIVE_INFINITY, ['a bike', 'a keyboard', 'a table', 'a tablet computer']],

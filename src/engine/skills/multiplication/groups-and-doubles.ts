@@ -204,7 +204,9 @@ export const GROUP_SKILLS: readonly Skill[] = [
             `${name} skips ${x.text} times, then ${x.text} more. How many skips is that?`,
             `One box holds ${x.text} pencils. How many do two boxes hold?`,
           ]);
-          return { ...sketch, text: told };
+          // A 2 is added by mistake only where the story speaks of two.
+          const slips = sketch.slips.filter(([slip]) => slip !== 'times.adds-two' || told.includes('two'));
+          return { ...sketch, text: told, slips };
         },
       }),
     ],

@@ -1,5 +1,6 @@
 // Bundles of ten, teens, which group has more, and numbers on a line with marked steps.
 import { formatWhole } from '../../numbers/format.js';
+import type { Locale } from '../../numbers/locale.js';
 import { multiply, rational, toNumber } from '../../numbers/rational.js';
 import { decimalAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
@@ -159,6 +160,8 @@ const AROUND = [
   ['directly left of', -1],
 ] as const;
 
+const squareName = ({ id }: Locale) => (id === 'en-US' ? 'hundreds chart' : 'hundred square');
+
 /** A number of the hundred square found from its neighbour: rows go on by ten. */
 const inSquare = templateOf<readonly [n: number, way: (typeof AROUND)[number]]>({
   id: 'in-square',
@@ -167,7 +170,7 @@ const inSquare = templateOf<readonly [n: number, way: (typeof AROUND)[number]]>(
   draft: ([n, [words, step]], { locale }) => {
     const value = n + step;
     return {
-      text: `In the hundred square, which number is ${words} ${n}?`,
+      text: `In the ${squareName(locale)}, which number is ${words} ${n}?`,
       answer: wholeAnswer(value, locale),
       expression: `${n} ${step < 0 ? '-' : '+'} ${Math.abs(step)}`,
       features: { drawn: true, size: Math.abs(step) > 1 ? 0.6 : 0, adjust: step < 0 ? 0.2 : -0.2 },
@@ -184,7 +187,7 @@ const inSquare = templateOf<readonly [n: number, way: (typeof AROUND)[number]]>(
         locale,
       ),
       figure: { kind: 'hundred-square', from: n - 11, rows: 3, columns: 3, hidden: [value] },
-      usesNumber: `looks around ${n} in the hundred square`,
+      usesNumber: `looks around ${n} in the ${squareName(locale)}`,
     };
   },
 });
@@ -345,7 +348,7 @@ export const BUNDLE_SKILLS: readonly Skill[] = [
   },
   {
     id: 'place.hundred-square',
-    title: 'Find the numbers beside a number in the hundred square',
+    title: 'Find the numbers beside a number in rows of ten',
     year: 1,
     fluentYear: 2,
     strand: 'place-value',

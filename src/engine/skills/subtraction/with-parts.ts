@@ -1,5 +1,5 @@
 // Taking whole numbers from decimals, mixed numbers and money, and taking those from a whole.
-import { add, floor, type Rational, rational, subtract } from '../../numbers/rational.js';
+import { add, equals, floor, type Rational, rational, subtract } from '../../numbers/rational.js';
 import { lastUnit, partOf, partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 
@@ -79,7 +79,12 @@ const partFromWhole = partTemplates(
       slips: [
         ['exact.one-too-many', add(left, rational(1))],
         ['exact.part-kept', add(rational(afterWhole), partOf(value))],
-        ['fact.one-out', add(left, lastUnit(value, form))],
+        // With a part of one unit (6 − 4 1/2) this is also one unit too many, but leaving it out is what happens.
+        ['exact.part-dropped', floor(value) > 0 ? rational(afterWhole) : null],
+        [
+          'fact.one-out',
+          equals(partOf(value), lastUnit(value, form)) ? null : add(left, lastUnit(value, form)),
+        ],
       ],
       uses: `takes ${text} from ${t(from)}`,
     };

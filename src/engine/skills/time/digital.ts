@@ -78,7 +78,15 @@ function to12(time: number): Draft {
     features: { size: 0.5, adjust: hour >= 8 ? 0.2 : 0 },
     strategy: [`${hour + 12} − 12 = ${hour}`, `So ${formatClock(time)}\u00a0pm`],
     slips: [
-      { misconception: 'time.ten-for-twelve', answer: clockAnswer(onDial(time + 120) + 720, 12, 'pm') },
+      // Ten from 23 leaves 13, which nobody writes as a pm hour.
+      ...(hour === 11
+        ? []
+        : [
+            {
+              misconception: 'time.ten-for-twelve' as const,
+              answer: clockAnswer(onDial(time + 120) + 720, 12, 'pm'),
+            },
+          ]),
       { misconception: 'fact.one-out', answer: clockAnswer(onDial(time + 60) + 720, 12, 'pm') },
     ],
     figure: { kind: 'digital-clock', text: formatClock(time + 720, 24) },
