@@ -9,8 +9,8 @@ export default defineConfig({
   test: {
     include: ['src/**/*.test.ts', 'test/**/*.test.ts'],
     env: { TZ: 'Australia/Brisbane' },
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    testTimeout: 240_000,
+    hookTimeout: 240_000,
     maxWorkers: 2,
     reporters: ['default', new PlainSummaryReporter()],
   },

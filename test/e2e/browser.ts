@@ -49,6 +49,8 @@ export async function openPage(
     reducedMotion: 'reduce',
     acceptDownloads: true,
   });
+  // A screen that comes is waited for as long as a slow machine needs; how fast it comes is a matter of the benchmarks.
+  context.setDefaultTimeout(90_000);
   const page = await context.newPage();
   const strays: string[] = [];
   const faults: string[] = [];

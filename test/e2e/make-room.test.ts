@@ -52,7 +52,7 @@ async function setCount(label: string, value: number): Promise<void> {
 async function pagesAreSet(on: Page = page): Promise<number> {
   const isSet = async () =>
     (await pages(on).count()) > 0 && (await on.locator('[aria-busy="true"]').count()) === 0;
-  await expect.poll(isSet, { timeout: 30_000 }).toBe(true);
+  await expect.poll(isSet, { timeout: 90_000 }).toBe(true);
   return pages(on).count();
 }
 
@@ -151,7 +151,7 @@ describe('the Make room by keyboard', () => {
   it('makes and prints ten sets with one press each, and numbers them as they are kept', async () => {
     await pressOn(page, button('Ten sets'));
     await expect.poll(() => button('Keep as sets').isEnabled()).toBe(true);
-    await expect.poll(() => pages().count(), { timeout: 30_000 }).toBe(20);
+    await expect.poll(() => pages().count(), { timeout: 90_000 }).toBe(20);
     const first = await savedPdf();
     await pressOn(page, button('Keep as sets'));
     const dialog = page.getByRole('dialog');
@@ -246,7 +246,7 @@ describe('the Make room by keyboard', () => {
     await chooseIn(page, row('How hard'), 'Easy');
     await setCount('Rows', 3);
     await setCount('Columns', 5);
-    await page.getByText(/^Set 1 of 10$/).waitFor({ timeout: 30_000 });
+    await page.getByText(/^Set 1 of 10$/).waitFor({ timeout: 90_000 });
     const url = new URL(page.url());
     expect(url.searchParams.get('rows')).toBe('3');
     await expect.poll(() => page.getByText(/^\d+ pieces|^A jigsaw of [4-7] pieces$/).count()).toBe(1);
@@ -260,6 +260,7 @@ describe('the Make room on a tablet, by touch', () => {
       hasTouch: true,
       reducedMotion: 'reduce',
     });
+    context.setDefaultTimeout(90_000);
     const tablet = await context.newPage();
     const faults: string[] = [];
     tablet.on('pageerror', (error) => faults.push(error.message));

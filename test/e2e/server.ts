@@ -47,7 +47,7 @@ export async function startServer(
   });
   let said = '';
   await new Promise<void>((resolve, reject) => {
-    const timer = setTimeout(() => reject(new Error(`the server did not start: ${said}`)), 60_000);
+    const timer = setTimeout(() => reject(new Error(`the server did not start: ${said}`)), 200_000);
     child.stdout.on('data', (chunk: Buffer) => {
       said += chunk.toString();
       if (said.includes('is ready at')) {

@@ -38,7 +38,7 @@ afterAll(async () => {
 });
 
 /** A busy computer may take its time; nothing is wrong until then. */
-const PATIENT = { timeout: 20_000 };
+const PATIENT = { timeout: 90_000 };
 
 const post = async (path: string, body: unknown): Promise<unknown> =>
   (
@@ -73,7 +73,7 @@ describe('printed sets', () => {
     expect((await shelf()).map(({ number }) => number)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
   });
 
-  it('are printed a box at a time, under the numbers of the shelf', { timeout: 200_000 }, async () => {
+  it('are printed a box at a time, under the numbers of the shelf', async () => {
     await pressOn(page, button('Print Box 1, middle'));
     await page.getByRole('heading', { name: 'Print middle box 1' }).waitFor();
     await page.getByText(/^(More than )?\d+ pages.* on A4/).waitFor({ timeout: 120_000 });

@@ -136,7 +136,7 @@ describe('a teacher’s day', () => {
     await tabTo(page, dialog.getByRole('listitem').first().getByRole('button'));
     await page.keyboard.press('Enter');
     await dialog.waitFor({ state: 'detached' });
-    await expect.poll(() => question(4), { timeout: 20_000 }).not.toBe(fourth);
+    await expect.poll(() => question(4), { timeout: 90_000 }).not.toBe(fourth);
     await pressOn(page, button(/^Choose the others again/));
     await page.waitForLoadState('networkidle');
     expect(await question(3)).toBe(third);
@@ -165,7 +165,7 @@ describe('a teacher’s day', () => {
       await chooseIn(page, documents, name);
       await expect
         .poll(async () => (await pages.count()) > 0 && !(await page.locator('[aria-busy="true"]').count()), {
-          timeout: 20_000,
+          timeout: 90_000,
         })
         .toBe(true);
       counts[name] = Number.parseInt(await said.innerText(), 10);
@@ -196,7 +196,7 @@ describe('a teacher’s day', () => {
     const timer = tv.page.getByRole('timer');
     expect(await timer.innerText()).toBe('10:00');
     await tv.page.keyboard.press('PageDown');
-    await expect.poll(() => timer.innerText(), { timeout: 20_000 }).toMatch(/^9:5\d$/);
+    await expect.poll(() => timer.innerText(), { timeout: 90_000 }).toMatch(/^9:[0-5]\d$/);
     await tv.page.keyboard.press('b');
     await tv.page.getByText('Last call: finish the one you are on').waitFor();
     expect(await timer.innerText()).toMatch(/^0:(30|2\d)$/);
@@ -252,9 +252,9 @@ describe('a teacher’s day', () => {
     const sheetId = ((await today('2026-05-08')).sheets[0] as Sheet).id;
     const count = async () => ((await get(`/api/sheets/${sheetId}/marks`)) as MarkingView).marks.length;
     await page.keyboard.press('Control+z');
-    await expect.poll(count, { timeout: 20_000 }).toBeLessThan(300);
+    await expect.poll(count, { timeout: 90_000 }).toBeLessThan(300);
     await page.keyboard.press('Control+y');
-    await expect.poll(count, { timeout: 20_000 }).toBe(300);
+    await expect.poll(count, { timeout: 90_000 }).toBe(300);
     await page.keyboard.press('Alt+a');
     await page.getByText(/away/).first().waitFor();
     await expectAccessible(page);
