@@ -128,6 +128,7 @@ const AMERICAN: readonly (readonly [british: RegExp, american: string])[] = [
   [/\b([Gg])rey\b/g, '$1ray'],
   [/\b([Cc]enti|[Mm]illi|[Kk]ilo)metre/g, '$1meter'],
   [/\bmeasuring jug\b/g, 'measuring cup'],
+  [/\bdisc(s?)\b/g, 'disk$1'],
   [/\bhundred square\b/g, 'hundreds chart'],
 ];
 

@@ -115,7 +115,7 @@ describe('what a proof-reader would mark', () => {
 
   it('speaks American to American classrooms, in figures told to a listener too', () => {
     const british =
-      /\b(?:centi|milli|kilo)?(?:metre|litre)s?\b|colour|\bgrey|labelled|favourite|neighbour|-angled\b|anticlockwise|measuring jug|scales\b|harbour|hundred square|\bturned round\b|\bbrackets\b|\bcinema\b|\b(?:go|goes|going|count) round\b|\bway round\b/i;
+      /\b(?:centi|milli|kilo)?(?:metre|litre)s?\b|colour|\bgrey|labelled|favourite|neighbour|-angled\b|anticlockwise|measuring jug|scales\b|harbour|hundred square|\bturned round\b|\bbrackets\b|\bcinema\b|\bdiscs?\b|\btins?\b|pudding|\b(?:go|goes|going|count) round\b|\bway round\b/i;
     const found = QUESTIONS.filter(({ locale }) => locale === 'en-US').flatMap(({ skill, question }) =>
       [
         question.text,
@@ -132,7 +132,7 @@ describe('what a proof-reader would mark', () => {
 
   it('names skills and mistakes in words that every country shares', () => {
     const ofOneCountry =
-      /\b(?:centi|milli|kilo)?(?:metre|meter|litre|liter)s?\b|colou?r|\bgr[ae]y\b|neighbou?r|\bdollar|\bcents?\b|\bpence|\bpenny|\bbank ?notes?\b|\bcoins and notes|\bbills?\b|hundred square|column graph|\bbrackets\b|parenthes|\blots? of\b|\bone out\b|favou?rite|(?:recogn|organ)i[sz]e|(?:anti|counter)clockwise|\b(?:turns?|go|goes|once|way|draw|count)\b(?: the subtraction)? round\b/i;
+      /\b(?:centi|milli|kilo)?(?:metre|meter|litre|liter)s?\b|colou?r|\bgr[ae]y\b|neighbou?r|\bdollar|\bcents?\b|\bpence|\bpenny|\bbank ?notes?\b|\bcoins and notes|\bbills?\b|hundred square|column graph|\bbrackets\b|parenthes|\blots?\b|\btins?\b|\bqueue|pudding|levell|modell|\bone out\b|favou?rite|(?:recogn|organ)i[sz]e|(?:anti|counter)clockwise|\b(?:turns?|go|goes|once|way|draw|count)\b(?: the subtraction)? round\b/i;
     const texts = [
       ...SKILLS.map(({ title }) => title),
       ...Object.values(MISCONCEPTIONS).flatMap(({ does, help }) => [does, help]),

@@ -38,7 +38,7 @@ export function factSteps(fact: Fact, result: Rational, say: Say): readonly stri
 
 function productSteps(a: number, b: number, whole: string): readonly string[] {
   if (a === 0 || b === 0) return [`No groups, or groups of nothing, make 0: ${whole}`];
-  if (a === 1 || b === 1) return [`One lot changes nothing: ${whole}`];
+  if (a === 1 || b === 1) return [`One group changes nothing: ${whole}`];
   const steps = tableSteps(Math.max(a, b), Math.min(a, b));
   return steps.length > 0 ? steps : [whole];
 }

@@ -125,7 +125,7 @@ export const ALGEBRA_MISCONCEPTIONS = {
   },
   'plus.as-times': {
     does: 'multiplies the two numbers instead of adding them',
-    help: 'Ask whether there are several equal lots or one amount and then some more.',
+    help: 'Ask whether there are several equal groups or one amount and then some more.',
     source: COMMON,
   },
   'unknown.difference-forgotten': {

@@ -82,7 +82,7 @@ export const DATA_MISCONCEPTIONS = {
   },
   'data.measures-mixed-up': {
     does: 'mixes up mean, median, mode and range',
-    help: 'Make one card a word with a picture: levelled towers, the middle of a queue, the most popular, from end to end.',
+    help: 'Make one card a word with a picture: towers made equal, the middle of a line, the most popular, from end to end.',
     source: CENTRE,
   },
   'data.how-often-given': {

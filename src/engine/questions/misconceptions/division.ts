@@ -19,7 +19,7 @@ export const DIVISION_MISCONCEPTIONS = {
     source: COMMON,
   },
   'divide.not-undone': {
-    does: 'does the sum as it is printed instead of working back to the missing number',
+    does: 'works the numbers out as they are printed instead of working back to the missing number',
     help: 'Cover the gap, read the sentence aloud and ask what undoes it.',
     source: COMMON,
   },

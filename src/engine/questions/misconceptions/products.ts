@@ -25,7 +25,7 @@ export const PRODUCT_MISCONCEPTIONS = {
     source: 'N × 0 = N: from memory',
   },
   'times.one-adds': {
-    does: 'adds one instead of taking one lot',
+    does: 'adds one instead of taking one group',
     help: 'Show one bag of six: one group of six is just six.',
     source: COMMON,
   },
@@ -91,7 +91,7 @@ export const PRODUCT_MISCONCEPTIONS = {
   },
   'times.product-for-factor': {
     does: 'gives the product where the missing factor is asked for',
-    help: 'Cover the gap and ask “how many lots?”, not “how much in all?”.',
+    help: 'Cover the gap and ask “how many groups?”, not “how much in all?”.',
     source: COMMON,
   },
   'times.square-doubles': {
@@ -176,7 +176,7 @@ export const PRODUCT_MISCONCEPTIONS = {
   },
   'ratio.factor-given': {
     does: 'gives how many times as much it is instead of the amount',
-    help: 'Write the unit after every number: times, cups or tins?',
+    help: 'Write the unit after every number: times, cups or pots?',
     source: COMMON,
   },
   'ratio.one-number-divides': {

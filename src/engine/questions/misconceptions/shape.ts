@@ -35,7 +35,7 @@ export const SHAPE_MISCONCEPTIONS = {
   },
   'shape.other-cut': {
     does: 'pictures the solid cut another way',
-    help: 'Cut a piece of modelling clay and press the cut face onto paper.',
+    help: 'Cut a piece of soft clay and press the cut face onto paper.',
     source: COMMON,
   },
   'shape.net-not-folded': {
@@ -45,7 +45,7 @@ export const SHAPE_MISCONCEPTIONS = {
   },
   'shape.prism-part-missed': {
     does: 'leaves out one end or both ends of the prism, or what lies between them',
-    help: 'Count in three lots: this end, the other end, and what joins them.',
+    help: 'Count three parts: this end, the other end, and what joins them.',
     source: COMMON,
   },
   'shape.seen-only': {

@@ -235,7 +235,7 @@ const combinations = templateOf<readonly [a: number, b: number, c: number]>({
   draft: ([a, b, c], { rng, locale }) => {
     const [one, two, three] = rng.pick([
       ['hats', 'scarves', 'pairs of gloves'],
-      ['soups', 'salads', 'puddings'],
+      ['soups', 'salads', 'desserts'],
       ['shirts', 'pairs of shorts', 'caps'],
     ] as const);
     const what = c > 1 ? `${a} ${one}, ${b} ${two} and ${c} ${three}` : `${a} ${one} and ${b} ${two}`;

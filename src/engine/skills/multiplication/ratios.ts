@@ -136,7 +136,7 @@ const fractionOfMix = templateOf<readonly [a: number, b: number]>({
 
 const MIXTURES = [
   ['spoons of cocoa', 'cups of milk'],
-  ['tins of red paint', 'tins of white paint'],
+  ['pots of red paint', 'pots of white paint'],
 ] as const;
 
 /** Mixtures that take more of the second: nobody cooks rice in less water than rice. */
