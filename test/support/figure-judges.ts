@@ -272,7 +272,7 @@ const JUDGES: { readonly [K in FigureSpec['kind']]?: Judge<K> } = {
     return to >= 1 && to <= days && accepts.includes(String(to)) ? [accepts[0] ?? ''] : [];
   },
   'symmetry-grid': ({ columns, rows, filled }, { text }) => {
-    if (text.startsWith('The columns')) {
+    if (text.startsWith('Count the columns')) {
       const [[column] = [0]] = filled;
       return filled.length === 1 ? [String(columns - column)] : [];
     }

@@ -29,6 +29,11 @@ export function lastUnit(value: Rational, kind: DayKind): Rational {
   return kind === 'decimal' && places !== null ? rational(1, 10 ** places) : rational(1, value.d);
 }
 
+/** What "one" is beside a written amount: a cent where it is in cents ("60c"), a dollar or a one elsewhere. */
+export function writtenOne(value: Rational, kind: DayKind): Rational {
+  return kind === 'money' && value.n < value.d ? rational(1, 100) : rational(1);
+}
+
 /** One template a kind, all from the same drafting function; fractions with denominators to 100, decimals to `places`;
  * whole amounts of money only where `wholeMoney` allows them. */
 export function partTemplates(

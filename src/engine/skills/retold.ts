@@ -17,12 +17,21 @@ export function withStory(
   return [first, ...others, retold(first, tell)];
 }
 
+/** Beads, seats and people come whole, in wrong answers too; kilograms and metres do not. */
+const isCounted = (story: string) => /\bHow many (?!kilogram|met(?:re|er))/.test(story);
+const isWholeValue = ({ value }: Answer) => value === null || !value.includes('/');
+
 function retold(template: Template, tell: Teller): Template {
   const told = (draft: Draft | null, context: TemplateContext): Draft | null => {
     const text = draft === null ? null : tell(draft.text, context, draft.answer);
     return draft === null || text === null
       ? null
-      : { ...draft, text, features: { ...draft.features, story: true } };
+      : {
+          ...draft,
+          text,
+          slips: isCounted(text) ? draft.slips.filter(({ answer }) => isWholeValue(answer)) : draft.slips,
+          features: { ...draft.features, story: true },
+        };
   };
   const { dayKinds, askOn } = template;
   const id = `${template.id}.story`;
@@ -42,7 +51,8 @@ function retold(template: Template, tell: Teller): Template {
 /** The numbers around the signs of a bare sum. */
 const partsOf = (text: string) => text.split(/ [+−×÷] | of /);
 const isWhole = (text: string) => /^\d[\d\u00a0,]*$/.test(text) && !['0', '1'].includes(text);
-const isMoney = (text: string) => /^[$£]/.test(text);
+/** "$4.85" or, below a dollar or a pound, "60c", "60p" or "60¢". */
+const isMoney = (text: string) => /^[$£]|[cp¢]$/.test(text);
 const isPart = (text: string) => /^\d+\/\d+$/.test(text);
 
 /** "23 × 19", "$4.85 × 9" and "2.4 × 30". */
@@ -78,9 +88,10 @@ export const roughTimesStory: Teller = (text) => {
 export const divideStory: Teller = (text, { locale }, { value }) => {
   const [all = '', count = ''] = partsOf(text);
   if (!isWhole(count) || value === null) return null;
-  if (isMoney(all)) return `${count} equal tickets cost ${all} in all. How much is one?`;
-  if (isWhole(value)) return `${all} beads are shared equally among ${count} bags. How many are in each?`;
   const [top = 0, bottom = 1] = value.split('/').map(Number);
+  if (isMoney(all))
+    return top >= bottom ? `${count} equal tickets cost ${all} in all. How much is one?` : null;
+  if (isWhole(value)) return `${all} beads are shared equally among ${count} bags. How many are in each?`;
   return top > bottom && all !== '1'
     ? `${all} ${locale.spelling.metre}s of rope are cut into ${count} equal pieces. How many ${locale.spelling.metre}s is each?`
     : null;

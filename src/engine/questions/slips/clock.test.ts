@@ -17,6 +17,8 @@ describe('wrong readings of a clock face', () => {
   it('swap the hands: 3 o’clock is read as 12:15 (a worked case of tutors, common practice)', () => {
     expect(handsSwapped(at(3, 0))).toBe(at(12, 15));
     expect(handsSwapped(at(6, 10))).toBe(at(2, 30));
+    expect(handsSwapped(at(11, 59))).toBe(at(12, 0));
+    expect(handsSwapped(at(6, 47))).toBe(at(9, 35));
   });
 
   it('take the hour that is coming, only once past the half hour', () => {
@@ -27,6 +29,7 @@ describe('wrong readings of a clock face', () => {
 
   it('take the number at the long hand for minutes', () => {
     expect(minuteNumberRead(at(3, 25))).toBe(at(3, 5));
+    expect(minuteNumberRead(at(2, 1))).toBe(at(2, 12));
   });
 
   it('stay on the dial, whatever the time', () => {

@@ -16,7 +16,8 @@ export function handsSwapped(time: number): number {
   const hour = Math.floor(time / 60) % 12;
   const minute = time % 60;
   const readHour = Math.round(minute / 5) % 12;
-  const readMinute = Math.floor(hour + minute / 60) * 5;
+  // The number that the short hand is nearest to; halfway between two, the one it has passed.
+  const readMinute = Math.ceil(hour + minute / 60 - 0.5) * 5;
   return onDial(readHour * 60 + (readMinute % 60));
 }
 
@@ -25,10 +26,10 @@ export function nearestHourRead(time: number): number {
   return time % 60 >= 30 ? onDial(time + 60) : time;
 }
 
-/** The time read when the number at the long hand is taken for the minutes: 3:25 as 3:05. */
+/** The time read when the number at the long hand is taken for the minutes: 3:25 as 3:05, 3:01 as 3:12. */
 export function minuteNumberRead(time: number): number {
   const minute = time % 60;
-  return onDial(time - minute + Math.round(minute / 5));
+  return onDial(time - minute + (Math.round(minute / 5) || 12));
 }
 
 /** Hour and minute when time is added as if it were written in hundredths: 3:25 + 47 min = 3:72, 3:80 + 30 = 4:10. */

@@ -205,7 +205,8 @@ const smallest = templateOf<readonly [a: number, greater: boolean, including: bo
       slips: wholeSlips(
         [
           including ? ['inequality.end-left-out', greater ? a + 1 : a - 1] : ['inequality.end-included', a],
-          ['count.wrong-way', greater ? a - 1 : a + 1],
+          // Where the end counts there is nothing to count along.
+          ['count.wrong-way', including ? null : greater ? a - 1 : a + 1],
         ],
         locale,
       ),

@@ -11,7 +11,7 @@ import { boatStory, withStory } from '../retold.js';
 
 const orderOfParts = partTemplates(
   'order-part',
-  ({ value, text, expr, rng, t, e }) => {
+  ({ value, form, text, expr, rng, t, e }) => {
     const b = rng.int(2, 5);
     const c = rng.int(2, 6);
     const product = b * c;
@@ -27,7 +27,13 @@ const orderOfParts = partTemplates(
         `${text} + ${t(product)} = ${t(total)}`,
       ],
       slips: [
-        ['order.left-to-right', first ? null : multiply(add(value, rational(b)), rational(c))],
+        [
+          'order.left-to-right',
+          // A plain number added to cents makes cents, not dollars.
+          first || (form === 'money' && value.n < value.d)
+            ? null
+            : multiply(add(value, rational(b)), rational(c)),
+        ],
         ['rule.one-step', rational(product)],
         ['addend.left-out', add(value, rational(c))],
       ],

@@ -1,6 +1,6 @@
 // Patterns and equations with decimals, fractions and amounts of money.
 import { add, floor, multiply, rational, subtract } from '../../numbers/rational.js';
-import { freePart, lastUnit, partOf, partTemplates } from '../parts.js';
+import { freePart, lastUnit, partOf, partTemplates, writtenOne } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
 
@@ -18,7 +18,7 @@ const countInParts = partTemplates('count-parts', ({ value, form, text, rng, t, 
     },
     strategy: [`Each step adds ${t(unit)}`, `${t(at(2))} + ${t(unit)} = ${t(next)}`],
     slips: [
-      ['pattern.adds-one', add(at(2), rational(1))],
+      ['pattern.adds-one', add(at(2), writtenOne(at(2), form))],
       ['pattern.step-missed', at(4)],
       ['pattern.last-again', at(2)],
       [
@@ -65,7 +65,7 @@ const stepInParts = partTemplates(
       ],
       slips: [
         ['pattern.wrong-way', down ? add(at(hidden - 1), step) : subtract(at(hidden - 1), step)],
-        ['pattern.adds-one', down ? null : add(at(hidden - 1), rational(1))],
+        ['pattern.adds-one', down ? null : add(at(hidden - 1), writtenOne(at(hidden - 1), form))],
         ['pattern.last-again', at(hidden - 1)],
         ['fact.one-out', add(answer, unit)],
       ],
@@ -109,8 +109,12 @@ const missingPart = partTemplates(
         ['missing.same-operation', undo ? subtract(value, other) : null],
         // Making up part and whole apart goes wrong only where the part of the known number is the larger.
         ['exact.one-too-many', carry && !undo ? add(other, rational(1)) : null],
-        ['exact.whole-not-carried', carry && undo ? subtract(whole, rational(1)) : null],
-        ['exact.part-dropped', undo ? rational(floor(value) + floor(other)) : null],
+        // Nobody takes something from nothing.
+        ['exact.whole-not-carried', carry && undo && whole.n > whole.d ? subtract(whole, rational(1)) : null],
+        [
+          'exact.part-dropped',
+          undo && floor(value) + floor(other) > 0 ? rational(floor(value) + floor(other)) : null,
+        ],
         ['fact.one-out', undo ? add(whole, rational(1)) : add(other, lastUnit(value, form))],
       ],
       uses: `finds the number missing beside ${text}`,

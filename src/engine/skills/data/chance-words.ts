@@ -80,7 +80,8 @@ export const CHANCE_WORD_SKILLS: readonly Skill[] = [
           if (wanted === null) return null;
           const all =
             wanted <= 6
-              ? context.rng.pick([wanted, 8, 10, 12])
+              ? // One part alone would be no spinner.
+                context.rng.pick([wanted > 1 ? wanted : 8, 8, 10, 12])
               : wanted + context.rng.pick([0, 1, 3, wanted * 2, wanted * 3]);
           return using(
             chanceWord(wanted, all < 2 * wanted ? all : Math.max(all, 3 * wanted), context),

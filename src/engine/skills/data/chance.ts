@@ -83,7 +83,8 @@ function chanceFraction(
       `${formatWhole(asked, locale)} out of ${allText}: ${fractionAnswer(value).text}`,
     ],
     slips: [
-      ...(rest > 0
+      // A whole number is no chance that a child would write.
+      ...(rest > 0 && asked % rest !== 0
         ? [
             {
               misconception: 'data.part-to-part' as const,
@@ -123,7 +124,7 @@ function notHappening(chance: Quantity, { rng, locale }: TemplateContext): Draft
     slips: [
       { misconception: 'data.other-event', answer: answer(chance.value) },
       { misconception: 'data.half-or-half', answer: answer(rational(1, 2)) },
-      ...(isFraction && d - n !== d
+      ...(isFraction && n > 1
         ? [
             {
               misconception: 'data.part-to-part' as const,
@@ -165,7 +166,8 @@ function expected(chance: Rational, spins: number, { rng, locale }: TemplateCont
       ...(spins % 2 === 0
         ? [{ misconception: 'data.half-or-half' as const, answer: wholeAnswer(spins / 2, locale) }]
         : []),
-      ...((spins * chance.n) % (chance.d - chance.n) === 0
+      // More than all the spins is what no child expects.
+      ...(2 * chance.n <= chance.d && (spins * chance.n) % (chance.d - chance.n) === 0
         ? [
             {
               misconception: 'data.part-to-part' as const,

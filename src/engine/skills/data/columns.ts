@@ -29,8 +29,9 @@ function howManyMore(
   const low = values[second] ?? 0;
   const [a, b] = [topic.labels[first] ?? '', topic.labels[second] ?? ''];
   const did = `${topic.did} ${a}`;
+  const fewDid = low === 1 ? topic.did.replace(/^have$/, 'has').replace(/^like$/, 'likes') : topic.did;
   return {
-    text: `${high} ${topic.who} ${did} and ${low} ${topic.did} ${b}. How many more ${did}?`,
+    text: `${high} ${topic.who} ${did} and ${low} ${fewDid} ${b}. How many more ${did}?`,
     answer: wholeAnswer(high - low, locale),
     expression: `${high} - ${low}`,
     features: { drawn: true, size: sizeOf(high) * 0.6, carries: borrowsIn(high, low) },

@@ -107,7 +107,9 @@ function tallyBundles(count: number, asksRest: boolean, { locale }: TemplateCont
       : [
           { misconception: 'data.bundle-of-four', answer: wholeAnswer(Math.floor(count / 4), locale) },
           { misconception: 'data.bundle-of-ten', answer: wholeAnswer(Math.floor(count / 10), locale) },
-          { misconception: 'group.rounds-up', answer: wholeAnswer(bundles + 1, locale) },
+          ...(rest > 0
+            ? [{ misconception: 'group.rounds-up' as const, answer: wholeAnswer(bundles + 1, locale) }]
+            : []),
         ],
   };
 }

@@ -47,10 +47,18 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
             slips: [
               [
                 'decimals.tenths-as-ones',
-                // Where the tenths are printed and the wholes asked for, taking tenths for ones leads elsewhere.
-                ask === 2 ? null : multiply(rest, rational(10 ** placesOf(x.value))),
+                // Only a single digit after the point counts tenths; and where the tenths are printed and the wholes
+                // asked for, taking tenths for ones leads elsewhere.
+                ask === 2 || placesOf(x.value) > 1 ? null : multiply(rest, rational(10)),
               ],
-              ['decimals.point-forgotten', ask === 0 ? x.n * (10 ** placesOf(x.value) / x.d) : null],
+              [
+                'decimals.point-forgotten',
+                ask === 0
+                  ? x.n * (10 ** placesOf(x.value) / x.d)
+                  : ask === 1 && placesOf(x.value) > 1
+                    ? multiply(rest, rational(10 ** placesOf(x.value)))
+                    : null,
+              ],
               ['decimals.hundredths-as-tenths', ask === 1 ? multiply(rest, TENTH) : null],
               ['missing.adds-all', ask === 2 ? add(x.value, rest) : null],
               ['decimals.rounds-up-always', ask === 1 ? null : whole + 1],
@@ -82,7 +90,7 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
               ['fractions.whole-as-one-part', x.n > x.d ? floor(x.value) + (count % scale) : null],
               ['decimals.hundredths-as-tenths', count * 10],
               ['decimals.hundredths-as-tenths', scale === 100 && count % 10 === 0 ? count / 10 : null],
-              ['decimals.place-missed', x.n < x.d ? x.value : null],
+              ['decimals.place-missed', x.n < x.d ? rational(count, 10) : null],
             ],
             uses: `counts the ${x.parts(scale)} in ${x.text}`,
           };

@@ -72,7 +72,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
             strategy: [`${x.text} × ${x.t(by)} = ${x.t(multiply(x.value, rational(by)))}`],
             slips: [
               ['decimals.place-missed', by * 10],
-              ['decimals.place-missed', by / 10],
+              ['decimals.place-missed', by > 10 ? by / 10 : null],
             ],
             uses: `scales ${x.text} up`,
           };
@@ -109,7 +109,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
           const answer = divide(x.value, rational(by));
           const tenth = x.t(divide(x.value, rational(10)), form);
           return {
-            text: `${x.text} ÷ ${x.t(by)}`,
+            text: `${x.text} ÷ ${x.t(by, 'whole')}`,
             value: answer,
             form,
             expression: `${x.expr} / ${by}`,

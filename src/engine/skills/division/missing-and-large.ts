@@ -1,7 +1,8 @@
 // Missing numbers, large round numbers and two-digit divisors.
-import { multiply, rational } from '../../numbers/rational.js';
+import { add, multiply, rational } from '../../numbers/rational.js';
 import { divideDigits } from '../../questions/slips/quotients.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
+import { writtenOne } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { divideStory, withStory } from '../retold.js';
 
@@ -44,7 +45,7 @@ export const FURTHER_DIVISION_SKILLS: readonly Skill[] = [
             strategy: [`${k} × ${x.text} = ${x.t(answer)}`],
             slips: [
               ['divide.not-undone', x.n % (k * x.d) === 0 ? x.n / k / x.d : null],
-              ['times.as-plus', rational(x.n + k * x.d, x.d)],
+              ['times.as-plus', add(x.value, multiply(writtenOne(x.value, x.form), rational(k)))],
               ['times.neighbour', multiply(x.value, rational(k - 1))],
             ],
             uses: `finds what gives ${x.text} when divided`,
@@ -167,7 +168,7 @@ export const FURTHER_DIVISION_SKILLS: readonly Skill[] = [
             slips: [
               ['times.step-forgotten', x.n / a],
               ['times.step-forgotten', x.n / b],
-              ['times.zero-count', q * 10],
+              ['times.zero-count', x.n % 10 === 0 ? q * 10 : null],
               ['divide.neighbour', q + 1],
             ],
             uses: `divides ${x.text} by ${d}`,

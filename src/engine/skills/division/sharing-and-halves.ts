@@ -2,6 +2,7 @@
 import { add, divide, multiply, rational, toNumber } from '../../numbers/rational.js';
 import { divideDigits } from '../../questions/slips/quotients.js';
 import { numericTemplate, type Sketch, type Subject } from '../sketch.js';
+import { writtenOne } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { countables, storyName } from '../story.js';
 
@@ -275,7 +276,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
           strategy: [`${x.text} × 1 = ${x.text}`],
           slips: [
             ['divide.as-minus', toNumber(x.value) > 1 ? add(x.value, rational(-1)) : null],
-            ['divide.one-or-self', 1],
+            ['divide.one-or-self', writtenOne(x.value, x.form)],
           ],
           uses: `divides ${x.text} by one`,
         }),

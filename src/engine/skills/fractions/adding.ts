@@ -58,7 +58,12 @@ function addOrTake(x: Subject, other: Rational, sign: 1 | -1, features: Sketch['
           : blind
             ? 'fractions.subtract-tops-bottoms'
             : 'fractions.parts-as-number',
-        blind ? writtenValue(blind) : Math.abs(x.n - other.n),
+        blind === null
+          ? Math.abs(x.n - other.n)
+          : // Taking away leaves no more than there was.
+            sign === -1 && x.n > x.d && compare(writtenValue(blind), x.value) > 0
+            ? null
+            : writtenValue(blind),
       ],
       [
         other.d === 1 ? 'fractions.whole-as-one-part' : 'fractions.not-renamed',

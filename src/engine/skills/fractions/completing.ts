@@ -97,7 +97,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
             ],
             slips: [
               ['decimals.whole-too-many', add(answer, rational(1))],
-              ['fractions.complement-of-top', subtract(x.value, rational(next - 1))],
+              ['fractions.complement-of-top', add(rational(over), subtract(x.value, rational(next - 1)))],
               ['exact.part-kept', add(rational(1 + over), subtract(x.value, rational(next - 1)))],
             ],
             uses: `completes ${x.text} to ${next + over}`,
@@ -149,7 +149,10 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
                 : [`${up ? x.n + 1 : x.n - 1}/${x.d} = ${x.t(answer)}`]),
             ],
             slips: [
-              ['fractions.add-tops-bottoms', up ? rational(x.n + 1, 2 * x.d) : null],
+              [
+                'fractions.add-tops-bottoms',
+                up ? add(rational(floor(x.value)), rational((x.n % x.d) + 1, 2 * x.d)) : null,
+              ],
               [
                 'fractions.steps-by-whole',
                 up ? add(x.value, rational(1)) : x.n > x.d ? subtract(x.value, rational(1)) : null,

@@ -29,10 +29,7 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
           const story = x.d <= 12 && x.n <= 12 * x.d && x.rng.chance(0.3);
           return {
             text: story
-              ? `${k} children share ${x.text} of a cake equally. What part of a cake does each get?`.replace(
-                  x.n > x.d ? ' of a cake equally' : '\u0000',
-                  ' cakes equally',
-                )
+              ? `${k} children share ${x.text} ${x.n > x.d ? 'cakes' : 'of a cake'} equally. ${x.n > k * x.d ? 'How many cakes' : 'What part of a cake'} does each get?`
               : `${x.text} ÷ ${k}`,
             value: answer,
             expression: `${x.expr} / ${k}`,

@@ -115,7 +115,8 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
         make: (x) => {
           const k = x.rng.int(3, 8);
           const answer = multiply(x.value, rational(k));
-          const story = x.d <= 12 && x.n <= 12 * x.d && x.rng.chance(0.25);
+          // Cups come in halves, thirds, quarters and eighths.
+          const story = [2, 3, 4, 8].includes(x.d) && x.n <= 3 * x.d && x.rng.chance(0.25);
           return {
             text: story
               ? `One cake needs ${x.text} of a cup of sugar. How many cups do ${k} cakes need?`.replace(

@@ -30,10 +30,7 @@ export const NAMING_SKILLS: readonly Skill[] = [
             // Read straight off the print.
             features: { rule: true, adjust: bottom ? -0.6 : -0.7 },
             strategy: [bottom ? `${x.d} parts make one whole` : `${x.n} of ${x.d} parts`],
-            slips: [
-              ['fractions.top-for-bottom', bottom ? x.n : x.d],
-              [bottom ? 'fractions.part-to-rest' : 'fractions.part-left', x.d - x.n],
-            ],
+            slips: [['fractions.top-for-bottom', bottom ? x.n : x.d]],
             uses: `reads ${x.text}`,
           };
         },

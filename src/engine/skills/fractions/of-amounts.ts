@@ -23,7 +23,10 @@ function fractionOf(x: Subject, top: number, bottom: number, features: Sketch['f
     slips: [
       ['fractions.one-part-only', top > 1 ? part : null],
       ['fractions.part-left', subtract(x.value, answer)],
-      ['fractions.takes-top', top > 1 ? divide(x.value, rational(top)) : null],
+      [
+        'fractions.takes-top',
+        top > 1 && (x.form !== 'whole' || x.n % top === 0) ? divide(x.value, rational(top)) : null,
+      ],
       [
         'divide.as-minus',
         top === 1 && x.value.n > bottom * x.value.d ? subtract(x.value, rational(bottom)) : null,

@@ -195,7 +195,7 @@ const shareOut = templateOf<readonly [bottom: number, people: number]>({
     ],
     slips: slipsOf([
       ['fractions.divides-wrong-way', rational(people, bottom)],
-      ['times.as-plus', rational(1, bottom + people)],
+      ['fractions.multiplies-both', rational(1, bottom)],
     ]),
   }),
 });

@@ -1,8 +1,9 @@
 // The quantity from its fraction.
-import { divide, multiply, rational } from '../../numbers/rational.js';
+import { add, divide, multiply, rational } from '../../numbers/rational.js';
 import { PARTS } from './common-parts.js';
 import { isProper, properFraction } from './draw-fraction.js';
 import { numericTemplate } from '../sketch.js';
+import { writtenOne } from '../parts.js';
 import type { Skill } from '../skill.js';
 
 /** The skills on the quantity from its fraction. */
@@ -51,7 +52,7 @@ export const WHOLE_FROM_PART_SKILLS: readonly Skill[] = [
             strategy: [`${b} × ${x.text} = ${x.t(answer)}`],
             slips: [
               ['divide.not-undone', divide(x.value, rational(b))],
-              ['times.as-plus', rational(x.n + b * x.d, x.d)],
+              ['times.as-plus', add(x.value, multiply(writtenOne(x.value, x.form), rational(b)))],
               ['times.neighbour', multiply(x.value, rational(b - 1))],
             ],
             uses: `takes ${x.text} as part of a whole`,

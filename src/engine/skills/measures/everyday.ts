@@ -90,7 +90,7 @@ const inBlocks = templateOf<readonly [things: (typeof THINGS)[number], long: num
     const short = rng.int(2, 9);
     return [rng.pick(THINGS), short + rng.int(2, 8), short];
   },
-  on: onWhole(5, 60, (n, rng) => [rng.pick(THINGS), n, rng.int(2, n - 2)]),
+  on: onWhole(5, 60, (n, rng) => [rng.pick(THINGS), n, rng.int(Math.max(2, Math.ceil(n / 3)), n - 2)]),
   draft: ([[a, b], long, short], { locale }) => ({
     text: `${a.replace('a', 'A')} is ${long} blocks long and ${b} ${short}. How many blocks longer is ${a.replace('a ', 'the ')}?`,
     answer: wholeAnswer(long - short, locale),

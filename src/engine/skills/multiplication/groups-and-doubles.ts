@@ -2,6 +2,7 @@
 import { add, multiply, rational } from '../../numbers/rational.js';
 import type { Sketch, Subject } from '../sketch.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
+import { writtenOne } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
 
@@ -32,7 +33,7 @@ function double(x: Subject, features: Sketch['features']): Sketch {
         ? [`5 + 5 = 10`, `${x.n - 5} + ${x.n - 5} = ${2 * x.n - 10}`, `10 + ${2 * x.n - 10} = ${2 * x.n}`]
         : [`${x.text} + ${x.text} = ${x.t(answer)}`],
     slips: [
-      ['times.adds-two', asked === 'plus' ? null : add(x.value, TWO)],
+      ['times.adds-two', asked === 'plus' ? null : add(x.value, multiply(writtenOne(x.value, x.form), TWO))],
       [
         x.d > 1 ? 'decimals.whole-part-only' : leading === 10 ? 'times.tens-only' : 'times.largest-only',
         splits ? add(rational(2 * big), small) : null,
@@ -283,7 +284,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
               by === 0
                 ? [['times.zero-keeps', x.value]]
                 : [
-                    ['times.one-adds', add(x.value, rational(1))],
+                    ['times.one-adds', add(x.value, writtenOne(x.value, x.form))],
                     ['times.zero-one-mixed', 0],
                   ],
             uses: `multiplies ${x.text} by ${by}`,

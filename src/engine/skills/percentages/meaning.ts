@@ -30,7 +30,7 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
           return {
             text:
               ask === 0
-                ? `${x.text} of 100 ${thing} are green. What percent are green?`
+                ? `${x.text} of 100 ${thing} ${x.n === 1 ? 'is' : 'are'} green. What percent are green?`
                 : ask === 1
                   ? `${x.text}% + ?% = 100%`
                   : `${x.text}% of the ${thing} are blue. What percent are not blue?`,
@@ -173,7 +173,7 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
               : [
                   ['percent.as-amount', x.n],
                   ['decimals.place-missed', d === 100 ? x.n * 10 : null],
-                  ['divide.neighbour', (x.n * d) / 100 + 1],
+                  ['divide.neighbour', d === 100 ? null : (x.n * d) / 100 + 1],
                 ],
             uses: `writes ${x.text}% in another way`,
           };

@@ -155,6 +155,10 @@ export const PERCENT_OF_SKILLS: readonly Skill[] = [
           const sketch = percentOf(x, percent, { story: true, size: percent > 50 ? 0.5 : 0 });
           return {
             ...sketch,
+            // People and trees come whole, in wrong answers too.
+            slips: sketch.slips.filter(
+              ([, wrong]) => wrong === null || typeof wrong !== 'object' || wrong.d === 1,
+            ),
             text: x.pick([
               `${percent}% of ${x.text} people are children. How many children is that?`,
               `${percent}% of ${x.text} trees are figs. How many fig trees is that?`,

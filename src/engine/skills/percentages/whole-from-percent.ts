@@ -1,5 +1,5 @@
 // The whole from a percent of it, and the percent from a part.
-import { add, divide, floor, multiply, rational } from '../../numbers/rational.js';
+import { divide, floor, multiply, rational } from '../../numbers/rational.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
@@ -49,7 +49,7 @@ export const WHOLE_FROM_PERCENT_SKILLS: readonly Skill[] = [
             slips: [
               ['divide.not-undone', divide(x.value, rational(by))],
               ['percent.times-it', multiply(x.value, rational(percent))],
-              ['percent.as-amount', add(x.value, rational(percent))],
+              ['percent.as-amount', percent],
             ],
             uses: `takes ${x.text} as ${percent}% of a whole`,
           };

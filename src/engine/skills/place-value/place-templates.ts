@@ -189,8 +189,8 @@ export function compose(range: NumberRange): Template {
         slips: wholeSlips(
           [
             ['place.zero-lost', Number(counts.map(({ count }) => count).join(''))],
-            ['place.reversed', Number(String(n).split('').reverse().join(''))],
-            ['place.written-as-heard', n < 1000 ? Number(parts.join('')) : null],
+            ['place.reversed', n % 10 === 0 ? null : Number(String(n).split('').reverse().join(''))],
+            ['place.written-as-heard', n < 1000 ? Number(told.map(({ part }) => part).join('')) : null],
           ],
           locale,
         ),

@@ -129,7 +129,10 @@ function riddle(places: number) {
         ],
         slips: wholeSlips(
           [
-            ['place.reversed', joined([...digits.slice(0, -2), ones, tens])],
+            [
+              'place.reversed',
+              places === 2 && ones === 0 ? null : joined([...digits.slice(0, -2), ones, tens]),
+            ],
             ['rule.one-step', joined([...digits.slice(0, -1), tens])],
             ['fact.one-out', ones === 9 ? n - 1 : n + 1],
           ],

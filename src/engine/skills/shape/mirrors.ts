@@ -52,7 +52,7 @@ const imageColumn = templateOf<readonly [column: number, row: number]>({
   id: 'image',
   free: (rng) => [rng.int(1, 3), rng.int(1, 4)],
   draft: ([column, row], { locale }) => ({
-    text: `The columns count from the left. In which column is the mirror image of the dark square?`,
+    text: `Count the columns from the left. In which column is the mirror image of the dark square?`,
     answer: wholeAnswer(7 - column, locale),
     expression: `6 + 1 - ${column}`,
     features: { drawn: true, extraSteps: 0.5 },

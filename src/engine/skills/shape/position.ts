@@ -312,10 +312,15 @@ function move(low: number, high: number) {
         text: `Point ${pair(x, y)} moves ${right(across)} and ${up(along)}. Where is it now?`,
         right: pair(x + across, y + along),
         accepts: typed(x + across, y + along),
-        wrong: [
-          ['position.swapped', pair(x + along, y + across)],
-          ['position.wrong-way', pair(x - across, y - along)],
-        ],
+        // Where no minus signs are known yet, a wrong point is one that the grid has.
+        wrong: (
+          [
+            ['position.swapped', x + along, y + across],
+            ['position.wrong-way', x - across, y - along],
+          ] as const
+        )
+          .filter(([, left, height]) => low < 0 || Math.min(left, height) >= 0)
+          .map(([misconception, left, height]) => [misconception, pair(left, height)] as const),
         features: { extraSteps: 1 + (x < 0 !== x + across < 0 ? 1 : 0), size: across < 0 ? 0.4 : 0 },
         strategy: [
           `Sideways changes the first number: ${formatSigned(x)} becomes ${formatSigned(x + across)}`,
@@ -390,7 +395,7 @@ const apart = templateOf<readonly [shared: number, low: number, high: number, up
       ],
       slips: wholeSlips(
         [
-          ['position.sign-lost', Math.abs(high + low)],
+          ['position.sign-lost', high + low === 0 ? null : Math.abs(high + low)],
           ['negative.zero-counted', high - low + 1],
         ],
         locale,

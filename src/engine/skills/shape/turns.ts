@@ -56,7 +56,11 @@ function turn(
     ],
     slips: [
       { misconception: 'shape.other-direction', answer: wordAnswer(wind(start - sign * quarters)) },
-      { misconception: 'shape.half-turn-quarter', answer: wordAnswer(wind(end - sign)) },
+      // One quarter turn too few leaves nothing of a quarter turn; then it is one too many.
+      {
+        misconception: 'shape.half-turn-quarter',
+        answer: wordAnswer(wind(quarters === 1 ? end + sign : end - sign)),
+      },
     ],
   };
 }
@@ -121,7 +125,7 @@ function turnDegrees(part: Quantity, unit: 'turn' | 'right-angle', { locale }: T
     ],
     slips: [
       ...(isFraction && n > 1 ? [{ misconception: 'part.one-only' as const, answer: answer(one) }] : []),
-      ...((100 * n) % d === 0
+      ...(unit === 'turn' && (100 * n) % d === 0
         ? [{ misconception: 'shape.full-turn-hundred' as const, answer: answer(rational(100 * n, d)) }]
         : []),
       { misconception: 'shape.wrong-total', answer: answer(multiply(part.value, rational(180))) },

@@ -62,7 +62,7 @@ function arrival(
   const isUnclear = (time: number) => time % 1440 >= 600 && time % 1440 < 780;
   const start = isUnclear(leaving) || isUnclear(leaving + minutes + wait + second) ? leaving + 420 : leaving;
   const end = (start + minutes + wait + second) % 1440;
-  const vehicle = rng.pick(['bus', 'train', 'ferry', 'tram']);
+  const vehicle = rng.pick(minutes > 140 ? ['bus', 'train', 'ferry'] : ['bus', 'train', 'ferry', 'tram']);
   const parts = wait > 0;
   const total = minutes + wait + second;
   // What a child writes who adds the minutes as if an hour had a hundred of them.

@@ -215,7 +215,9 @@ export function fullOnes(total: number, pair: UnitPair, { locale }: TemplateCont
       ...(rest === 0 ? [] : [`${rest} left over, too few for another one`]),
     ],
     slips: [
-      { misconception: 'group.rounds-up', answer: wholeAnswer(large + 1, locale) },
+      ...(rest > 0
+        ? [{ misconception: 'group.rounds-up' as const, answer: wholeAnswer(large + 1, locale) }]
+        : []),
       {
         misconception: pair.factor === 60 ? ofHundred(pair) : 'time.ten-in-group',
         answer: wholeAnswer(Math.floor(total / (pair.factor === 60 ? 100 : 10)), locale),
