@@ -1,5 +1,15 @@
 // Adding and subtracting fractions: like, related and unlike parts.
-import { add, compare, floor, lcm, type Rational, rational, subtract, ZERO } from '../../numbers/rational.js';
+import {
+  add,
+  compare,
+  equals,
+  floor,
+  lcm,
+  type Rational,
+  rational,
+  subtract,
+  ZERO,
+} from '../../numbers/rational.js';
 import {
   addOverLargerBottom,
   addTopsAndBottoms,
@@ -60,8 +70,10 @@ function addOrTake(x: Subject, other: Rational, sign: 1 | -1, features: Sketch['
             : 'fractions.parts-as-number',
         blind === null
           ? Math.abs(x.n - other.n)
-          : // Taking away leaves no more than there was.
-            sign === -1 && x.n > x.d && compare(writtenValue(blind), x.value) > 0
+          : // Taking a part away from a mixed number leaves something, and no more than there was.
+            sign === -1 &&
+              x.n > x.d &&
+              (compare(writtenValue(blind), x.value) > 0 || equals(writtenValue(blind), ZERO))
             ? null
             : writtenValue(blind),
       ],
