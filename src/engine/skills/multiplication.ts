@@ -7,6 +7,7 @@ import { SHORTCUT_SKILLS } from './multiplication/shortcuts.js';
 import { SPLITTING_SKILLS } from './multiplication/splitting.js';
 import { SQUARE_SKILLS } from './multiplication/squares.js';
 import { TABLE_SKILLS } from './multiplication/tables.js';
+import { RATE_SKILLS } from './multiplication/rates.js';
 import { RATIO_SKILLS } from './multiplication/ratios.js';
 import { ESTIMATE_SKILLS } from './multiplication/estimates.js';
 import type { Skill } from './skill.js';
@@ -22,5 +23,6 @@ export const MULTIPLICATION_SKILLS: readonly Skill[] = [
   ...FACTOR_SKILLS,
   ...SQUARE_SKILLS,
   ...RATIO_SKILLS,
+  ...RATE_SKILLS,
   ...ESTIMATE_SKILLS,
 ];

@@ -8,6 +8,7 @@ import { ROMAN_SKILLS } from './place-value/roman-numerals.js';
 import { FIRST_COUNTING_SKILLS } from './place-value/first-counting.js';
 import { NEGATIVE_SKILLS } from './place-value/negative-numbers.js';
 import { BUNDLE_SKILLS } from './place-value/bundles.js';
+import { MARKED_LINE_SKILLS } from './place-value/marked-lines.js';
 import { DIGIT_SKILLS } from './place-value/digits.js';
 import { RIDDLE_SKILLS } from './place-value/riddles.js';
 import type { Skill } from './skill.js';
@@ -22,6 +23,7 @@ export const PLACE_VALUE_SKILLS: readonly Skill[] = [
   ...FIRST_COUNTING_SKILLS,
   ...NEGATIVE_SKILLS,
   ...BUNDLE_SKILLS,
+  ...MARKED_LINE_SKILLS,
   ...RIDDLE_SKILLS,
   ...DIGIT_SKILLS,
 ];
