@@ -158,6 +158,11 @@ export const PLACE_VALUE_MISCONCEPTIONS = {
     help: 'Look for a smaller letter in front of a larger one first: it is taken away.',
     source: COMMON,
   },
+  'roman.four-alike': {
+    does: 'writes the same letter four times instead of a smaller letter before a larger one',
+    help: 'Lay letter cards: in place of a fourth card alike, put one smaller letter before the next larger one, as in IV and IX.',
+    source: COMMON,
+  },
   'roman.letters-mixed': {
     does: 'mixes up the worth of two Roman letters',
     help: 'Make a strip with I, V, X, L, C, D, M and their numbers and keep it in view.',

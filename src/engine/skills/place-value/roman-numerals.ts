@@ -105,7 +105,7 @@ function write(range: NumberRange): Template {
     on: onWhole(range.from, range.to, (n) => n),
     draft: (n, { locale }) => {
       const slips: DraftSlip[] = TAKES_AWAY.test(toRoman(n))
-        ? [{ misconception: 'roman.always-adds', answer: wordAnswer(onlyAdding(n)) }]
+        ? [{ misconception: 'roman.four-alike', answer: wordAnswer(onlyAdding(n)) }]
         : [];
       const mixed = lettersMixed(toRoman(n));
       if (mixed !== null) slips.push({ misconception: 'roman.letters-mixed', answer: wordAnswer(mixed) });
