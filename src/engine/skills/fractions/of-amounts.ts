@@ -220,7 +220,7 @@ export const FRACTION_OF_SKILLS: readonly Skill[] = [
               ['fractions.one-part-only', x.n > 1 ? k : null],
               ['fractions.part-left', amount - answer],
               ['fractions.takes-top', x.n > 1 && amount % x.n === 0 ? amount / x.n : null],
-              ['divide.as-minus', amount - x.d > 0 ? amount - x.d : null],
+              ['divide.as-minus', x.n === 1 && amount > x.d ? amount - x.d : null],
             ],
             uses: `finds ${x.text} of ${amount}`,
           };

@@ -112,7 +112,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
   },
   {
     id: 'mult.common',
-    title: 'Highest common factor and lowest common multiple',
+    title: 'Highest (greatest) common factor and lowest (least) common multiple',
     year: 6,
     fluentYear: 6,
     strand: 'multiplication',
