@@ -167,7 +167,7 @@ const busStory = templateOf<readonly [a: number, off: number, on: number]>({
       text: telling.pick([
         `A train has ${say(a)} people. ${off} get off and ${on} get on. How many now?`,
         `${name} has ${say(a)} stickers, gives away ${off} and gets ${on}. How many now?`,
-        `A shelf has ${say(a)} books. ${off} go out and ${on} come back. How many now?`,
+        `A shelf has ${say(a)} books. ${off} are taken out and ${on} are put in. How many now?`,
       ]),
       answer: wholeAnswer(left + on, locale),
       expression: `${a} - ${off} + ${on}`,

@@ -18,7 +18,8 @@ import {
 } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 
-const OBJECTS = ['pencil', 'crayon', 'key', 'leaf', 'spoon', 'ribbon'];
+// Only things that can be 2 to 9 cm long.
+const OBJECTS = ['pencil', 'crayon', 'key', 'leaf', 'stick', 'ribbon'];
 
 function readRuler(from: number, to: number, { rng, locale }: TemplateContext): Draft {
   const object = rng.pick(OBJECTS);
