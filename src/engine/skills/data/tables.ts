@@ -1,7 +1,7 @@
 // Reading tables, timetables and line plots.
 import type { FigureSpec } from '../../figures/figure.js';
 import { formatClock, formatMixed, formatWhole } from '../../numbers/format.js';
-import { add, rational, subtract, toValue } from '../../numbers/rational.js';
+import { add, rational, subtract } from '../../numbers/rational.js';
 import { clockAnswer, durationAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import type { Rng } from '../../random/rng.js';
@@ -233,7 +233,8 @@ const totalOf = templateOf<readonly [plot: Plot, at: number]>({
         `${locale.spelling.metre}s`,
       ),
       answer: quantityAnswer(total, 'fraction', locale, 'm'),
-      expression: `${count} * (${toValue(each)})`,
+      // Not "4 * (1/4)", which would be drawn as a quarter of 4: the ribbons are 4 quarters.
+      expression: `${count} * ${at + 1} / ${shown.d}`,
       features: { drawn: true, extraSteps: 1, unlike: total.d > 1 },
       strategy: [`There are ${count} of them: ${count} × ${say(each)} = ${say(total)}`],
       slips: [
