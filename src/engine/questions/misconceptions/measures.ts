@@ -93,6 +93,11 @@ export const MEASURE_MISCONCEPTIONS = {
     help: 'Fence or lawn? Around is counted in lengths, inside in squares.',
     source: AREA,
   },
+  'meas.two-perimeters': {
+    does: 'adds the distances around the two rectangles instead of the spaces inside them',
+    help: 'Shade both insides and count squares: the edges do not matter here.',
+    source: AREA,
+  },
   'meas.area-as-perimeter': {
     does: 'takes the area for the distance around the shape',
     help: 'Fence or lawn? Around is counted in lengths, inside in squares.',

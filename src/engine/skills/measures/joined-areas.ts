@@ -27,7 +27,7 @@ const lShape = templateOf<Joined>({
       [
         ['meas.one-rectangle', a * b],
         ['meas.sides-added', a + b + c + d],
-        ['meas.perimeter-for-area', 2 * (a + b) + 2 * (c + d)],
+        ['meas.two-perimeters', 2 * (a + b) + 2 * (c + d)],
       ],
       'cm²',
       locale,
@@ -136,7 +136,7 @@ const parallelogram = templateOf<readonly [base: number, height: number]>({
     slips: unitSlips(
       [
         ['area.half-forgotten', (base * height) / 2],
-        ['meas.perimeter-for-area', 2 * (base + height)],
+        ['times.as-plus', base + height],
       ],
       'cm²',
       locale,
