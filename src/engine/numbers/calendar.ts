@@ -1,5 +1,6 @@
 // Calendar arithmetic on ISO dates ("2026-03-09"), Gregorian throughout, years 0001 to 9999. It never asks what day it
 // is today and knows no time zones: a date here is a square on the wall calendar.
+import type { LocaleId } from './locale.js';
 
 export const DAY_NAMES = [
   'Monday',
@@ -123,4 +124,9 @@ export function monthName(month: number): string {
   const name = MONTH_NAMES[month - 1];
   if (name === undefined) throw new RangeError(`there is no month ${month}`);
   return name;
+}
+
+/** "10 March", or "March 10" as American readers write it. */
+export function dayAndMonth(day: number, month: string, locale: LocaleId): string {
+  return locale === 'en-US' ? `${month} ${day}` : `${day} ${month}`;
 }

@@ -119,6 +119,8 @@ describe('planDay', () => {
     expect(today.sentence).toBe(
       `Tuesday 10 March, week 7 of Term 1: a board about ${today.number.text}; 1 topic is due again.`,
     );
+    const american = plan({ settings: { years: [4, 5], locale: 'en-US' } });
+    expect(american.sentence).toMatch(/^Tuesday, March 10, week 7 of Term 1: /);
     expect(today).toMatchObject({ schoolDay: 29, nextSchoolDay: '2026-03-11', place: 'week 7 of Term 1' });
   });
 

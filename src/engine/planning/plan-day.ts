@@ -1,6 +1,6 @@
 // One day's plan: is there school, which number, what is due, and the seeds from which the boards are made.
 import type { ClassModel } from '../learning/class-model.js';
-import { dateOf, dayNameOf, monthName, parseIsoDate } from '../numbers/calendar.js';
+import { dayAndMonth, dateOf, dayNameOf, monthName, parseIsoDate } from '../numbers/calendar.js';
 import type { BoardSide } from '../activities/board/board.js';
 import { type DayNumber } from '../numbers/day-number.js';
 import type { LocaleId } from '../numbers/locale.js';
@@ -90,6 +90,7 @@ export function planDay(request: DayRequest): DayPlanResult {
       ? null
       : 0;
   const place = placeInTerm(calendar.value, date)?.text ?? null;
+  const spoken = (day: string) => spokenDate(day, settings.locale);
   const next = hasTerms ? nextSchoolDay(calendar.value, date) : null;
   return {
     ok: true,
@@ -99,7 +100,9 @@ export function planDay(request: DayRequest): DayPlanResult {
       place,
       nextSchoolDay: next,
       sentence:
-        schoolDay === null ? noSchoolSentence(date, next) : schoolSentence(date, place, number, due.length),
+        schoolDay === null
+          ? noSchoolSentence(spoken(date), next === null ? null : spoken(next))
+          : schoolSentence(place ? `${spoken(date)}, ${place}` : spoken(date), number, due.length),
       number,
       due,
       boards: (['front', 'back'] as const).map((side) => ({ side, seed: daySeed(seed, date, side) })),
@@ -112,14 +115,13 @@ export function daySeed(seed: number, date: string, side: BoardSide): number {
   return hashText(`${seed}/${date}/${side}`) >>> 1 || 1;
 }
 
-/** "Tuesday 10 March" */
-export function spokenDate(date: string): string {
+/** "Tuesday 10 March", or "Tuesday, March 10" in the United States. */
+function spokenDate(date: string, locale: LocaleId): string {
   const { day, month } = dateOf(date);
-  return `${dayNameOf(date)} ${day} ${monthName(month)}`;
+  return `${dayNameOf(date)}${locale === 'en-US' ? ',' : ''} ${dayAndMonth(day, monthName(month), locale)}`;
 }
 
-function schoolSentence(date: string, place: string | null, number: DayNumber, due: number): string {
-  const when = place ? `${spokenDate(date)}, ${place}` : spokenDate(date);
+function schoolSentence(when: string, number: DayNumber, due: number): string {
   const back =
     due === 0
       ? 'nothing needs bringing back'
@@ -129,8 +131,8 @@ function schoolSentence(date: string, place: string | null, number: DayNumber, d
   return `${when}: a board about ${number.text}; ${back}.`;
 }
 
-function noSchoolSentence(date: string, next: string | null): string {
-  return `${spokenDate(date)} has no school; ${next ? `the next school day is ${spokenDate(next)}` : 'no later school day is set'}.`;
+function noSchoolSentence(day: string, next: string | null): string {
+  return `${day} has no school; ${next ? `the next school day is ${next}` : 'no later school day is set'}.`;
 }
 
 function refuse(code: PlanError['code'], message: string, hint: string): { ok: false; error: PlanError } {

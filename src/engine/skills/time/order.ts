@@ -1,5 +1,5 @@
 // Order in time: what lasts longest, yesterday and tomorrow, months of the year, a month on a calendar.
-import { DAY_NAMES, daysInMonth, monthName } from '../../numbers/calendar.js';
+import { DAY_NAMES, dayAndMonth, daysInMonth, monthName } from '../../numbers/calendar.js';
 import { wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { offered, worded } from '../offered.js';
@@ -172,7 +172,7 @@ const whichWeekday = templateOf<Page>({
   on: onWhole(1, 28, (n, rng) => ({ month: rng.int(0, 11), first: rng.int(1, 7), date: n })),
   draft: (on, { locale }) => ({
     ...worded({
-      text: `On which weekday is ${dateText(on.date, nameAt(on.month), locale.id)} on the calendar?`,
+      text: `On which weekday is ${dayAndMonth(on.date, nameAt(on.month), locale.id)} on the calendar?`,
       right: weekdayOf(on.first, on.date),
       wrong: besideInWeek(on.first, on.date, locale.id === 'en-US').map(
         (date) => ['graph.other-point', weekdayOf(on.first, date)] as const,
@@ -185,15 +185,11 @@ const whichWeekday = templateOf<Page>({
   }),
 });
 
-function dateText(date: number, month: string, localeId: string): string {
-  return localeId === 'en-US' ? `${month} ${date}` : `${date} ${month}`;
-}
-
 const daysLater = templateOf<readonly [page: Page, gap: number]>({
   id: 'days-later',
   free: (rng) => [{ month: rng.int(0, 11), first: rng.int(1, 7), date: rng.int(1, 14) }, rng.int(3, 14)],
   draft: ([on, gap], { locale }) => ({
-    text: `How many days is it from ${dateText(on.date, nameAt(on.month), locale.id)} to ${dateText(on.date + gap, nameAt(on.month), locale.id)}?`,
+    text: `How many days is it from ${dayAndMonth(on.date, nameAt(on.month), locale.id)} to ${dayAndMonth(on.date + gap, nameAt(on.month), locale.id)}?`,
     answer: wholeAnswer(gap, locale),
     expression: `${on.date + gap} - ${on.date}`,
     features: { drawn: true, size: gap / 10, carries: (on.date + gap) % 10 < on.date % 10 ? 1 : 0 },
@@ -227,8 +223,8 @@ const weekLater = templateOf<readonly [page: Page, weeks: number, back: boolean]
       ['time.day-counted-twice', to - way],
     ] as const;
     return {
-      text: `It is ${dateText(on.date, nameAt(on.month), locale.id)}. What date ${back ? 'was' : 'is'} it ${many(weeks, 'week')} ${back ? 'ago' : 'from now'}?`,
-      answer: { kind: 'word', text: dateText(to, nameAt(on.month), locale.id), value: null },
+      text: `It is ${dayAndMonth(on.date, nameAt(on.month), locale.id)}. What date ${back ? 'was' : 'is'} it ${many(weeks, 'week')} ${back ? 'ago' : 'from now'}?`,
+      answer: { kind: 'word', text: dayAndMonth(to, nameAt(on.month), locale.id), value: null },
       accepts: [String(to), `${to} ${nameAt(on.month)}`],
       expression: null,
       features: { drawn: true, extraSteps: weeks - 1, adjust: back ? 0.3 : 0 },
@@ -237,7 +233,7 @@ const weekLater = templateOf<readonly [page: Page, weeks: number, back: boolean]
       ],
       slips: slips.map(([misconception, date]) => ({
         misconception,
-        answer: { kind: 'word' as const, text: dateText(date, nameAt(on.month), locale.id), value: null },
+        answer: { kind: 'word' as const, text: dayAndMonth(date, nameAt(on.month), locale.id), value: null },
       })),
       figure: page(on, locale.id === 'en-US', true),
     };
