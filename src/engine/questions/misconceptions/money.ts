@@ -4,7 +4,7 @@ import { COMMON } from './common.js';
 
 export const MONEY_MISCONCEPTIONS = {
   'money.coins-counted': {
-    does: 'counts how many coins there are, whatever each one is worth',
+    does: 'counts how many pieces of money there are, whatever each one is worth',
     help: 'Touch each coin and say its value, then the running total: 20, 40, 50.',
     source: COMMON,
   },

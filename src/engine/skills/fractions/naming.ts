@@ -130,8 +130,9 @@ export const NAMING_SKILLS: readonly Skill[] = [
             slips:
               ask === 1
                 ? [
-                    ['fractions.whole-as-one-part', rational(rest.n + whole, rest.d)],
+                    // For 1 3/4 both are the printed 1 again, and repeating that is the likelier.
                     ['part.rest-given', whole],
+                    ['fractions.whole-as-one-part', rational(rest.n + whole, rest.d)],
                     ['fractions.whole-kept', x.value],
                   ]
                 : [

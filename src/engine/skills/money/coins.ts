@@ -1,7 +1,7 @@
 // Coins and notes: what they are worth together, and how to make an amount with few of them.
 import { formatWhole } from '../../numbers/format.js';
 import type { Locale } from '../../numbers/locale.js';
-import { rational } from '../../numbers/rational.js';
+import { add, type Rational, rational } from '../../numbers/rational.js';
 import { moneyAnswer, wholeAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import { storyName } from '../story.js';
@@ -60,7 +60,7 @@ function countPieces(values: readonly number[], { locale }: TemplateContext): Dr
     },
     strategy: ['Start with the largest', ...runningTotals(sorted, 0, locale)],
     slips: [
-      { misconception: 'money.coins-counted', answer: moneyAnswer(rational(sorted.length, 100), locale) },
+      { misconception: 'money.coins-counted', answer: moneyAnswer(countedOneByOne(sorted), locale) },
       {
         misconception: 'money.piece-missed',
         answer: moneyAnswer(rational(total - (sorted[sorted.length - 1] ?? 0), 100), locale),
@@ -68,6 +68,11 @@ function countPieces(values: readonly number[], { locale }: TemplateContext): Dr
     ],
     figure: figureOf(sorted, locale),
   };
+}
+
+/** Pieces counted one by one: as dollars or pounds where all are, as cents or pence where small ones are among them. */
+function countedOneByOne(values: readonly number[]): Rational {
+  return rational(values.length, values.every((value) => value >= 100) ? 1 : 100);
 }
 
 function addPieces(
@@ -89,7 +94,7 @@ function addPieces(
     slips: [
       {
         misconception: 'money.coins-counted',
-        answer: moneyAnswer(rational(start + sorted.length, 100), locale),
+        answer: moneyAnswer(add(rational(start, 100), countedOneByOne(sorted)), locale),
       },
       { misconception: 'money.piece-missed', answer: moneyAnswer(rational(total - last, 100), locale) },
       ...(crosses

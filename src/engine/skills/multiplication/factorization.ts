@@ -25,3 +25,9 @@ export function primeAfter(n: number): number {
 export function pairLine(a: number, b: number): string {
   return `${a} × ${b} = ${a * b}`;
 }
+
+/** The primes that make a whole number from 2 up, smallest first: 54 is 2 × 3 × 3 × 3. */
+export function primeSplit(n: number): number[] {
+  const smallest = factorsOf(n)[1];
+  return smallest === undefined ? [] : [smallest, ...primeSplit(n / smallest)];
+}

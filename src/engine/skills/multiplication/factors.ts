@@ -1,6 +1,6 @@
 // Factors and primes.
 import type { MisconceptionId } from '../../questions/misconceptions.js';
-import { factorsOf, isPrime, pairLine, primeAfter } from './factorization.js';
+import { factorsOf, isPrime, pairLine, primeAfter, primeSplit } from './factorization.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
@@ -249,7 +249,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
             value: largest,
             expression: `${x.n} / ${x.n / largest}`,
             features: { extraSteps: 1, size: x.n > 100 ? 1 : 0 },
-            strategy: [pairLine(x.n / largest, largest)],
+            strategy: [`${primeSplit(x.n).join(' × ')} = ${x.text}`],
             slips: [
               ['compare.other-way-round', answer],
               ['primes.odd-means-prime', factorsOf(x.n).findLast((f) => f < x.n && f % 2 === 1) ?? null],

@@ -132,12 +132,18 @@ function slipToYear(misconception: MisconceptionId, n: number | null): DraftSlip
   return n === null ? [] : [{ misconception, answer: yearAnswer(n) }];
 }
 
+/** Years that a film can bear: none before there were films, none still to come. */
+const FILM_YEARS = [1901, 2025] as const;
+
 const year = templateOf<number>({
   id: 'year',
-  free: (rng) => rng.int(1901, 2040),
+  free: (rng) => rng.int(...FILM_YEARS),
   on: onWhole(1066, 2050, (n) => n),
   draft: (n, { locale }) => ({
-    text: `A film ends with the year ${toRoman(n)}. Which year is that?`,
+    text:
+      n >= FILM_YEARS[0] && n <= FILM_YEARS[1]
+        ? `A film ends with the year ${toRoman(n)}. Which year is that?`
+        : `Which year is ${toRoman(n)} in Roman numerals?`,
     answer: yearAnswer(n),
     expression: placeParts(n).join(' + '),
     features: { ...features(n), story: true },

@@ -1,16 +1,19 @@
 // Taking whole numbers from decimals, mixed numbers and money, and taking those from a whole.
 import { add, equals, floor, type Rational, rational, subtract } from '../../numbers/rational.js';
+import { smallestCoin } from '../measuring/quantity.js';
 import { lastUnit, partOf, partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 
 const wholeFromPart = partTemplates(
   'minus-whole',
-  ({ value, form, text, expr, rng, t, e }) => {
+  ({ value, form, text, expr, rng, t, e, locale }) => {
     const whole = floor(value);
     const k = rng.int(1, Math.min(9, whole));
     const left = subtract(value, rational(k));
     const unit = lastUnit(value, form);
-    const story = form === 'money' && rng.chance(0.4);
+    // Money in hand can be paid with the country's coins.
+    const isCash = ((100 * value.n) / value.d) % smallestCoin(locale) === 0;
+    const story = form === 'money' && rng.chance(0.4) && isCash;
     return {
       text: story
         ? `You have ${text} and spend ${t(k)}. How much is left?`
