@@ -12,7 +12,8 @@ import {
   createClass,
   listClasses,
 } from './desk/classes.js';
-import { alternatives, changeNumber, dayView, lockRungs, reshuffle, swapRung } from './desk/day.js';
+import { alternatives, lockRungs, reshuffle, swapRung } from './desk/board-edits.js';
+import { changeNumber, dayView } from './desk/day.js';
 import { startDemo } from './desk/demo.js';
 import { makeView } from './desk/make-room.js';
 import { ownQuestions, readOwnTable, saveOwnQuestions } from './desk/own-questions.js';

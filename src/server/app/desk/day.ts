@@ -2,61 +2,20 @@
 import type { Result } from '#api/problem.js';
 import type { BoardGroup, Sheet, TodayView } from '#api/today.js';
 import type { Board, BoardSide } from '#engine/activities/board/board.js';
-import type { BoardRequest } from '#engine/activities/board/board-request.js';
 import { composeBoard } from '#engine/activities/board/compose.js';
-import { replaceRung, withRung } from '#engine/activities/board/replace-rung.js';
-import { type ClassModel, typicalClass } from '#engine/learning/class-model.js';
-import { addDays, parseIsoDate } from '#engine/numbers/calendar.js';
 import { type DayNumber, parseDayNumber } from '#engine/numbers/day-number.js';
 import { localeOf } from '#engine/numbers/locale.js';
-import { ownQuestionsIn } from '#engine/own-questions/own-lines.js';
-import type { OwnQuestion } from '#engine/own-questions/own-question.js';
-import { type DueSkill, exposuresOf } from '#engine/planning/due.js';
-import { type DayPlan, planDay } from '#engine/planning/plan-day.js';
-import { hashText } from '#engine/random/rng.js';
 import type { Sheet as StoredSheet } from '#store/records.js';
-import { refuse } from '../problems.js';
 import type { Services } from '../services.js';
-import { type ClassState, modelOn, readClassState } from './class-state.js';
-import { ownQuestions } from './own-questions.js';
-import { groupOf, sheetAndClass, toScreenSheet } from './sheets.js';
-
-/** Numbers and questions of this many past days do not come again. */
-const RECENT_DAYS = 28;
-
-interface Day {
-  readonly state: ClassState;
-  readonly plan: DayPlan;
-  readonly model: ClassModel;
-  readonly avoid: readonly string[];
-  readonly own: readonly OwnQuestion[];
-}
+import { refuseMarked } from './board-edits.js';
+import { type Day, readDay, requestFor } from './day-plan.js';
+import { groupOf, toScreenSheet } from './sheets.js';
 
 /** The plan and boards of a day; boards that do not exist yet are composed and saved. */
 export async function dayView(services: Services, classId: string, date: string): Promise<Result<TodayView>> {
   const day = await readDay(services, classId, date);
   if (!day.ok) return day;
   return completeDay(services, classId, day.value, await services.store.sheets.current(classId, date));
-}
-
-/** Ids of the skills that are due for review in the class on a date, most urgent first. */
-export async function dueOn(
-  services: Services,
-  classId: string,
-  date: string,
-): Promise<Result<readonly string[]>> {
-  const due = await dueTopics(services, classId, date);
-  return due.ok ? { ok: true, value: due.value.map(({ skill }) => skill) } : due;
-}
-
-/** The same with the reason for each in a sentence. */
-export async function dueTopics(
-  services: Services,
-  classId: string,
-  date: string,
-): Promise<Result<readonly DueSkill[]>> {
-  const day = await readDay(services, classId, date);
-  return day.ok ? { ok: true, value: day.value.plan.due } : day;
 }
 
 /** The same day with another number: every board is composed anew. */
@@ -90,108 +49,6 @@ export async function changeNumber(
     { ...day.value, plan },
     await services.store.sheets.current(classId, date),
   );
-}
-
-/** The board with everything but its locked rungs chosen anew. */
-export async function reshuffle(services: Services, sheetId: string): Promise<Result<Sheet>> {
-  return editBoard(services, sheetId, ({ board, request }) => {
-    const kept = board.rungs.filter(({ locked }) => locked);
-    const avoid = board.rungs.filter(({ locked }) => !locked).map(({ question }) => question.text);
-    const next = composeBoard({
-      ...request,
-      seed: hashText(`${board.seed}/again`) >>> 1,
-      fixed: new Map(kept.map(({ rung, question }) => [rung, question])),
-      avoid: [...(request.avoid ?? []), ...avoid],
-    });
-    return next.ok
-      ? {
-          ok: true,
-          value: withLocks(
-            next.value,
-            kept.map(({ rung }) => rung),
-          ),
-        }
-      : next;
-  });
-}
-
-/** The board with these rungs locked and no others. */
-export async function lockRungs(
-  services: Services,
-  sheetId: string,
-  locked: readonly number[],
-): Promise<Result<Sheet>> {
-  return editBoard(services, sheetId, ({ board }) => ({ ok: true, value: withLocks(board, locked) }));
-}
-
-/** Questions that could stand on a rung while the rest of the board stays. */
-export async function alternatives(services: Services, sheetId: string, rung: number) {
-  const edit = await readEdit(services, sheetId);
-  if (!edit.ok) return edit;
-  const found = replaceRung(edit.value.board, rung, edit.value.request);
-  return {
-    ok: true as const,
-    value: { alternatives: found.map(({ question, predicted, why }) => ({ question, predicted, why })) },
-  };
-}
-
-/** The board with one of those alternatives on the rung. */
-export async function swapRung(
-  services: Services,
-  sheetId: string,
-  rung: number,
-  questionId: string,
-): Promise<Result<Sheet>> {
-  return editBoard(services, sheetId, ({ board, request }) => {
-    const chosen = replaceRung(board, rung, request).find(({ question }) => question.id === questionId);
-    if (!chosen)
-      return refuse(
-        'board.swap',
-        'That question no longer fits this board.',
-        'Open the list again and choose another.',
-      );
-    return {
-      ok: true,
-      value: {
-        ...board,
-        rungs: board.rungs.map((other) => (other.rung === rung ? { ...chosen, locked: true } : other)),
-        proof: withRung(board, chosen, request).proof,
-      },
-    };
-  });
-}
-
-async function readDay(services: Services, classId: string, date: string): Promise<Result<Day>> {
-  if (parseIsoDate(date) === null)
-    return refuse('day.date', `${date} is not a day of the calendar.`, 'Write the day like 2026-02-03.');
-  const state = await readClassState(services, classId, date);
-  if (!state.ok) return state;
-  const recent = await services.store.sheets.list({
-    classId,
-    from: addDays(date, -RECENT_DAYS),
-    to: addDays(date, -1),
-  });
-  if (!recent.ok) return recent;
-  const { schoolClass, settings, children } = state.value;
-  const model = children.length > 0 ? modelOn(state.value, date) : typicalClass(schoolClass.years);
-  const plan = planDay({
-    date,
-    terms: settings.terms.map(({ name, first, last }) => ({ name, start: first, end: last })),
-    closed: [...state.value.calendar.closed],
-    classModel: model,
-    settings: { years: schoolClass.years, locale: settings.locale },
-    seed: hashText(classId) >>> 1,
-    recentNumbers: [...new Set(recent.value.map((sheet) => sheet.number))],
-    exposures: exposuresOf(
-      recent.value.flatMap(({ date: on, content }) => (on ? [{ on, board: content }] : [])),
-    ),
-  });
-  if (!plan.ok) return plan;
-  const avoid = recent.value.flatMap((sheet) => sheet.content.rungs.map(({ question }) => question.text));
-  const list = await ownQuestions(services);
-  if (!list.ok) return list;
-  const own = list.value.onBoards ? ownQuestionsIn(list.value.text) : [];
-  return { ok: true, value: { state: state.value, plan: plan.value, model, avoid, own } };
 }
 
 /** Composes what is missing, then shows the day. */
@@ -305,30 +162,6 @@ function numberOfDay(sheets: readonly StoredSheet[], day: Day): DayNumber {
   return parsed?.ok ? parsed.value : day.plan.number;
 }
 
-function requestFor(day: Day, number: DayNumber, group: BoardGroup, side: BoardSide): BoardRequest {
-  const { state, plan } = day;
-  const children = state.children.filter(({ year }) => group === 'class' || year === group);
-  const years = group === 'class' ? state.schoolClass.years : [group];
-  const model =
-    group === 'class'
-      ? day.model
-      : children.length > 0
-        ? modelOn(state, plan.date, children)
-        : typicalClass(years);
-  const seed = plan.boards.find((board) => board.side === side)?.seed ?? 1;
-  return {
-    number,
-    years,
-    side,
-    seed: group === 'class' ? seed : hashText(`${seed}/${group}`) >>> 1,
-    locale: state.settings.locale,
-    classModel: model,
-    due: plan.due.map(({ skill }) => skill),
-    avoid: day.avoid,
-    own: day.own,
-  };
-}
-
 function composeAll(day: Day, number: DayNumber): Result<Board[]> {
   const boards: Board[] = [];
   for (const { group, side } of placesOf(day.state.schoolClass.years)) {
@@ -360,75 +193,4 @@ async function saveBoards(
     if (!saved.ok) return saved;
   }
   return { ok: true, value: null };
-}
-
-interface Edit {
-  readonly sheet: StoredSheet;
-  readonly board: Board;
-  readonly request: BoardRequest;
-  readonly years: readonly number[];
-}
-
-async function readEdit(services: Services, sheetId: string): Promise<Result<Edit>> {
-  const found = await sheetAndClass(services, sheetId);
-  if (!found.ok) return found;
-  const { sheet, schoolClass } = found.value;
-  const day = await readDay(services, sheet.classId, sheet.date ?? services.clock().today);
-  if (!day.ok) return day;
-  const number = parseDayNumber(sheet.number, localeOf(sheet.content.locale));
-  if (!number.ok) return number;
-  const request = requestFor(day.value, number.value, groupOf(sheet, schoolClass.years), sheet.side);
-  return {
-    ok: true,
-    value: {
-      sheet,
-      board: sheet.content,
-      request: { ...request, seed: sheet.seed },
-      years: schoolClass.years,
-    },
-  };
-}
-
-async function editBoard(
-  services: Services,
-  sheetId: string,
-  change: (edit: Edit) => Result<Board>,
-): Promise<Result<Sheet>> {
-  const edit = await readEdit(services, sheetId);
-  if (!edit.ok) return edit;
-  const untouched = await refuseMarked(services, [edit.value.sheet]);
-  if (!untouched.ok) return untouched;
-  const board = change(edit.value);
-  if (!board.ok) return board;
-  const { classId, date } = edit.value.sheet;
-  const saved = await services.store.sheets.save({
-    classId,
-    date,
-    content: board.value,
-    supersedes: sheetId,
-  });
-  return saved.ok ? toScreenSheet(services, saved.value, edit.value.years) : saved;
-}
-
-/** A board with marks stays as the children saw it. */
-async function refuseMarked(services: Services, sheets: readonly StoredSheet[]): Promise<Result<null>> {
-  for (const sheet of sheets) {
-    const marks = await services.store.marks.ofSheet(sheet.id);
-    if (!marks.ok) return marks;
-    if (marks.value.length > 0) {
-      return refuse(
-        'board.marked',
-        'This board has marks already, so it stays as the children saw it.',
-        'Take the marks back first, or change another day’s board.',
-      );
-    }
-  }
-  return { ok: true, value: null };
-}
-
-function withLocks(board: Board, locked: readonly number[]): Board {
-  const rungs = board.rungs.map(({ locked: _, ...rung }) =>
-    locked.includes(rung.rung) ? { ...rung, locked: true } : rung,
-  );
-  return { ...board, rungs };
 }

@@ -3,7 +3,7 @@ import type { MakeView } from '#api/make.js';
 import type { Result } from '#api/problem.js';
 import { SKILLS, skillById } from '#engine/skills/map.js';
 import type { Services } from '../services.js';
-import { dueTopics } from './day.js';
+import { dueTopics } from './day-plan.js';
 import { ownQuestions } from './own-questions.js';
 
 /** The skill map, and the skills that today's plan says are due. */

@@ -8,7 +8,7 @@ import { composeJigsaw } from '#engine/activities/jigsaw/compose.js';
 import { composeTrail } from '#engine/activities/trail/compose.js';
 import { addDays } from '#engine/numbers/calendar.js';
 import { openTestApp, problemOf, request, type TestApp, TODAY } from '../../../../test/support/test-app.js';
-import { dueOn } from './day.js';
+import { dueOn } from './day-plan.js';
 import { rotaSheet } from './rota-sheet.js';
 
 let app: TestApp;

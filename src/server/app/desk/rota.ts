@@ -19,7 +19,7 @@ import { refuse } from '../problems.js';
 import type { Services } from '../services.js';
 import { absentOn, noteAbsent } from './absences.js';
 import { toScreen } from './classes.js';
-import { dueOn } from './day.js';
+import { dueOn } from './day-plan.js';
 import { skillsOf } from './sets.js';
 
 /** Which rota: `kind` as it stands in the address. */

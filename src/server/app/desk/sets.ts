@@ -13,7 +13,7 @@ import type { Services } from '../services.js';
 import { checkSet } from './check-set.js';
 import { toScreen } from './classes.js';
 import { composeSet } from './compose-set.js';
-import { dueOn } from './day.js';
+import { dueOn } from './day-plan.js';
 import { readSettings } from './settings.js';
 
 /** All sets of a class. */
