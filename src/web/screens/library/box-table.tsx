@@ -3,7 +3,8 @@ import { type KeyboardEvent, useRef, useState } from 'react';
 import type { LibrarySet } from '#api/sets.js';
 import { SET_STEPS, type SetStep } from '#engine/planning/set-shelf.js';
 import { Button } from '../../parts/button.js';
-import styles from './library.module.css';
+import styles from './box-table.module.css';
+import shared from './library.module.css';
 import { setName, STEP_WORDS } from './set-words.js';
 import type { Ticks } from './shelf-part.js';
 
@@ -49,7 +50,7 @@ export function BoxTable({ sets, onTick, onOpen, onPrint }: Props) {
       <div className={styles.boxHead}>
         <h3>
           {title}{' '}
-          <span className={styles.soft}>
+          <span className={shared.soft}>
             {first.number === last.number ? `set ${first.number}` : `sets ${first.number} to ${last.number}`}
           </span>
         </h3>

@@ -11,7 +11,8 @@ import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
 import { Notice } from '../../parts/notice.js';
 import { ChangeDialog } from './change-dialog.js';
-import styles from './library.module.css';
+import styles from './rota.module.css';
+import shared from './library.module.css';
 import { RotaRow } from './rota-row.js';
 import { countOf, KIND_WORDS, setName } from './set-words.js';
 
@@ -99,10 +100,10 @@ export function RotaPart({ classId, kind, sets, onShelf }: Props) {
         {sentencesOf(rota.error).hint}
       </Notice>
     );
-  if (!view) return <p className={styles.waiting}>Looking who has which set…</p>;
+  if (!view) return <p className={shared.waiting}>Looking who has which set…</p>;
   if (view.children.length === 0)
     return (
-      <div className={styles.empty}>
+      <div className={shared.empty}>
         <h2>Nobody is in this class yet</h2>
         <p>
           <Link to="/class/$classId/children" params={{ classId }}>
@@ -115,7 +116,7 @@ export function RotaPart({ classId, kind, sets, onShelf }: Props) {
   const ready = sets.filter(({ nextStep }) => nextStep === null).length;
   if (ready === 0 && view.children.every(({ holds }) => holds === null))
     return (
-      <div className={styles.empty}>
+      <div className={shared.empty}>
         <h2>
           {sets.length === 0
             ? `There are no ${KIND_WORDS[kind].many} yet`
@@ -134,14 +135,14 @@ export function RotaPart({ classId, kind, sets, onShelf }: Props) {
   const dialogChild = view.children.find(({ id }) => id === changing);
   const canHandOut = view.children.some(({ holds, absent, waiting }) => !holds && !absent && !waiting);
   return (
-    <section className={styles.part} aria-label="Rota">
-      <div className={styles.bar}>
+    <section className={shared.part} aria-label="Rota">
+      <div className={shared.bar}>
         <p className={styles.summary}>
           <span className={styles.date}>{words.longDate(view.date)}</span>
           <br />
           {summary(view)}
         </p>
-        <div className={styles.acts}>
+        <div className={shared.acts}>
           <Button onPress={undo} isDisabled={!canUndo} aria-keyshortcuts="Control+z">
             Undo
           </Button>

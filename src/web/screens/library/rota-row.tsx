@@ -3,7 +3,8 @@ import { ToggleButton } from 'react-aria-components';
 import type { RotaChild } from '#api/sets.js';
 import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
-import styles from './library.module.css';
+import styles from './rota.module.css';
+import shared from './library.module.css';
 import type { RotaActs } from './rota-part.js';
 import { SetTag } from './set-tag.js';
 
@@ -22,11 +23,11 @@ export function RotaRow({ child, date, acts, onChange }: Props) {
       <span className={styles.name}>{shownAs}</span>
       <span className={styles.has}>
         {holds && <SetTag set={holds} />}
-        {absent && <span className={styles.soft}>{holds ? 'keeps it, away today' : 'away today'}</span>}
+        {absent && <span className={shared.soft}>{holds ? 'keeps it, away today' : 'away today'}</span>}
         {!absent && holds && holds.since !== date && (
-          <span className={styles.soft}>since {words.shortDate(holds.since)}</span>
+          <span className={shared.soft}>since {words.shortDate(holds.since)}</span>
         )}
-        {!absent && !holds && <span className={styles.soft}>{waiting ? waiting.message : 'no set yet'}</span>}
+        {!absent && !holds && <span className={shared.soft}>{waiting ? waiting.message : 'no set yet'}</span>}
       </span>
       <span className={styles.rowActs}>
         {!absent &&

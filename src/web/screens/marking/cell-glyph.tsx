@@ -1,6 +1,6 @@
 // What a cell shows: a tick, the written answer in a ring, a ring, a dash, or nothing; told apart by shape alone.
 import type { Cell } from './marking-desk.js';
-import styles from './marking.module.css';
+import styles from './marks.module.css';
 
 interface Props {
   readonly cell: Cell;

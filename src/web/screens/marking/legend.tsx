@@ -1,6 +1,6 @@
 // What the shapes in the grid mean, in words.
 import { CellGlyph } from './cell-glyph.js';
-import styles from './marking.module.css';
+import styles from './marks.module.css';
 
 const cell = { typed: '', findings: [] };
 

@@ -7,7 +7,8 @@ import { ChoiceRow } from '../../parts/choice-row.js';
 import { stateInWords } from './announce.js';
 import { CellGlyph } from './cell-glyph.js';
 import type { Cell, DeskView, Marked, MarkingDesk } from './marking-desk.js';
-import styles from './marking.module.css';
+import shared from './marking.module.css';
+import styles from './mark-pad.module.css';
 import { keepOrder } from './use-desk.js';
 
 interface Props {
@@ -113,7 +114,7 @@ function WrittenForm({ isDisabled, desk }: { readonly isDisabled: boolean; reado
         setText('');
       }}
     >
-      <TextField value={text} onChange={setText} isDisabled={isDisabled} className={styles.field ?? ''}>
+      <TextField value={text} onChange={setText} isDisabled={isDisabled} className={shared.field ?? ''}>
         <Label>What the child wrote</Label>
         <Input autoComplete="off" spellCheck="false" maxLength={80} />
       </TextField>

@@ -5,7 +5,8 @@ import { stateInWords } from './announce.js';
 import { CellGlyph } from './cell-glyph.js';
 import type { Place } from './keys.js';
 import type { DeskView, Marked, MarkingDesk, Row } from './marking-desk.js';
-import styles from './marking.module.css';
+import styles from './marking-grid.module.css';
+import marks from './marks.module.css';
 
 interface Props {
   readonly board: Board;
@@ -139,7 +140,7 @@ const ChildRow = memo(function ChildRow({ child, cells, index, rungs, focusColum
             onFocus={() => desk.goTo(place)}
           >
             <CellGlyph cell={cell} typing={isFocus ? typing : null} />
-            {cell.findings.length > 0 && <span className={styles.flag} aria-hidden="true" />}
+            {cell.findings.length > 0 && <span className={marks.flag} aria-hidden="true" />}
           </td>
         );
       })}
