@@ -22,6 +22,7 @@ import {
 } from './sets.js';
 import { Settings } from './settings.js';
 import { StandardView } from './standard.js';
+import { MistakeHelp } from './mistake-help.js';
 import { Alternative, LockChange, NumberChange, Reshuffle, Sheet, Swap, TodayView } from './today.js';
 import { LadderChange, LevelChange, OutcomeBatch, TimedDay, TimedPlace, TimedView } from './timed-room.js';
 import { EvidenceView, UnderstandingView } from './understanding.js';
@@ -101,6 +102,7 @@ export const ENDPOINTS = {
     answer: UnderstandingView,
   },
   previewKit: { method: 'POST', path: '/api/kits/preview', body: KitOrder, answer: PrintPreview },
+  mistakeHelp: { method: 'GET', path: '/api/mistake-help', body: null, answer: MistakeHelp },
   standard: { method: 'GET', path: '/api/standard', body: null, answer: StandardView },
   make: { method: 'GET', path: '/api/classes/:classId/make', body: null, answer: MakeView },
   evidence: {

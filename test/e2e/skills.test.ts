@@ -80,6 +80,9 @@ describe('skills', () => {
     await choose('7 times table');
     await page.getByRole('heading', { level: 2, name: '7 times table' }).waitFor();
     expect(await heading().evaluate((element) => element === document.activeElement)).toBe(true);
+    // What may help comes from the server, beside what the child does.
+    const wrong = page.getByRole('region', { name: 'What may go wrong' }).locator('li').first();
+    await expect.poll(() => wrong.locator('p').last().innerText()).toMatch(/^\S.+[.?]$/);
     await expectAccessible(page);
   });
 

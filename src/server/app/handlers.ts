@@ -30,6 +30,7 @@ import {
 } from './desk/rota.js';
 import { keepSets, library, makeSets, markSets, noteSet, removeSet, setWithContent } from './desk/sets.js';
 import { readSettings, saveSettings } from './desk/settings.js';
+import { mistakeHelp } from './desk/mistake-help.js';
 import { homeStandardView } from './desk/standard.js';
 import { changeLadder } from './desk/timed/ladder.js';
 import {
@@ -84,6 +85,7 @@ export const HANDLERS: { readonly [N in EndpointName]: Handler<N> } = {
   saveOwnQuestions: (services, _, body) => saveOwnQuestions(services, body),
   readOwnTable: async (_services, _, body) => ({ ok: true, value: readOwnTable(body) }),
   standard: (services) => homeStandardView(services),
+  mistakeHelp: async () => ({ ok: true, value: mistakeHelp() }),
   startDemo: (services) => startDemo(services),
   readRoster: async (_services, _, body) => ({ ok: true, value: readRoster(body) }),
   createClass: (services, _, body) => createClass(services, body),

@@ -53,6 +53,13 @@ export function standardQuery(locale: LocaleId) {
   });
 }
 
+/** What may help with each typical mistake; it changes with the program alone. */
+export const mistakeHelpQuery = queryOptions({
+  queryKey: ['mistake-help'],
+  queryFn: () => call('mistakeHelp', {}, null),
+  staleTime: Number.POSITIVE_INFINITY,
+});
+
 export function makeQuery(classId: string) {
   return queryOptions({ queryKey: ['make', classId], queryFn: () => call('make', { classId }, null) });
 }

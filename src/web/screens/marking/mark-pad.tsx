@@ -1,7 +1,9 @@
 // Beside the grid: what the focused cell says, and every mark as a button, for mouse and touch.
+import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Form, Input, Label, TextField } from 'react-aria-components';
 import type { Rung } from '#engine/activities/board/board.js';
+import { mistakeHelpQuery } from '../../app/queries.js';
 import { Button } from '../../parts/button.js';
 import { ChoiceRow } from '../../parts/choice-row.js';
 import { stateInWords } from './announce.js';
@@ -20,6 +22,7 @@ interface Props {
 }
 
 export function MarkPad({ rung: { rung }, child, cell, view, desk }: Props) {
+  const { data: helpWith } = useQuery(mistakeHelpQuery);
   return (
     <aside className={styles.pad} aria-label="The focused mark">
       <div className={styles.padHead}>
@@ -32,9 +35,9 @@ export function MarkPad({ rung: { rung }, child, cell, view, desk }: Props) {
       </div>
       {cell.findings.length > 0 && (
         <div className={styles.finding}>
-          {cell.findings.map(({ misconception, does, help }) => (
+          {cell.findings.map(({ misconception, does }) => (
             <p key={misconception}>
-              <strong>It looks as if the child {does}.</strong> {help}
+              <strong>It looks as if the child {does}.</strong> {helpWith?.[misconception]}
             </p>
           ))}
           <p className={styles.caution}>A prompt to look, not a diagnosis.</p>

@@ -29,7 +29,7 @@ import { pressKey, type SlipOrder, type Stand } from './keys.js';
 import { Outbox, type OutboxParts, type OutboxState } from './outbox.js';
 
 export interface Cell extends Content {
-  readonly findings: readonly Finding[];
+  readonly findings: readonly Pick<Finding, 'misconception' | 'does'>[];
 }
 /** One child's cells, by rung from 1 at index 0. */
 export type Row = readonly Cell[];
@@ -311,7 +311,7 @@ export class MarkingDesk {
     const { verdict, slips } = checkAnswer(question, typed, localeOf(board.locale));
     const findings = slips.flatMap(({ misconception }) => {
       const known = misconceptionOf(misconception);
-      return known ? [{ misconception, does: known.does, help: known.help }] : [];
+      return known ? [{ misconception, does: known.does }] : [];
     });
     return { state: verdict, typed, findings };
   }

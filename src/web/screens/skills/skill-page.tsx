@@ -1,4 +1,5 @@
 // One skill: what it is and asks, what comes before and after, what may go wrong, and where the curriculum has it.
+import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { type RefObject, useMemo } from 'react';
 import { ToggleButton } from 'react-aria-components';
@@ -6,6 +7,7 @@ import type { StandardView } from '#api/standard.js';
 import { strandTitle } from '#engine/curriculum/strands.js';
 import { SKILLS, skillById } from '#engine/skills/map.js';
 import type { Skill } from '#engine/skills/skill.js';
+import { mistakeHelpQuery } from '../../app/queries.js';
 import { useWords } from '../../app/use-words.js';
 import { Button } from '../../parts/button.js';
 import { Examples } from './examples.js';
@@ -40,6 +42,7 @@ export function SkillPage({
   const words = useWords();
   const before = skill.prerequisites.flatMap((id) => skillById(id) ?? []);
   const after = SKILLS.filter(({ prerequisites }) => prerequisites.includes(skill.id));
+  const { data: helpWith } = useQuery(mistakeHelpQuery);
   const slips = useMemo(() => typicalSlips(skill, words.locale), [skill, words.locale]);
   const statements = (standard?.rows ?? []).flatMap(({ statement, skills }) =>
     skills.includes(skill.id) ? [statement] : [],
@@ -105,10 +108,10 @@ export function SkillPage({
           </p>
         ) : (
           <ul className={styles.slips}>
-            {slips.map(({ id, does, help }) => (
+            {slips.map(({ id, does }) => (
               <li key={id}>
                 <p>The child {does}.</p>
-                <p className={styles.soft}>{help}</p>
+                <p className={styles.soft}>{helpWith?.[id]}</p>
               </li>
             ))}
           </ul>
