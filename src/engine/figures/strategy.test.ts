@@ -112,6 +112,7 @@ describe('products', () => {
     expect(figureFor('7 * 8', 56)).toEqual({ kind: 'array', rows: 7, columns: 8, splitAfterColumn: 5 });
     expect(figureFor('4 * 3', 12)).toEqual({ kind: 'array', rows: 4, columns: 3 });
     expect(figureFor('6 * 12', 72)).toEqual({ kind: 'array', rows: 6, columns: 12, splitAfterColumn: 10 });
+    expect(figureFor('4 * 2', 8, ['2 × 4 = 8'])).toEqual({ kind: 'array', rows: 2, columns: 4 });
   });
 
   it('split as the worked steps do, turning the array if need be', () => {

@@ -92,11 +92,14 @@ function product(a: number, b: number, steps: readonly Step[]): Drawing | null {
   const onRows = splitOf(a, b, steps);
   if (onRows !== null)
     return { spec: { kind: 'array', rows: b, columns: a, splitAfterColumn: onRows }, result };
-  const usual = b > 10 ? 10 : 5;
+  const says = (left: number, right: number) =>
+    steps.some((step) => step.sign === '*' && step.left === left && step.right === right);
+  const [rows, columns] = says(b, a) && !says(a, b) ? [b, a] : [a, b];
+  const usual = columns > 10 ? 10 : 5;
   const spec: FigureSpec =
-    b > 5
-      ? { kind: 'array', rows: a, columns: b, splitAfterColumn: usual }
-      : { kind: 'array', rows: a, columns: b };
+    columns > 5
+      ? { kind: 'array', rows, columns, splitAfterColumn: usual }
+      : { kind: 'array', rows, columns };
   return { spec, result };
 }
 

@@ -103,7 +103,7 @@ const WRITE: Readonly<Record<DayKind, (value: Rational, locale: Locale) => strin
   whole: (value, locale) => formatWhole(value.n, locale),
   decimal: (value, locale) => formatDecimal(value, locale),
   money: (value, locale) => formatMoney(value, locale),
-  fraction: (value) => (value.n < value.d ? formatFraction(value) : formatMixed(value)),
+  fraction: (value, locale) => (value.n < value.d ? formatFraction(value) : formatMixed(value, locale)),
 };
 
 /**

@@ -40,12 +40,12 @@ export function formatFraction(value: Rational): string {
 }
 
 /** "1 3/4", "3/4" or "2": whole part and proper fraction; below zero one minus sign stands before both. */
-export function formatMixed(value: Rational): string {
-  if (value.n < 0) return MINUS + formatMixed(negate(value));
+export function formatMixed(value: Rational, locale: Locale): string {
+  if (value.n < 0) return MINUS + formatMixed(negate(value), locale);
   const whole = floor(value);
   const rest = subtract(value, rational(whole));
-  if (rest.n === 0) return String(whole);
-  return whole === 0 ? formatFraction(rest) : `${whole} ${formatFraction(rest)}`;
+  if (rest.n === 0) return formatWhole(whole, locale);
+  return whole === 0 ? formatFraction(rest) : `${formatWhole(whole, locale)} ${formatFraction(rest)}`;
 }
 
 /** "$4.85", "$12", "85c": an amount in main units, exact to the minor unit. Throws RangeError for part-cents. */

@@ -38,7 +38,7 @@ export function amountText(value: Rational | number, form: DayKind, locale: Loca
     case 'decimal':
       return formatDecimal(v, locale);
     case 'fraction':
-      return v.d === 1 ? formatWhole(v.n, locale) : formatMixed(v);
+      return v.d === 1 ? formatWhole(v.n, locale) : formatMixed(v, locale);
     case 'whole':
       return formatWhole(v.n, locale);
   }
@@ -56,7 +56,7 @@ export function amountAnswer(value: Rational | number, form: DayKind, locale: Lo
     case 'decimal':
       return decimalAnswer(v, locale);
     case 'fraction':
-      return v.d === 1 ? wholeAnswer(v.n, locale) : fractionAnswer(v);
+      return v.d === 1 ? wholeAnswer(v.n, locale) : fractionAnswer(v, locale);
     case 'whole':
       return wholeAnswer(v.n, locale);
   }

@@ -23,9 +23,17 @@ export function decimalAnswer(value: Rational, locale: Locale, places = 0): Answ
   return { kind, text: formatDecimal(value, locale, places), value: toValue(value) };
 }
 
-/** A fraction, printed mixed ("1 3/4") unless `improper`; whole values print as whole numbers. */
-export function fractionAnswer(value: Rational, style: 'mixed' | 'improper' = 'mixed'): Answer {
-  const text = style === 'mixed' && value.n >= 0 ? formatMixed(value) : formatFraction(value);
+/** A fraction, printed mixed ("1 3/4"); whole values print as whole numbers. */
+export function fractionAnswer(value: Rational, locale: Locale): Answer {
+  return fractionAs(value, value.n >= 0 ? formatMixed(value, locale) : formatFraction(value));
+}
+
+/** A fraction printed as one top and one bottom number, also beyond one whole: 7/4. */
+export function improperAnswer(value: Rational): Answer {
+  return fractionAs(value, formatFraction(value));
+}
+
+function fractionAs(value: Rational, text: string): Answer {
   return { kind: value.d === 1 ? 'number' : 'fraction', text, value: toValue(value) };
 }
 

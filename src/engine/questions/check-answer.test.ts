@@ -86,9 +86,9 @@ describe('numbers', () => {
       'zero point five',
     ];
     expectForms(ask(decimalAnswer(rational(1, 2), AU)), half, ['5', '.05', '1/3', '2', '1/0', '50']);
-    expectForms(ask(fractionAnswer(rational(1, 2))), half, ['5', '2/1', '0.2']);
+    expectForms(ask(fractionAnswer(rational(1, 2), AU)), half, ['5', '2/1', '0.2']);
     expectForms(
-      ask(fractionAnswer(rational(7, 4))),
+      ask(fractionAnswer(rational(7, 4), AU)),
       [
         '1 3/4',
         '7/4',
@@ -326,7 +326,7 @@ describe('blanks and slips', () => {
 describe('whatever is typed', () => {
   const questions = [
     ask(wholeAnswer(12, AU)),
-    ask(fractionAnswer(rational(3, 4))),
+    ask(fractionAnswer(rational(3, 4), AU)),
     ask(moneyAnswer(rational(97, 20), AU)),
     ask(clockAnswer(465)),
     ask(durationAnswer(85)),
@@ -380,7 +380,7 @@ describe('whatever is typed', () => {
       fc.property(fc.integer({ min: 0, max: 24 }), fc.integer({ min: 1, max: 12 }), texts, (n, d, text) => {
         const value = rational(n, d);
         const isEqual = math.evaluate(`${toValue(value)} == ${text}`) as boolean;
-        expect(verdict(ask(fractionAnswer(value)), text)).toBe(isEqual ? 'right' : 'wrong');
+        expect(verdict(ask(fractionAnswer(value, AU)), text)).toBe(isEqual ? 'right' : 'wrong');
       }),
       { numRuns: 3000 },
     );

@@ -5,7 +5,7 @@ import type { Locale } from '../numbers/locale.js';
 import type { Rational } from '../numbers/rational.js';
 import { partName } from '../numbers/words.js';
 import { amountAnswer, amountExpression, amountText, exact } from '../questions/amount.js';
-import { choiceAnswer, fractionAnswer } from '../questions/answer.js';
+import { choiceAnswer, improperAnswer } from '../questions/answer.js';
 import type { Features } from '../questions/difficulty.js';
 import type { Draft, DraftSlip, Template, TemplateContext } from '../questions/draft.js';
 import type { MisconceptionId } from '../questions/misconceptions.js';
@@ -122,7 +122,7 @@ function wrongAnswerOf(
   locale: Locale,
 ): Answer | null {
   if (as !== 'improper') return answerOf(wrong, as, locale);
-  return typeof wrong === 'string' ? choiceAnswer(wrong) : fractionAnswer(exact(wrong), 'improper');
+  return typeof wrong === 'string' ? choiceAnswer(wrong) : improperAnswer(exact(wrong));
 }
 
 function draftOf(sketch: Sketch, subject: Subject, onDay: boolean): Draft | null {

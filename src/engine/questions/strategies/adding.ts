@@ -24,11 +24,17 @@ const PLACE_WORDS = [
 ] as const;
 
 /** "25 tens and 7 tens are 32 tens": a sum or difference counted in the only place of b (70), from ten to a million. */
-export function inPlaces(a: number, b: number, result: number, join: string, makes: string): string {
+export function inPlaces(
+  a: number,
+  b: number,
+  result: number,
+  [join, makes]: readonly [join: string, makes: string],
+  say: SayWhole,
+): string {
   const power = Math.min(String(b).length, PLACE_WORDS.length) - 1;
   const [first, second, third] = [a, b, result].map((n) => {
     const count = Math.floor(n / 10 ** power);
-    return `${count} ${PLACE_WORDS[power]}${count === 1 ? '' : 's'}`;
+    return `${say(count)} ${PLACE_WORDS[power]}${count === 1 ? '' : 's'}`;
   });
   return `${first} ${join} ${second} ${makes} ${third}`;
 }
@@ -76,7 +82,7 @@ export function addSteps(a: number, b: number, say: SayWhole): string[] {
     return [`${say(tens)} + ${say(b)} = ${say(tens + b)}`, `${say(tens + b)} + ${a % 10} = ${say(total)}`];
   }
   const parts = placeParts(b);
-  if (parts.length === 1) return [`${inPlaces(a, b, total, 'and', 'are')}, so ${whole}`];
+  if (parts.length === 1) return [`${inPlaces(a, b, total, ['and', 'are'], say)}, so ${whole}`];
   const steps: string[] = [];
   let sum = a;
   for (const part of parts) {

@@ -33,7 +33,7 @@ export function subtractSteps(a: number, b: number, say: SayWhole): string[] {
     return [`${say(tens)} − ${say(b)} = ${say(tens - b)}`, `${say(tens - b)} + ${a % 10} = ${say(a - b)}`];
   }
   const parts = placeParts(b);
-  if (parts.length === 1) return [`${inPlaces(a, b, a - b, 'take away', 'leaves')}, so ${whole}`];
+  if (parts.length === 1) return [`${inPlaces(a, b, a - b, ['take away', 'leaves'], say)}, so ${whole}`];
   const steps: string[] = [];
   let left = a;
   for (const part of parts) {

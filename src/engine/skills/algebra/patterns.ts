@@ -151,7 +151,7 @@ const farTerm = templateOf<readonly [start: number, step: number, position: numb
     const jumps = position - 1;
     const value = start + jumps * step;
     return {
-      text: `A pattern starts at ${say(start)} and goes up in ${step}s. What is its ${ORDINALS[position - 1] ?? ''} number?`,
+      text: `A pattern starts at ${say(start)} and goes up in ${say(step)}s. What is its ${ORDINALS[position - 1] ?? ''} number?`,
       answer: wholeAnswer(value, locale),
       expression: `${start} + ${jumps} * ${step}`,
       features: {
@@ -161,7 +161,7 @@ const farTerm = templateOf<readonly [start: number, step: number, position: numb
       },
       strategy: [
         `From the first to the ${ORDINALS[position - 1] ?? ''} there are ${jumps} steps`,
-        `${jumps} × ${step} = ${say(jumps * step)}`,
+        `${jumps} × ${say(step)} = ${say(jumps * step)}`,
         `${say(start)} + ${say(jumps * step)} = ${say(value)}`,
       ],
       slips: wholeSlips(
@@ -202,7 +202,7 @@ const firstTerm = templateOf<readonly [term: number, step: number, position: num
     const first = term - jumps * step;
     const name = ORDINALS[position - 1] ?? '';
     return {
-      text: `A pattern goes up in ${step}s and its ${name} number is ${say(term)}. What is its first?`,
+      text: `A pattern goes up in ${say(step)}s and its ${name} number is ${say(term)}. What is its first?`,
       answer: wholeAnswer(first, locale),
       expression: `${term} - ${jumps} * ${step}`,
       features: {
@@ -213,7 +213,7 @@ const firstTerm = templateOf<readonly [term: number, step: number, position: num
       },
       strategy: [
         `From the ${name} back to the first there are ${jumps} steps`,
-        `${jumps} × ${step} = ${say(jumps * step)}`,
+        `${jumps} × ${say(step)} = ${say(jumps * step)}`,
         `${say(term)} − ${say(jumps * step)} = ${say(first)}`,
       ],
       slips: wholeSlips(

@@ -1,7 +1,8 @@
 // Chance as a number: fractions, the chance that something does not happen, what to expect.
+import { countOf } from '../story.js';
 import { formatWhole } from '../../numbers/format.js';
 import { type Rational, rational, subtract, toNumber } from '../../numbers/rational.js';
-import { choiceAnswer, fractionAnswer, wholeAnswer } from '../../questions/answer.js';
+import { choiceAnswer, fractionAnswer, improperAnswer, wholeAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import {
   type Quantity,
@@ -61,7 +62,7 @@ function chanceFraction(
   const rest = all - asked;
   return {
     text,
-    answer: fractionAnswer(value),
+    answer: fractionAnswer(value, locale),
     expression:
       negated && what !== 'bag'
         ? `(${all} - ${wanted}) / ${all}`
@@ -80,7 +81,7 @@ function chanceFraction(
         : negated
           ? [`${allText} − ${wantedText} = ${formatWhole(asked, locale)}`]
           : []),
-      `${formatWhole(asked, locale)} out of ${allText}: ${fractionAnswer(value).text}`,
+      `${formatWhole(asked, locale)} out of ${allText}: ${fractionAnswer(value, locale).text}`,
     ],
     slips: [
       // A whole number is no chance that a child would write.
@@ -88,12 +89,12 @@ function chanceFraction(
         ? [
             {
               misconception: 'data.part-to-part' as const,
-              answer: fractionAnswer(rational(asked, rest), 'improper'),
+              answer: improperAnswer(rational(asked, rest)),
             },
           ]
         : []),
-      { misconception: 'data.other-event', answer: fractionAnswer(rational(rest, all)) },
-      { misconception: 'data.half-or-half', answer: fractionAnswer(rational(1, 2)) },
+      { misconception: 'data.other-event', answer: fractionAnswer(rational(rest, all), locale) },
+      { misconception: 'data.half-or-half', answer: fractionAnswer(rational(1, 2), locale) },
     ],
     ...(what === 'spinner' && all <= 12
       ? { figure: spinner(wanted, all, colour ?? 'red', other ?? 'blue') }
@@ -128,7 +129,7 @@ function notHappening(chance: Quantity, { rng, locale }: TemplateContext): Draft
         ? [
             {
               misconception: 'data.part-to-part' as const,
-              answer: fractionAnswer(rational(d - n, n), 'improper'),
+              answer: improperAnswer(rational(d - n, n)),
             },
           ]
         : []),
@@ -226,7 +227,7 @@ export const CHANCE_SKILLS: readonly Skill[] = [
           const winners = isAll ? rng.int(1, Math.min(20, wanted - 1)) : wanted;
           return using(
             chanceFraction(winners, all, rng.chance(0.5), 'tickets', context),
-            `counts ${day.text} tickets`,
+            `counts ${countOf(day.value.n, 'tickets', day.text)}`,
           );
         },
       },

@@ -1,4 +1,5 @@
 // Column graphs, and totals and differences in a survey.
+import { countOf } from '../story.js';
 import { columnGraph } from '../../figures/words.js';
 import { formatWhole } from '../../numbers/format.js';
 import { wholeAnswer } from '../../questions/answer.js';
@@ -192,7 +193,7 @@ export const COLUMN_SKILLS: readonly Skill[] = [
           const values = rng.chance(0.4)
             ? [first, rng.int(2, high)]
             : [first, rng.int(2, high), rng.int(2, high)];
-          return using(total(values, rng.pick(CHOSEN), context), `adds ${day.text} answers to others`);
+          return using(total(values, rng.pick(CHOSEN), context), `adds ${countOf(day.value.n, 'answers', day.text)} to others`);
         },
       },
       {

@@ -252,21 +252,21 @@ const pieCount = templateOf<Pie>({
 const pieShare = templateOf<Pie>({
   id: 'share',
   free: pie,
-  draft: (shown) => {
+  draft: (shown, { locale }) => {
     const all = sumOf(shown.parts);
     const part = shown.parts[shown.at] ?? 1;
     return {
       text: `What fraction of the pie chart stands for children who ${HOW[shown.at]}?`,
-      answer: fractionAnswer(rational(part, all)),
+      answer: fractionAnswer(rational(part, all), locale),
       expression: `${part} / ${all}`,
       features: { drawn: true, size: all > 4 ? 1 : 0 },
       strategy: [
         `The circle is ${all} equal parts; this slice is ${part} of them`,
-        `${part} out of ${all}: ${fractionAnswer(rational(part, all)).text}`,
+        `${part} out of ${all}: ${fractionAnswer(rational(part, all), locale).text}`,
       ],
       slips: [
-        { misconception: 'pie.slices-alike', answer: fractionAnswer(rational(1, shown.parts.length)) },
-        { misconception: 'fractions.part-left', answer: fractionAnswer(rational(all - part, all)) },
+        { misconception: 'pie.slices-alike', answer: fractionAnswer(rational(1, shown.parts.length), locale) },
+        { misconception: 'fractions.part-left', answer: fractionAnswer(rational(all - part, all), locale) },
       ],
       figure: slices(shown),
     };

@@ -4,6 +4,7 @@ import { formatClock, formatMixed, formatWhole } from '../../numbers/format.js';
 import { add, rational, subtract } from '../../numbers/rational.js';
 import { clockAnswer, durationAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import type { Locale } from '../../numbers/locale.js';
 import type { Rng } from '../../random/rng.js';
 import { quantity, quantityAnswer } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
@@ -182,11 +183,11 @@ interface Plot {
   readonly counts: readonly [number, number, number, number];
 }
 
-const plotRows = ({ d, counts }: Plot): FigureSpec => ({
+const plotRows = ({ d, counts }: Plot, locale: Locale): FigureSpec => ({
   kind: 'table',
   heads: 'column',
   rows: [
-    ['Length in m', ...counts.map((_, i) => formatMixed(rational(i + 1, d)))],
+    ['Length in m', ...counts.map((_, i) => formatMixed(rational(i + 1, d), locale))],
     ['How many', ...counts.map(String)],
   ],
 });
@@ -214,7 +215,7 @@ const observations = templateOf<Plot>({
         ],
         locale,
       ),
-      figure: plotRows(shown),
+      figure: plotRows(shown, locale),
     };
   },
 });
@@ -249,7 +250,7 @@ const totalOf = templateOf<readonly [plot: Plot, at: number]>({
           ),
         },
       ],
-      figure: plotRows(shown),
+      figure: plotRows(shown, locale),
     };
   },
 });
@@ -278,7 +279,7 @@ const spread = templateOf<Plot>({
         { misconception: 'graph.value-not-change', answer: answer(to) },
         { misconception: 'difference.adds', answer: answer(add(to, from)) },
       ],
-      figure: plotRows(shown),
+      figure: plotRows(shown, locale),
     };
   },
 });

@@ -50,12 +50,12 @@ function inOnePlace(x: Subject, other: Rational, sign: 1 | -1, plain: string[]):
   const places = Math.max(placesOf(x.value), placesOf(other));
   const name = PARTS[places];
   if (!name) return plain;
-  const whole = (count: number) => x.t(count, 'whole');
+  const parts = (count: number) => `${x.t(count, 'whole')} ${count === 1 ? name.slice(0, -1) : name}`;
   const [a = 0, b = 0, c = 0] = [x.value, other, answer].map((value) =>
     Math.round((value.n * 10 ** places) / value.d),
   );
   return [
-    `${whole(a)} ${name} ${sign === 1 ? 'and' : 'take away'} ${whole(b)} ${b === 1 ? name.slice(0, -1) : name} ${sign === 1 ? 'are' : 'leaves'} ${whole(c)} ${name}`,
+    `${parts(a)} ${sign === 1 ? 'and' : 'take away'} ${parts(b)} ${sign === 1 ? 'are' : 'leaves'} ${parts(c)}`,
     ...plain,
   ];
 }

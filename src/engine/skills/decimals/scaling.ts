@@ -127,7 +127,7 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
               ['decimals.place-missed', multiply(answer, TENTH)],
               ['divide.as-times', multiply(x.value, rational(by))],
             ],
-            uses: `divides ${x.text} by ${by}`,
+            uses: `divides ${x.text} by ${x.t(by, 'whole')}`,
           };
         },
       }),

@@ -36,7 +36,7 @@ export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
               ['times.zero-count', (x.n / by) * 10],
               ['divide.as-minus', x.n - by],
             ],
-            uses: `divides ${x.text} by ${by}`,
+            uses: `divides ${x.text} by ${x.t(by)}`,
           };
         },
       }),

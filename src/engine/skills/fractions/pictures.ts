@@ -1,5 +1,5 @@
 // Fractions seen: shares of a shape, places on a line from 0 to 1, copies of a part, tenths as hundredths.
-import { fractionAnswer, wholeAnswer } from '../../questions/answer.js';
+import { fractionAnswer, improperAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { formatMixed } from '../../numbers/format.js';
 import { partName } from '../../numbers/words.js';
@@ -74,11 +74,11 @@ const shadedPart = templateOf<readonly [parts: number, shaded: number, round: bo
     const parts = rng.pick(SHARES)[0];
     return [parts, rng.int(1, parts - 1), rng.chance(0.5), rng.chance(0.3)];
   },
-  draft: ([parts, shaded, round, rest]) => {
+  draft: ([parts, shaded, round, rest], { locale }) => {
     const top = rest ? parts - shaded : shaded;
     return {
       text: `What fraction of the ${round ? 'circle' : 'bar'} is ${rest ? 'not shaded' : 'shaded'}?`,
-      answer: fractionAnswer(rational(top, parts)),
+      answer: fractionAnswer(rational(top, parts), locale),
       expression: `${top} / ${parts}`,
       features: { drawn: true, size: parts / 8, extraSteps: rest ? 0.5 : 0 },
       strategy: [
@@ -90,13 +90,13 @@ const shadedPart = templateOf<readonly [parts: number, shaded: number, round: bo
       slips: [
         {
           misconception: rest ? 'part.rest-given' : 'fractions.part-left',
-          answer: fractionAnswer(rational(parts - top, parts)),
+          answer: fractionAnswer(rational(parts - top, parts), locale),
         },
         ...(parts > top
           ? [
               {
                 misconception: 'fractions.part-to-rest' as const,
-                answer: fractionAnswer(rational(top, parts - top), 'improper'),
+                answer: improperAnswer(rational(top, parts - top)),
               },
             ]
           : []),
@@ -112,21 +112,21 @@ const onLine = templateOf<readonly [parts: number, at: number]>({
     const parts = rng.pick([2, 3, 4, 5, 6, 8, 10]);
     return [parts, rng.int(1, parts - 1)];
   },
-  draft: ([parts, at]) => ({
+  draft: ([parts, at], { locale }) => ({
     text: `From 0 to 1 there are ${parts} equal steps. Which fraction is at step ${at}?`,
-    answer: fractionAnswer(rational(at, parts)),
+    answer: fractionAnswer(rational(at, parts), locale),
     expression: `${at} / ${parts}`,
     features: { drawn: true, size: parts / 8 },
     strategy: [
       `Each step is 1/${parts}`,
       ...(at > 1 ? [`${at} steps are ${at}/${parts}`] : []),
-      ...(formatMixed(rational(at, parts)) === `${at}/${parts}`
+      ...(formatMixed(rational(at, parts), locale) === `${at}/${parts}`
         ? []
-        : [`${at}/${parts} = ${formatMixed(rational(at, parts))}`]),
+        : [`${at}/${parts} = ${formatMixed(rational(at, parts), locale)}`]),
     ],
     slips: [
-      { misconception: 'fractions.marks-counted', answer: fractionAnswer(rational(at, parts + 1)) },
-      { misconception: 'fractions.part-left', answer: fractionAnswer(rational(parts - at, parts)) },
+      { misconception: 'fractions.marks-counted', answer: fractionAnswer(rational(at, parts + 1), locale) },
+      { misconception: 'fractions.part-left', answer: fractionAnswer(rational(parts - at, parts), locale) },
     ],
     figure: { kind: 'number-line', from: 0, to: 1, step: 1 / parts, labels: [0, 1], mark: at / parts },
   }),
@@ -176,17 +176,17 @@ const copies = templateOf<readonly [top: number, bottom: number, ask: 'count' | 
         }
       : {
           text: `${t} × 1/${b}`,
-          answer: fractionAnswer(rational(t, b)),
+          answer: fractionAnswer(rational(t, b), locale),
           expression: `${t} * (1/${b})`,
           features: { size: t > b ? 0.6 : 0 },
           strategy: [
             `${t} copies of 1/${b} are ${t}/${b}`,
-            ...(formatMixed(rational(t, b)) === `${t}/${b}`
+            ...(formatMixed(rational(t, b), locale) === `${t}/${b}`
               ? []
-              : [`${t}/${b} = ${formatMixed(rational(t, b))}`]),
+              : [`${t}/${b} = ${formatMixed(rational(t, b), locale)}`]),
           ],
           slips: [
-            { misconception: 'fractions.multiplies-both', answer: fractionAnswer(rational(t, t * b)) },
+            { misconception: 'fractions.multiplies-both', answer: fractionAnswer(rational(t, t * b), locale) },
             { misconception: 'fractions.parts-as-number', answer: wholeAnswer(t, locale) },
           ],
         };

@@ -5,15 +5,19 @@ import { fractionAnswer } from '../../questions/answer.js';
 import type { Draft, DraftSlip } from '../../questions/draft.js';
 import type { MisconceptionId } from '../../questions/misconceptions.js';
 import { formatMixed } from '../../numbers/format.js';
+import type { Locale } from '../../numbers/locale.js';
 import type { Rng } from '../../random/rng.js';
 import type { Skill } from '../skill.js';
 import { twoNames } from '../story.js';
 import { templateOf } from '../template-of.js';
 
-const slipsOf = (wrong: readonly (readonly [MisconceptionId, Rational])[]): DraftSlip[] =>
+const slipsOf = (
+  wrong: readonly (readonly [MisconceptionId, Rational])[],
+  locale: Locale,
+): DraftSlip[] =>
   wrong
     .filter(([, value]) => value.n > 0)
-    .map(([misconception, value]) => ({ misconception, answer: fractionAnswer(value) }));
+    .map(([misconception, value]) => ({ misconception, answer: fractionAnswer(value, locale) }));
 
 type Pair = readonly [a: Rational, b: Rational];
 
@@ -51,26 +55,26 @@ const together = templateOf<readonly [pair: Pair, story: (typeof JOINED)[number]
   draft: ([[a, b], [verb, unit, one, other]], { rng, locale }): Draft => {
     const [who] = twoNames(rng);
     const total = add(a, b);
-    const say = formatMixed;
+    const say = (value: Rational) => formatMixed(value, locale);
     return {
       text: `${who} ${verb} ${say(a)} ${unit} ${one} and ${say(b)} ${unit.split(' ')[0]} ${other}. How many ${SPELT[unit](locale.spelling.metre)} is that in all?`,
-      answer: fractionAnswer(total),
+      answer: fractionAnswer(total, locale),
       expression: `(${a.n}/${a.d}) + (${b.n}/${b.d})`,
       features: {
         story: true,
         unlike: a.d !== b.d,
         extraSteps: Math.max(a.d, b.d) % Math.min(a.d, b.d) === 0 ? 0.5 : 1,
       },
-      strategy: commonSteps(a, b, '+', total),
+      strategy: commonSteps(a, b, '+', total, locale),
       slips: slipsOf([
         ['fractions.add-tops-bottoms', rational(a.n + b.n, a.d + b.d)],
         ['fractions.not-renamed', rational(a.n + b.n, Math.max(a.d, b.d))],
-      ]),
+      ], locale),
     };
   },
 });
 
-function commonSteps(a: Rational, b: Rational, sign: '+' | '−', result: Rational): string[] {
+function commonSteps(a: Rational, b: Rational, sign: '+' | '−', result: Rational, locale: Locale): string[] {
   let common = Math.max(a.d, b.d);
   while (common % a.d !== 0 || common % b.d !== 0) common++;
   const [x, y] = [(a.n * common) / a.d, (b.n * common) / b.d];
@@ -80,7 +84,7 @@ function commonSteps(a: Rational, b: Rational, sign: '+' | '−', result: Ration
   ];
   return [
     ...(renamed.length > 0 ? [renamed.join(' and ')] : []),
-    `${x}/${common} ${sign} ${y}/${common} = ${formatMixed(result)}`,
+    `${x}/${common} ${sign} ${y}/${common} = ${formatMixed(result, locale)}`,
   ];
 }
 
@@ -96,21 +100,21 @@ const howMuchMore = templateOf<Pair>({
   draft: ([more, less], { rng, locale }) => {
     const [one, other] = twoNames(rng);
     const gap = subtract(more, less);
-    const say = formatMixed;
+    const say = (value: Rational) => formatMixed(value, locale);
     return {
       text: `${one} runs ${say(more)} km and ${other} ${say(less)} km. How many more kilo${locale.spelling.metre}s does ${one} run?`,
-      answer: fractionAnswer(gap),
+      answer: fractionAnswer(gap, locale),
       expression: `(${more.n}/${more.d}) - (${less.n}/${less.d})`,
       features: {
         story: true,
         unlike: more.d !== less.d,
         extraSteps: Math.max(more.d, less.d) % Math.min(more.d, less.d) === 0 ? 0.5 : 1,
       },
-      strategy: commonSteps(more, less, '−', gap),
+      strategy: commonSteps(more, less, '−', gap, locale),
       slips: slipsOf([
         ['difference.adds', add(more, less)],
         ['fractions.not-renamed', rational(Math.abs(more.n - less.n), Math.max(more.d, less.d))],
-      ]),
+      ], locale),
     };
   },
 });
@@ -121,13 +125,13 @@ const partOfPart = templateOf<Pair>({
     rng.pick([rational(1, 2), rational(1, 3), rational(2, 3), rational(3, 4)]),
     rng.pick([rational(1, 2), rational(3, 4), rational(2, 5), rational(5, 6)]),
   ],
-  draft: ([part, whole], { rng }) => {
+  draft: ([part, whole], { rng, locale }) => {
     const [who] = twoNames(rng);
-    const say = formatMixed;
+    const say = (value: Rational) => formatMixed(value, locale);
     const eaten = multiply(part, whole);
     return {
       text: `There is ${say(whole)} of a pie left. ${who} eats ${say(part)} of that. What part of the whole pie is that?`,
-      answer: fractionAnswer(eaten),
+      answer: fractionAnswer(eaten, locale),
       expression: `(${part.n}/${part.d}) * (${whole.n}/${whole.d})`,
       features: { story: true, extraSteps: 1 },
       strategy: [
@@ -139,7 +143,7 @@ const partOfPart = templateOf<Pair>({
       slips: slipsOf([
         ['fractions.add-tops-bottoms', rational(part.n + whole.n, part.d + whole.d)],
         ['fractions.part-left', subtract(whole, eaten)],
-      ]),
+      ], locale),
     };
   },
 });
@@ -160,10 +164,10 @@ const severalTimes = templateOf<readonly [each: Rational, times: number]>({
   draft: ([each, times], { rng, locale }) => {
     const [who] = twoNames(rng);
     const total = multiply(each, rational(times));
-    const say = formatMixed;
+    const say = (value: Rational) => formatMixed(value, locale);
     return {
       text: `${who} swims ${say(each)} km a day. How many kilo${locale.spelling.metre}s is that in ${times} days?`,
-      answer: fractionAnswer(total),
+      answer: fractionAnswer(total, locale),
       expression: `${times} * (${each.n}/${each.d})`,
       features: { story: true, extraSteps: each.n > each.d ? 1 : 0.5 },
       strategy:
@@ -176,7 +180,7 @@ const severalTimes = templateOf<readonly [each: Rational, times: number]>({
       slips: slipsOf([
         ['fractions.multiplies-both', rational(times * each.n, times * each.d)],
         ['fractions.whole-ignored', each.n > each.d ? rational(times * (each.n - each.d), each.d) : ZERO],
-      ]),
+      ], locale),
     };
   },
 });
@@ -184,9 +188,9 @@ const severalTimes = templateOf<readonly [each: Rational, times: number]>({
 const shareOut = templateOf<readonly [bottom: number, people: number]>({
   id: 'share-out',
   free: (rng) => [rng.int(2, 5), rng.int(2, 5)],
-  draft: ([bottom, people]) => ({
+  draft: ([bottom, people], { locale }) => ({
     text: `${people} friends share 1/${bottom} kg of nuts equally. What part of a kilogram does each get?`,
-    answer: fractionAnswer(rational(1, bottom * people)),
+    answer: fractionAnswer(rational(1, bottom * people), locale),
     expression: `(1/${bottom}) / ${people}`,
     features: { story: true, extraSteps: 0.5, size: (bottom * people) / 20 },
     strategy: [
@@ -196,7 +200,7 @@ const shareOut = templateOf<readonly [bottom: number, people: number]>({
     slips: slipsOf([
       ['fractions.divides-wrong-way', rational(people, bottom)],
       ['fractions.multiplies-both', rational(1, bottom)],
-    ]),
+    ], locale),
   }),
 });
 
@@ -205,14 +209,14 @@ const howManyFills = templateOf<readonly [amount: number, bottom: number]>({
   free: (rng) => [rng.int(2, 6), rng.int(2, 5)],
   draft: ([amount, bottom], { locale }) => ({
     text: `How many cups of 1/${bottom} L can be filled from ${amount} L of juice?`,
-    answer: fractionAnswer(divide(rational(amount), rational(1, bottom))),
+    answer: fractionAnswer(divide(rational(amount), rational(1, bottom)), locale),
     expression: `${amount} / (1/${bottom})`,
     features: { story: true, size: (amount * bottom) / 20, extraSteps: locale.id === 'en-US' ? 0.1 : 0 },
     strategy: [`1 L fills ${bottom} cups`, `${amount} × ${bottom} = ${amount * bottom}`],
     slips: slipsOf([
       ['fractions.divides-as-times', rational(amount, bottom)],
       ['times.neighbour', rational(amount * bottom + bottom)],
-    ]),
+    ], locale),
   }),
 });
 

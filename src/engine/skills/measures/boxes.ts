@@ -14,7 +14,7 @@ const joined = templateOf<readonly [first: number, width: number, depth: number,
   draft: ([first, width, depth, height], { locale }) => {
     const second = width * depth * height;
     return {
-      text: `A box of ${first} cm³ and one of ${width} cm by ${depth} cm by ${height} cm are joined. How many cm³ in all?`,
+      text: `A box of ${first}\u00a0cm³ and one of ${width} cm by ${depth} cm by ${height} cm are joined. How many cm³ in all?`,
       answer: unitAnswer(first + second, 'cm³', locale),
       expression: `${first} + ${width} * ${depth} * ${height}`,
       features: { extraSteps: 1.5, size: Math.min(2, (first + second) / 100) },
@@ -31,7 +31,7 @@ const joined = templateOf<readonly [first: number, width: number, depth: number,
         'cm³',
         locale,
       ),
-      usesNumber: `joins a box of ${first} cm³ to another`,
+      usesNumber: `joins a box of ${first}\u00a0cm³ to another`,
     };
   },
 });
@@ -93,7 +93,7 @@ const cubeSurface = templateOf<number>({
       locale,
     ),
     figure: { kind: 'net', net: 'cube' },
-    usesNumber: `covers a cube with edges of ${edge} cm`,
+    usesNumber: `covers a cube with edges of ${edge}\u00a0cm`,
   }),
 });
 

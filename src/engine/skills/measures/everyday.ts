@@ -163,7 +163,7 @@ const lengthStory = templateOf<readonly [a: number, b: number, cut: boolean]>({
       figure: cut
         ? { kind: 'bar-model', whole: `${a} cm`, parts: [`${b} cm`, '?'] }
         : { kind: 'bar-model', whole: '?', parts: [`${a} cm`, `${b} cm`] },
-      usesNumber: `${cut ? 'cuts' : 'lengthens'} a ribbon of ${a} cm`,
+      usesNumber: `${cut ? 'cuts' : 'lengthens'} a ribbon of ${a}\u00a0cm`,
     };
   },
 });
@@ -209,7 +209,7 @@ const roughly = templateOf<readonly [pair: Rough, count: number]>({
         },
         { misconception: 'ratio.adds', answer: unitAnswer(rational(half + 2 * count, 2), metric, locale) },
       ],
-      usesNumber: `turns ${count} ${many} into ${metric}`,
+      usesNumber: `turns ${count}\u00a0${many} into ${metric}`,
     };
   },
 });
@@ -234,7 +234,7 @@ const miles = templateOf<readonly [groups: number, toKm: boolean]>({
         },
         { misconception: 'ratio.factor-given', answer: unitAnswer(groups, b, locale) },
       ],
-      usesNumber: `turns ${from * groups} ${a} into ${b}`,
+      usesNumber: `turns ${from * groups}\u00a0${a} into ${b}`,
     };
   },
 });

@@ -115,8 +115,8 @@ const triangle = templateOf<readonly [base: number, height: number]>({
       'cm²',
       locale,
     ),
-    figure: { kind: 'shape', shape: 'right-triangle', labels: ['', `${base} cm`, `${height} cm`] },
-    usesNumber: `finds the area of a triangle on a base of ${base} cm`,
+    figure: { kind: 'shape', shape: 'right-triangle', labels: ['', `${base}\u00a0cm`, `${height} cm`] },
+    usesNumber: `finds the area of a triangle on a base of ${base}\u00a0cm`,
   }),
 });
 
@@ -141,7 +141,7 @@ const parallelogram = templateOf<readonly [base: number, height: number]>({
       'cm²',
       locale,
     ),
-    usesNumber: `finds the area of a parallelogram on a base of ${base} cm`,
+    usesNumber: `finds the area of a parallelogram on a base of ${base}\u00a0cm`,
   }),
 });
 

@@ -41,7 +41,7 @@ export function quantity(
 ): Quantity {
   const exact = typeof value === 'number' ? rational(value) : value;
   const written = decimalPlaces(exact) === null ? 'fraction' : style;
-  const text = written === 'fraction' && exact.n >= 0 ? formatMixed(exact) : formatDecimal(exact, locale);
+  const text = written === 'fraction' && exact.n >= 0 ? formatMixed(exact, locale) : formatDecimal(exact, locale);
   const expression = written === 'fraction' && exact.d > 1 ? `(${exact.n}/${exact.d})` : operand(exact);
   return { value: exact, style: written, text, expression };
 }
@@ -55,7 +55,7 @@ function dayQuantity(day: DayNumber, locale: Locale): Quantity {
 export function quantityAnswer(value: Rational, style: QuantityStyle, locale: Locale, unit?: string): Answer {
   const bare =
     (style === 'fraction' && value.n >= 0) || decimalPlaces(value) === null
-      ? fractionAnswer(value)
+      ? fractionAnswer(value, locale)
       : decimalAnswer(value, locale);
   if (unit === undefined) return bare;
   return { ...bare, text: bare.text + withGap(unit) };

@@ -129,10 +129,10 @@ function likeCoins(count: number, coin: number, { locale }: TemplateContext): Dr
     },
     strategy: [
       ...(total >= 100 && coin < 100
-        ? [`${formatWhole(count, locale)} × ${coin} = ${total}`]
+        ? [`${formatWhole(count, locale)} × ${coin} = ${formatWhole(total, locale)}`]
         : [`${formatWhole(count, locale)} × ${name} = ${price(total, locale)}`]),
       ...(total >= 100 && coin < 100
-        ? [`${total}${locale.currency.minorSymbol} = ${price(total, locale)}`]
+        ? [`${formatWhole(total, locale)}${locale.currency.minorSymbol} = ${price(total, locale)}`]
         : []),
     ],
     slips: [

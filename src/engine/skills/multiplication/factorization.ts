@@ -21,9 +21,9 @@ export function primeAfter(n: number): number {
   return next;
 }
 
-/** "7 × 8 = 56": a factor pair as a strategy line. */
-export function pairLine(a: number, b: number): string {
-  return `${a} × ${b} = ${a * b}`;
+/** "7 × 8 = 56": a factor pair as a strategy line, its numbers written by `say`. */
+export function pairLine(a: number, b: number, say: (n: number) => string): string {
+  return `${say(a)} × ${say(b)} = ${say(a * b)}`;
 }
 
 /** The primes that make a whole number from 2 up, smallest first: 54 is 2 × 3 × 3 × 3. */

@@ -110,7 +110,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
         suits: wholeWithin(6, 100),
         make: (x) => {
           const all = factorsOf(x.n);
-          const pairs = all.filter((f) => f * f <= x.n).map((f) => pairLine(f, x.n / f));
+          const pairs = all.filter((f) => f * f <= x.n).map((f) => pairLine(f, x.n / f, x.t));
           return {
             text: `How many factors does ${x.text} have, counting 1 and ${x.text}?`,
             value: all.length,
@@ -146,7 +146,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
               size: answer * 2 === x.n ? 0 : answer === 1 ? 2 : 1,
               extraSteps: answer * 2 === x.n ? 0 : 1,
             },
-            strategy: [pairLine(x.n / answer, answer)],
+            strategy: [pairLine(x.n / answer, answer, x.t)],
             slips: [
               ['factors.multiple-mixed-up', 2 * x.n],
               ['factors.pair-by-adding', x.n - 1],
@@ -195,7 +195,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
             },
             strategy: prime
               ? [`1 × ${x.text} is the only pair that makes ${x.text}`]
-              : [pairLine(smallest, x.n / smallest)],
+              : [pairLine(smallest, x.n / smallest, x.t)],
             slips: [
               [
                 prime || x.n % 2 === 0 ? 'primes.words-swapped' : 'primes.even-only-composite',
@@ -224,7 +224,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
               extraSteps: between.filter((k) => k % 2 === 1 && k % 5 !== 0).length,
             },
             strategy: [
-              ...between.map((k) => pairLine(factorsOf(k)[1] ?? 1, k / (factorsOf(k)[1] ?? 1))),
+              ...between.map((k) => pairLine(factorsOf(k)[1] ?? 1, k / (factorsOf(k)[1] ?? 1), x.t)),
               `${answer} has only the pair 1 and ${answer}`,
             ],
             slips: [

@@ -102,7 +102,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
               rule: of === 2 || of === 10 || of === 5,
               size: of === 3 || of === 4 ? 1 : 0,
             },
-            strategy: [pairLine(answer / of, of)],
+            strategy: [pairLine(answer / of, of, x.t)],
             slips: near.filter((k) => k !== answer).map((k) => ['multiples.near-miss', k] as const),
             uses: `looks for a multiple around ${x.text}`,
           };
@@ -140,7 +140,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
             value: g,
             expression: `gcd(${x.n}, ${other})`,
             features: { extraSteps: 1, size: (g > 6 ? 1 : 0) + (x.n > 60 ? 0.5 : 0) },
-            strategy: [pairLine(g, x.n / g), pairLine(g, other / g)],
+            strategy: [pairLine(g, x.n / g, x.t), pairLine(g, other / g, x.t)],
             slips: [
               ['factors.multiple-mixed-up', lcm(x.n, other)],
               ['factors.common-not-highest', 1],
@@ -168,7 +168,7 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
               size: (m === x.n * other ? 0 : 1) + (x.n > 12 ? 1 : 0),
               adjust: x.n <= 5 && other <= 5 ? -0.4 : 0,
             },
-            strategy: [pairLine(m / x.n, x.n), pairLine(m / other, other)],
+            strategy: [pairLine(m / x.n, x.n, x.t), pairLine(m / other, other, x.t)],
             slips: [
               ['factors.multiple-mixed-up', gcd(x.n, other)],
               ['multiples.sum', x.n + other],

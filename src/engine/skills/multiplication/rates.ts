@@ -48,7 +48,7 @@ const speed = templateOf<readonly [perHour: number, hours: number, ask: 'distanc
         unit,
         locale,
       ),
-      usesNumber: `goes ${perHour} ${unit} every hour`,
+      usesNumber: `goes ${perHour}\u00a0${unit} every hour`,
     };
   },
 });
@@ -111,7 +111,7 @@ const enlarge = templateOf<readonly [side: number, factor: number, ask: 'side' |
             ],
             locale,
           ),
-    usesNumber: `enlarges a side of ${side} cm`,
+    usesNumber: `enlarges a side of ${side}\u00a0cm`,
   }),
 });
 
@@ -136,7 +136,7 @@ const onMap = templateOf<readonly [cm: number, each: number]>({
       'km',
       locale,
     ),
-    usesNumber: `measures ${cm} cm on a map`,
+    usesNumber: `measures ${cm}\u00a0cm on a map`,
   }),
 });
 

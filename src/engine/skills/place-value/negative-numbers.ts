@@ -116,7 +116,7 @@ const opposite = templateOf<readonly [n: number, negative: boolean]>({
         true,
       ),
       ...(n <= 10 ? { figure: line(shown) } : {}),
-      usesNumber: `finds the opposite of ${formatWhole(n, locale)}`,
+      usesNumber: `finds the opposite of ${formatWhole(shown, locale)}`,
     };
   },
 });

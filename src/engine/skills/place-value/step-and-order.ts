@@ -96,6 +96,11 @@ function lookalikes(n: number, limit: number): number[] {
   return [...out].filter((m) => m !== n && m > 0 && m <= limit && String(m).length === digits.length);
 }
 
+/** The digits of a number from its end: 305 -> 503. Numbers are compared by it when only their last digits are looked at. */
+function backwards(n: number): number {
+  return Number([...String(n)].reverse().join(''));
+}
+
 /** "Which is the greatest: 305, 350 or 503?" */
 export function greatestOrLeast(range: NumberRange, limit: number): Template {
   type Chosen = readonly [numbers: readonly number[], greatest: boolean, n: number];
@@ -114,7 +119,8 @@ export function greatestOrLeast(range: NumberRange, limit: number): Template {
       const high = sorted.at(-1) ?? 0;
       const answer = greatest ? high : low;
       const byLast =
-        [...numbers].sort((a, b) => (greatest ? (b % 10) - (a % 10) : (a % 10) - (b % 10)))[0] ?? answer;
+        [...numbers].sort((a, b) => (greatest ? backwards(b) - backwards(a) : backwards(a) - backwards(b)))[0] ??
+        answer;
       // Where the last digits are the same, they lead nobody away from the answer.
       const lastMisleads = byLast % 10 !== answer % 10;
       const listed = numbers.map(say);

@@ -89,7 +89,7 @@ const apart = templateOf<number>({
       'cm',
       locale,
     ),
-    usesNumber: `mirrors a point ${n} cm from a line`,
+    usesNumber: `mirrors a point ${n}\u00a0cm from a line`,
   }),
 });
 

@@ -1,4 +1,5 @@
 // Days of the week.
+import { countOf } from '../story.js';
 import { DAY_NAMES } from '../../numbers/calendar.js';
 import { formatWhole } from '../../numbers/format.js';
 import { wordAnswer } from '../../questions/answer.js';
@@ -120,7 +121,7 @@ export const CALENDAR_SKILLS: readonly Skill[] = [
           const isAgo = context.rng.chance(0.25);
           return using(
             weekday(days, context.rng.int(0, 6), isAgo, context),
-            `goes ${day.text} days ${isAgo ? 'back' : 'on'} in the week`,
+            `goes ${countOf(day.value.n, 'days', day.text)} ${isAgo ? 'back' : 'on'} in the week`,
           );
         },
       },

@@ -1,4 +1,5 @@
 // Reading a clock face and writing its time. Times are minutes on a 12-hour dial: 0 is 12:00, 719 is 11:59.
+import { countOf } from '../story.js';
 import { formatClock } from '../../numbers/format.js';
 import { clockToWords } from '../../numbers/time-words.js';
 import { clockAnswer } from '../../questions/answer.js';
@@ -219,7 +220,7 @@ export const CLOCK_SKILLS: readonly Skill[] = [
             ? null
             : using(
                 readClockFace(context.rng.int(1, 11) * 60 + minute, context),
-                `shows ${day.text} minutes past an hour`,
+                `shows ${countOf(day.value.n, 'minutes', day.text)} past an hour`,
               );
         },
       },

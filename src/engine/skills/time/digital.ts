@@ -1,4 +1,5 @@
 // Digital clocks: minutes left in the hour, 12-hour and 24-hour time.
+import { countOf } from '../story.js';
 import { formatClock } from '../../numbers/format.js';
 import { clockAnswer, unitAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
@@ -113,7 +114,7 @@ export const DIGITAL_CLOCK_SKILLS: readonly Skill[] = [
             ? null
             : using(
                 toNextHour(context.rng.int(1, 11) * 60 + minute, context),
-                `fills ${minute} minutes up to an hour`,
+                `fills ${countOf(minute, 'minutes')} up to an hour`,
               );
         },
       },
@@ -141,7 +142,7 @@ export const DIGITAL_CLOCK_SKILLS: readonly Skill[] = [
           const isPm = rng.chance(0.7);
           return using(
             to24(hourFor24(isPm, rng) * 60 + minute, isPm),
-            `writes ${minute} minutes past an hour on another clock`,
+            `writes ${countOf(minute, 'minutes')} past an hour on another clock`,
           );
         },
       },
@@ -155,7 +156,7 @@ export const DIGITAL_CLOCK_SKILLS: readonly Skill[] = [
             ? null
             : using(
                 to12(rng.int(1, 11) * 60 + minute),
-                `reads ${minute} minutes past an hour on another clock`,
+                `reads ${countOf(minute, 'minutes')} past an hour on another clock`,
               );
         },
       },

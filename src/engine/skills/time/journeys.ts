@@ -1,4 +1,5 @@
 // Minutes between two times, and arrivals on a 24-hour timetable.
+import { countOf } from '../story.js';
 import { formatClock, formatDuration } from '../../numbers/format.js';
 import { clockAnswer, unitAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
@@ -137,7 +138,7 @@ export const JOURNEY_SKILLS: readonly Skill[] = [
           if (minute === null) return null;
           const start = context.rng.int(1, 9) * 60 + minute;
           const length = 60 - minute + context.rng.int(1, 10) * 5;
-          return using(between(start, length, context), `starts at ${minute} minutes past an hour`);
+          return using(between(start, length, context), `starts at ${countOf(minute, 'minutes')} past an hour`);
         },
       },
     ],

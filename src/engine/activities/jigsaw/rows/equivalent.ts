@@ -136,7 +136,7 @@ const percentage: FormMaker = ({ rng, locale }) => {
 const mixedNumber: FormMaker = ({ rng, locale }) => {
   const d = rng.pick([2, 3, 4, 5, 8]);
   const value = rational(d * rng.int(1, 4) + rng.int(1, d - 1), d);
-  const cells = [numberCell(`${value.n}/${value.d}`, value), numberCell(formatMixed(value), value)];
+  const cells = [numberCell(`${value.n}/${value.d}`, value), numberCell(formatMixed(value, locale), value)];
   return decimalPlaces(value) === null ? cells : [...cells, numberCell(formatDecimal(value, locale), value)];
 };
 

@@ -160,7 +160,7 @@ function asWritten(value: Rational, text: string, locale: Locale): string | null
   const forms = [
     ...(value.d > 1 && 100 % value.d === 0 ? [`${value.n * (100 / value.d)}%`] : []),
     ...(100 % value.d === 0 ? [formatMoney(value, locale)] : []),
-    ...(value.d > 1 ? [formatMixed(value), formatFraction(value)] : []),
+    ...(value.d > 1 ? [formatMixed(value, locale), formatFraction(value)] : []),
     ...(decimalPlaces(value) === null ? [] : [formatDecimal(value, locale)]),
   ];
   const written = forms.find((form) =>
