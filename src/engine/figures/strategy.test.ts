@@ -71,11 +71,21 @@ describe('addition and subtraction', () => {
     );
   });
 
-  it('ignore steps that are false, decimal or lead elsewhere', () => {
+  it('keep to the numbers of the question when the steps take from its tens', () => {
+    expect(lineOf(figureFor('85 - 60', 25, ['80 \u2212 60 = 20', '20 + 5 = 25'])).stops).toEqual([85, 25]);
+  });
+
+  it('follow a near double from the number that is doubled', () => {
+    expect(lineOf(figureFor('7 + 6', 13, ['6 + 6 = 12', '12 + 1 = 13'])).stops).toEqual([6, 12, 13]);
+  });
+
+  it('are left out beside steps that go a way of their own', () => {
+    expect(figureFor('47 + 38', 85, ['40 + 30 = 70', '7 + 8 = 15', '70 + 15 = 85'])).toBeNull();
+    expect(figureFor('6 + 6', 12, ['5 + 5 = 10', '1 + 1 = 2', '10 + 2 = 12'])).toBeNull();
+  });
+
+  it('ignore steps that are false or decimal', () => {
     expect(lineOf(figureFor('47 + 38', 85, ['47 + 38 = 86'])).stops).toEqual([47, 77, 85]);
-    expect(lineOf(figureFor('47 + 38', 85, ['40 + 30 = 70', '7 + 8 = 15', '70 + 15 = 85'])).stops).toEqual([
-      47, 77, 85,
-    ]);
     expect(lineOf(figureFor('47 + 38', 85, ['0.47 + 38 = 85', '47 + 3 = 50'])).stops).toEqual([47, 77, 85]);
   });
 
@@ -113,6 +123,11 @@ describe('products', () => {
     expect(figureFor('4 * 3', 12)).toEqual({ kind: 'array', rows: 4, columns: 3 });
     expect(figureFor('6 * 12', 72)).toEqual({ kind: 'array', rows: 6, columns: 12, splitAfterColumn: 10 });
     expect(figureFor('4 * 2', 8, ['2 × 4 = 8'])).toEqual({ kind: 'array', rows: 2, columns: 4 });
+    expect(figureFor('7 * 9', 63, ['10 × 7 = 70', '70 \u2212 7 = 63'])).toEqual({
+      kind: 'array',
+      rows: 7,
+      columns: 9,
+    });
   });
 
   it('split as the worked steps do, turning the array if need be', () => {

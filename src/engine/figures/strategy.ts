@@ -52,7 +52,7 @@ function drawing(plain: string, hasBrackets: boolean, lines: readonly string[]):
   if (first === undefined || second === undefined || a === 0 || b === 0) return null;
   if (sign === '+' && a < LARGEST_LINE && b < LARGEST_LINE) return additionLine(a, b, steps);
   if (sign === '-' && a < LARGEST_LINE && b < a) return subtractionLine(a, b, steps);
-  if (sign === '*') return product(a, b, steps);
+  if (sign === '*') return product(a, b, lines, steps);
   if (sign !== '/' || b !== 2 || a % 2 !== 0) return null;
   return isInTwos(a, lines, steps) ? groupsOfTwo(a) : inTwo(a / 2, a / 2);
 }
@@ -79,7 +79,7 @@ function fractionOf(top: number, bottom: number, whole: number): Drawing | null 
   return { spec, result: each * shaded };
 }
 
-function product(a: number, b: number, steps: readonly Step[]): Drawing | null {
+function product(a: number, b: number, lines: readonly string[], steps: readonly Step[]): Drawing | null {
   if (a === 1 || b === 1) return null;
   if (a > LARGEST_FACT || b > LARGEST_FACT) {
     const half = a === 2 ? b : b === 2 ? a : null;
@@ -96,8 +96,11 @@ function product(a: number, b: number, steps: readonly Step[]): Drawing | null {
     steps.some((step) => step.sign === '*' && step.left === left && step.right === right);
   const [rows, columns] = says(b, a) && !says(a, b) ? [b, a] : [a, b];
   const usual = columns > 10 ? 10 : 5;
+  // Beside steps that go another way ("10 × 7 = 70, 70 − 7 = 63") a split at five would tell of a third.
+  const isPlainFact =
+    lines.length === 0 || (steps.length > 0 && steps.every((step) => step.result === result));
   const spec: FigureSpec =
-    columns > 5
+    columns > 5 && isPlainFact
       ? { kind: 'array', rows, columns, splitAfterColumn: usual }
       : { kind: 'array', rows, columns };
   return { spec, result };
@@ -121,26 +124,37 @@ function inTwo(half: number, result: number): Drawing {
   return { spec, result };
 }
 
-function additionLine(a: number, b: number, steps: readonly Step[]): Drawing {
+function additionLine(a: number, b: number, steps: readonly Step[]): Drawing | null {
   const sum = a + b;
   // Steps that write the sum the other way round ("25 + 5 = 30" for 5 + 25) start from the number they name first.
   const isTurned = steps.some(({ sign, left, right }) => sign === '+' && left === b && right === a);
   const [from, other] = isTurned ? [b, a] : [a, b];
-  // Steps that add the tens first ("60 + 10 = 70, 70 + 2 = 72" for 62 + 10) begin at no number of the question.
-  const isTensFirst = steps[0]?.right === other && steps[0].left < from;
-  const told = chain(from, sum, steps) ?? (isTensFirst ? null : chain(other, sum, steps));
+  const tensFirst = isTensFirst(from, other, steps);
+  const told = chain(from, sum, steps) ?? (tensFirst ? null : chain(other, sum, steps));
   // Steps that work out the other number before it is added ("10 − 6 = 4, 10 + 4 = 14") are no way along the line.
   const isDetour = told !== null && told[0] === a && told[1] === b && b < a;
+  if (told === null && !tensFirst && isOtherWay(steps)) return null;
   const [start, rest] = a >= b ? [a, b] : [b, a];
   return { spec: openLine(told !== null && !isDetour ? told : hops(start, rest, 1)), result: sum };
 }
 
-function subtractionLine(a: number, b: number, steps: readonly Step[]): Drawing {
+function subtractionLine(a: number, b: number, steps: readonly Step[]): Drawing | null {
   const difference = a - b;
   const told = chain(a, difference, steps) ?? chain(b, a, steps) ?? chain(a, b, steps);
+  if (told === null && !isTensFirst(a, b, steps) && isOtherWay(steps)) return null;
   // Close numbers are easier to count up between than to take away.
   const usual = b >= 10 && difference < 10 ? hops(b, difference, 1) : hops(a, b, -1);
   return { spec: openLine(told ?? usual), result: difference };
+}
+
+/** Whether steps work on the tens first ("60 + 10 = 70, 70 + 2 = 72" for 62 + 10) and so begin at no number of the question. */
+function isTensFirst(from: number, other: number, [first]: readonly Step[]): boolean {
+  return first !== undefined && first.right === other && first.left < from && first.left !== other;
+}
+
+/** Whether worked steps that no line can follow tell a way of their own, which another drawn beside them would contradict. */
+function isOtherWay(steps: readonly Step[]): boolean {
+  return steps.length > 1;
 }
 
 /** The stops of the worked steps when they lead from `start` to `end`, each from where the last one landed. */

@@ -18,6 +18,8 @@ export interface Currency {
   readonly minorName: readonly [one: string, many: string];
   /** Coin values in minor units, smallest first; only coins in use. */
   readonly coins: readonly number[];
+  /** Diameters of the coins in millimetres, in the order of `coins`; across the flats where a coin is not round. */
+  readonly coinDiametersMm: readonly number[];
   /** Note values in main units, smallest first. */
   readonly notes: readonly number[];
 }
@@ -57,6 +59,8 @@ const AUSTRALIAN: Locale = {
     mainName: ['dollar', 'dollars'],
     minorName: ['cent', 'cents'],
     coins: [5, 10, 20, 50, 100, 200],
+    // Royal Australian Mint; 5c, 10c and 50c from memory.
+    coinDiametersMm: [19.41, 23.6, 28.65, 31.65, 25, 20.5],
     notes: [5, 10, 20, 50, 100],
   },
   degrees: '°C',
@@ -68,7 +72,13 @@ const AUSTRALIAN: Locale = {
 const NEW_ZEALAND: Locale = {
   ...AUSTRALIAN,
   id: 'en-NZ',
-  currency: { ...AUSTRALIAN.currency, code: 'NZD', coins: [10, 20, 50, 100, 200] },
+  currency: {
+    ...AUSTRALIAN.currency,
+    code: 'NZD',
+    coins: [10, 20, 50, 100, 200],
+    // Reserve Bank of New Zealand, "Coin specifications and images by denomination"; $1 and $2 from memory.
+    coinDiametersMm: [20.5, 21.75, 24.75, 23, 26.5],
+  },
 };
 
 const BRITISH: Locale = {
@@ -83,6 +93,8 @@ const BRITISH: Locale = {
     mainName: ['pound', 'pounds'],
     minorName: ['penny', 'pence'],
     coins: [1, 2, 5, 10, 20, 50, 100, 200],
+    // Royal Mint, as tabled in the encyclopaedia article "Coins of the pound sterling".
+    coinDiametersMm: [20.3, 25.9, 18, 24.5, 21.4, 27.3, 23.43, 28.4],
     notes: [5, 10, 20, 50],
   },
   degrees: '°C',
@@ -102,6 +114,8 @@ const AMERICAN: Locale = {
     mainName: ['dollar', 'dollars'],
     minorName: ['cent', 'cents'],
     coins: [1, 5, 10, 25],
+    // United States Mint, coin specifications: the dime is smaller than the penny and the nickel.
+    coinDiametersMm: [19.05, 21.21, 17.91, 24.26],
     notes: [1, 5, 10, 20, 50, 100],
   },
   degrees: '°F',

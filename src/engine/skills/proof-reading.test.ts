@@ -16,7 +16,8 @@ interface Line {
 }
 
 /** Numbers of the day of every kind and size; "$" stands for the country's own sign. */
-const DAYS = '1 8 11 24 100 508 1,234 40,000 999,999 1,000,000 0.7 12.06 $0.85 $1 $12.35 3/4 1_1/2 345_1/2'.split(' ');
+const DAYS =
+  '1 8 11 24 100 508 1,234 40,000 999,999 1,000,000 0.7 12.06 $0.85 $1 $12.35 3/4 1_1/2 345_1/2'.split(' ');
 
 const FREE = LOCALES.flatMap((locale) =>
   SKILLS.flatMap((skill) =>
@@ -27,7 +28,10 @@ const FREE = LOCALES.flatMap((locale) =>
 const ABOUT_DAYS = LOCALES.flatMap((locale) =>
   DAYS.flatMap((input) => {
     const day = parseDayNumber(
-      input.replace('$', localeOf(locale).currency.symbol).replace('_', ' ').replaceAll(',', localeOf(locale).groupSeparator),
+      input
+        .replace('$', localeOf(locale).currency.symbol)
+        .replace('_', ' ')
+        .replaceAll(',', localeOf(locale).groupSeparator),
       localeOf(locale),
     );
     if (!day.ok) throw new Error(`${input} (${locale}): ${day.error.message}`);

@@ -1,4 +1,4 @@
-// Coins and notes as plain tokens: the value in large figures, size rising with value, no currency's artwork.
+// Coins and notes as plain tokens: the value in large figures, coins in their true sizes to one another, no currency's artwork.
 import type { FigureSpec } from '../figure.js';
 import { type Currency, LOCALES, localeOf } from '../../numbers/locale.js';
 import { fitSize } from '../label.js';
@@ -9,6 +9,10 @@ type MoneySpec = Extract<FigureSpec, { kind: 'money' }>;
 
 const WIDTH_MM = 80;
 const GAP_MM = 2;
+/** The radius of a country's widest coin; the others are drawn in proportion. */
+const WIDEST_RADIUS_MM = 7.9;
+/** The radius of a coin that the country does not have. */
+const USUAL_RADIUS_MM = 7;
 
 /** Coin values in minor units, note values in main units; drawn in the given order, notes above coins. */
 export function drawMoney(spec: MoneySpec): Sketch {
@@ -40,7 +44,11 @@ export function drawMoney(spec: MoneySpec): Sketch {
 
 function coin(value: number, currency: Currency): Mark[] {
   const rank = currency.coins.indexOf(value);
-  const radius = 5.4 + (rank < 0 ? 2 : (rank / (currency.coins.length - 1)) * 2.8);
+  const diameter = currency.coinDiametersMm[rank];
+  const radius =
+    diameter === undefined
+      ? USUAL_RADIUS_MM
+      : (WIDEST_RADIUS_MM * diameter) / Math.max(...currency.coinDiametersMm);
   const words = value >= 100 ? `${currency.symbol}${value / 100}` : `${value}${currency.minorSymbol}`;
   const fill = value >= 100 ? PALE : '#ffffff';
   return [

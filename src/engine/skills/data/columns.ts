@@ -193,7 +193,10 @@ export const COLUMN_SKILLS: readonly Skill[] = [
           const values = rng.chance(0.4)
             ? [first, rng.int(2, high)]
             : [first, rng.int(2, high), rng.int(2, high)];
-          return using(total(values, rng.pick(CHOSEN), context), `adds ${countOf(day.value.n, 'answers', day.text)} to others`);
+          return using(
+            total(values, rng.pick(CHOSEN), context),
+            `adds ${countOf(day.value.n, 'answers', day.text)} to others`,
+          );
         },
       },
       {

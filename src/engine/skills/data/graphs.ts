@@ -265,7 +265,10 @@ const pieShare = templateOf<Pie>({
         `${part} out of ${all}: ${fractionAnswer(rational(part, all), locale).text}`,
       ],
       slips: [
-        { misconception: 'pie.slices-alike', answer: fractionAnswer(rational(1, shown.parts.length), locale) },
+        {
+          misconception: 'pie.slices-alike',
+          answer: fractionAnswer(rational(1, shown.parts.length), locale),
+        },
         { misconception: 'fractions.part-left', answer: fractionAnswer(rational(all - part, all), locale) },
       ],
       figure: slices(shown),

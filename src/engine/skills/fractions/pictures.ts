@@ -186,7 +186,10 @@ const copies = templateOf<readonly [top: number, bottom: number, ask: 'count' | 
               : [`${t}/${b} = ${formatMixed(rational(t, b), locale)}`]),
           ],
           slips: [
-            { misconception: 'fractions.multiplies-both', answer: fractionAnswer(rational(t, t * b), locale) },
+            {
+              misconception: 'fractions.multiplies-both',
+              answer: fractionAnswer(rational(t, t * b), locale),
+            },
             { misconception: 'fractions.parts-as-number', answer: wholeAnswer(t, locale) },
           ],
         };

@@ -11,10 +11,7 @@ import type { Skill } from '../skill.js';
 import { twoNames } from '../story.js';
 import { templateOf } from '../template-of.js';
 
-const slipsOf = (
-  wrong: readonly (readonly [MisconceptionId, Rational])[],
-  locale: Locale,
-): DraftSlip[] =>
+const slipsOf = (wrong: readonly (readonly [MisconceptionId, Rational])[], locale: Locale): DraftSlip[] =>
   wrong
     .filter(([, value]) => value.n > 0)
     .map(([misconception, value]) => ({ misconception, answer: fractionAnswer(value, locale) }));
@@ -66,10 +63,13 @@ const together = templateOf<readonly [pair: Pair, story: (typeof JOINED)[number]
         extraSteps: Math.max(a.d, b.d) % Math.min(a.d, b.d) === 0 ? 0.5 : 1,
       },
       strategy: commonSteps(a, b, '+', total, locale),
-      slips: slipsOf([
-        ['fractions.add-tops-bottoms', rational(a.n + b.n, a.d + b.d)],
-        ['fractions.not-renamed', rational(a.n + b.n, Math.max(a.d, b.d))],
-      ], locale),
+      slips: slipsOf(
+        [
+          ['fractions.add-tops-bottoms', rational(a.n + b.n, a.d + b.d)],
+          ['fractions.not-renamed', rational(a.n + b.n, Math.max(a.d, b.d))],
+        ],
+        locale,
+      ),
     };
   },
 });
@@ -111,10 +111,13 @@ const howMuchMore = templateOf<Pair>({
         extraSteps: Math.max(more.d, less.d) % Math.min(more.d, less.d) === 0 ? 0.5 : 1,
       },
       strategy: commonSteps(more, less, '−', gap, locale),
-      slips: slipsOf([
-        ['difference.adds', add(more, less)],
-        ['fractions.not-renamed', rational(Math.abs(more.n - less.n), Math.max(more.d, less.d))],
-      ], locale),
+      slips: slipsOf(
+        [
+          ['difference.adds', add(more, less)],
+          ['fractions.not-renamed', rational(Math.abs(more.n - less.n), Math.max(more.d, less.d))],
+        ],
+        locale,
+      ),
     };
   },
 });
@@ -140,10 +143,13 @@ const partOfPart = templateOf<Pair>({
           ? [`That is ${say(eaten)}`]
           : [`${part.n * whole.n}/${part.d * whole.d} = ${say(eaten)}`]),
       ],
-      slips: slipsOf([
-        ['fractions.add-tops-bottoms', rational(part.n + whole.n, part.d + whole.d)],
-        ['fractions.part-left', subtract(whole, eaten)],
-      ], locale),
+      slips: slipsOf(
+        [
+          ['fractions.add-tops-bottoms', rational(part.n + whole.n, part.d + whole.d)],
+          ['fractions.part-left', subtract(whole, eaten)],
+        ],
+        locale,
+      ),
     };
   },
 });
@@ -177,10 +183,13 @@ const severalTimes = templateOf<readonly [each: Rational, times: number]>({
               `Together ${say(total)}`,
             ]
           : [`${times} × ${each.n} = ${times * each.n}, so ${times * each.n}/${each.d} = ${say(total)}`],
-      slips: slipsOf([
-        ['fractions.multiplies-both', rational(times * each.n, times * each.d)],
-        ['fractions.whole-ignored', each.n > each.d ? rational(times * (each.n - each.d), each.d) : ZERO],
-      ], locale),
+      slips: slipsOf(
+        [
+          ['fractions.multiplies-both', rational(times * each.n, times * each.d)],
+          ['fractions.whole-ignored', each.n > each.d ? rational(times * (each.n - each.d), each.d) : ZERO],
+        ],
+        locale,
+      ),
     };
   },
 });
@@ -197,10 +206,13 @@ const shareOut = templateOf<readonly [bottom: number, people: number]>({
       `Cut each of the ${bottom} parts of a kilogram into ${people}: ${bottom} × ${people} = ${bottom * people} parts`,
       `Each gets 1/${bottom * people}`,
     ],
-    slips: slipsOf([
-      ['fractions.divides-wrong-way', rational(people, bottom)],
-      ['fractions.multiplies-both', rational(1, bottom)],
-    ], locale),
+    slips: slipsOf(
+      [
+        ['fractions.divides-wrong-way', rational(people, bottom)],
+        ['fractions.multiplies-both', rational(1, bottom)],
+      ],
+      locale,
+    ),
   }),
 });
 
@@ -213,10 +225,13 @@ const howManyFills = templateOf<readonly [amount: number, bottom: number]>({
     expression: `${amount} / (1/${bottom})`,
     features: { story: true, size: (amount * bottom) / 20, extraSteps: locale.id === 'en-US' ? 0.1 : 0 },
     strategy: [`1 L fills ${bottom} cups`, `${amount} × ${bottom} = ${amount * bottom}`],
-    slips: slipsOf([
-      ['fractions.divides-as-times', rational(amount, bottom)],
-      ['times.neighbour', rational(amount * bottom + bottom)],
-    ], locale),
+    slips: slipsOf(
+      [
+        ['fractions.divides-as-times', rational(amount, bottom)],
+        ['times.neighbour', rational(amount * bottom + bottom)],
+      ],
+      locale,
+    ),
   }),
 });
 

@@ -41,7 +41,8 @@ export function quantity(
 ): Quantity {
   const exact = typeof value === 'number' ? rational(value) : value;
   const written = decimalPlaces(exact) === null ? 'fraction' : style;
-  const text = written === 'fraction' && exact.n >= 0 ? formatMixed(exact, locale) : formatDecimal(exact, locale);
+  const text =
+    written === 'fraction' && exact.n >= 0 ? formatMixed(exact, locale) : formatDecimal(exact, locale);
   const expression = written === 'fraction' && exact.d > 1 ? `(${exact.n}/${exact.d})` : operand(exact);
   return { value: exact, style: written, text, expression };
 }

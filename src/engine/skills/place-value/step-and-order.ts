@@ -119,8 +119,9 @@ export function greatestOrLeast(range: NumberRange, limit: number): Template {
       const high = sorted.at(-1) ?? 0;
       const answer = greatest ? high : low;
       const byLast =
-        [...numbers].sort((a, b) => (greatest ? backwards(b) - backwards(a) : backwards(a) - backwards(b)))[0] ??
-        answer;
+        [...numbers].sort((a, b) =>
+          greatest ? backwards(b) - backwards(a) : backwards(a) - backwards(b),
+        )[0] ?? answer;
       // Where the last digits are the same, they lead nobody away from the answer.
       const lastMisleads = byLast % 10 !== answer % 10;
       const listed = numbers.map(say);

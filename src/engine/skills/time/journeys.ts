@@ -138,7 +138,10 @@ export const JOURNEY_SKILLS: readonly Skill[] = [
           if (minute === null) return null;
           const start = context.rng.int(1, 9) * 60 + minute;
           const length = 60 - minute + context.rng.int(1, 10) * 5;
-          return using(between(start, length, context), `starts at ${countOf(minute, 'minutes')} past an hour`);
+          return using(
+            between(start, length, context),
+            `starts at ${countOf(minute, 'minutes')} past an hour`,
+          );
         },
       },
     ],

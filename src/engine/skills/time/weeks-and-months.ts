@@ -22,7 +22,10 @@ export const WEEK_AND_MONTH_SKILLS: readonly Skill[] = [
           const weeks = largeOn(day, context.locale, WEEKS, 120);
           return weeks === null
             ? null
-            : using(toSmall(weeks, WEEKS, context), `changes ${countOf(day.value.n, 'weeks', day.text)} to days`);
+            : using(
+                toSmall(weeks, WEEKS, context),
+                `changes ${countOf(day.value.n, 'weeks', day.text)} to days`,
+              );
         },
       },
       {
