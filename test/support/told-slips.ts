@@ -1,23 +1,13 @@
 // Questions of every skill in all four classrooms, and whether what is said of their wrong answers fits.
-import { LOCALES, type LocaleId, localeOf } from '#engine/numbers/locale.js';
+import { localeOf } from '#engine/numbers/locale.js';
 import { generateQuestions } from '#engine/questions/generate.js';
 import type { MisconceptionId } from '#engine/questions/misconceptions.js';
 import type { Question, Slip } from '#engine/questions/question.js';
 import { SKILLS } from '#engine/skills/map.js';
-import type { Skill } from '#engine/skills/skill.js';
+import { daySamples, freeSamples, type Sample } from './samples.js';
 
-export interface Sample {
-  readonly skill: Skill;
-  readonly locale: LocaleId;
-  readonly question: Question;
-}
-
-/** Twenty questions of every skill in each classroom. */
-export const SAMPLES: readonly Sample[] = LOCALES.flatMap((locale) =>
-  SKILLS.flatMap((skill) =>
-    generateQuestions(skill, 20, 23, localeOf(locale)).map((question) => ({ skill, locale, question })),
-  ),
-);
+/** Twenty questions of every skill in each classroom, and those about numbers of the day. */
+export const SAMPLES: readonly Sample[] = [...freeSamples(23), ...daySamples(23)];
 
 /** Every wrong answer of the samples. */
 export const SLIPS = SAMPLES.flatMap((sample) => sample.question.slips.map((slip) => ({ ...sample, slip })));

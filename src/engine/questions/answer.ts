@@ -1,4 +1,5 @@
 // Constructors for answers: the one place where an exact value gets its printed form.
+import { writtenValue, type Written } from './slips/fraction-operations.js';
 import {
   formatClock,
   formatDecimal,
@@ -25,16 +26,15 @@ export function decimalAnswer(value: Rational, locale: Locale, places = 0): Answ
 
 /** A fraction, printed mixed ("1 3/4"); whole values print as whole numbers. */
 export function fractionAnswer(value: Rational, locale: Locale): Answer {
-  return fractionAs(value, value.n >= 0 ? formatMixed(value, locale) : formatFraction(value));
-}
-
-/** A fraction printed as one top and one bottom number, also beyond one whole: 7/4. */
-export function improperAnswer(value: Rational): Answer {
-  return fractionAs(value, formatFraction(value));
-}
-
-function fractionAs(value: Rational, text: string): Answer {
+  const text = value.n >= 0 ? formatMixed(value, locale) : formatFraction(value);
   return { kind: value.d === 1 ? 'number' : 'fraction', text, value: toValue(value) };
+}
+
+/** A fraction as a child writes it, not brought to lowest terms: 4/6, 12 6/12. A teacher then sees how it came about. */
+export function writtenAnswer(written: Written): Answer {
+  const { top, bottom, whole = 0 } = written;
+  const text = whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`;
+  return { kind: 'fraction', text, value: toValue(writtenValue(written)) };
 }
 
 /** An amount in main units: $4.85. */

@@ -1,12 +1,11 @@
 // What a proof-reader would mark in the texts and strategy steps of every skill, in all four classrooms.
 import { describe, expect, it } from 'vitest';
+import { daySamples, freeSamples } from '../../../test/support/samples.js';
 import { drawFigure } from '../figures/draw.js';
 import { strategyFigure } from '../figures/strategy.js';
-import { parseDayNumber } from '../numbers/day-number.js';
-import { LOCALES, localeOf } from '../numbers/locale.js';
-import { generateQuestions, questionsAbout } from '../questions/generate.js';
+import { localeOf } from '../numbers/locale.js';
+import { generateQuestions } from '../questions/generate.js';
 import { MISCONCEPTIONS } from '../questions/misconceptions.js';
-import { Rng } from '../random/rng.js';
 import { SKILLS } from './map.js';
 
 interface Line {
@@ -15,37 +14,8 @@ interface Line {
   readonly isStep: boolean;
 }
 
-/** Numbers of the day of every kind and size; "$" stands for the country's own sign. */
-const DAYS =
-  '1 8 11 24 100 508 1,234 40,000 999,999 1,000,000 0.7 12.06 $0.85 $1 $12.35 3/4 1_1/2 345_1/2'.split(' ');
-
-const FREE = LOCALES.flatMap((locale) =>
-  SKILLS.flatMap((skill) =>
-    generateQuestions(skill, 20, 11, localeOf(locale)).map((question) => ({ skill, locale, question })),
-  ),
-);
-
-const ABOUT_DAYS = LOCALES.flatMap((locale) =>
-  DAYS.flatMap((input) => {
-    const day = parseDayNumber(
-      input
-        .replace('$', localeOf(locale).currency.symbol)
-        .replace('_', ' ')
-        .replaceAll(',', localeOf(locale).groupSeparator),
-      localeOf(locale),
-    );
-    if (!day.ok) throw new Error(`${input} (${locale}): ${day.error.message}`);
-    return SKILLS.flatMap((skill) =>
-      questionsAbout(skill, day.value, new Rng(11).fork(skill.id), localeOf(locale), 3).map((question) => ({
-        skill,
-        locale,
-        question,
-      })),
-    );
-  }),
-);
-
-const QUESTIONS = [...FREE, ...ABOUT_DAYS];
+const FREE = freeSamples(11);
+const QUESTIONS = [...FREE, ...daySamples(11)];
 
 const LINES: readonly Line[] = QUESTIONS.flatMap(({ skill, locale, question }) => {
   const where = `${skill.id} ${locale}`;

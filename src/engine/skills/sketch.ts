@@ -1,11 +1,12 @@
 // From a short sketch of a question around one number to a full template: free and on the day's number alike.
+import type { Written } from '../questions/slips/fraction-operations.js';
 import type { FigureSpec } from '../figures/figure.js';
 import type { DayKind } from '../numbers/day-number.js';
 import type { Locale } from '../numbers/locale.js';
 import type { Rational } from '../numbers/rational.js';
 import { partName } from '../numbers/words.js';
 import { amountAnswer, amountExpression, amountText, exact } from '../questions/amount.js';
-import { choiceAnswer, improperAnswer } from '../questions/answer.js';
+import { choiceAnswer, writtenAnswer } from '../questions/answer.js';
 import type { Features } from '../questions/difficulty.js';
 import type { Draft, DraftSlip, Template, TemplateContext } from '../questions/draft.js';
 import type { MisconceptionId } from '../questions/misconceptions.js';
@@ -14,12 +15,13 @@ import type { Rng } from '../random/rng.js';
 
 /**
  * A wrong value, or a wrong choice as text, and the misconception behind it; null values are left out. The value is
- * written in the answer's form unless `as` says how children write it: 11.1, or 5/2 and not 2 1/2.
+ * written in the answer's form unless `as` says how children write it: 11.1. A fraction given by
+ * top and bottom is written with just these: 4/6.
  */
 export type SketchSlip = readonly [
   misconception: MisconceptionId,
-  wrong: Rational | number | string | null,
-  as?: DayKind | 'improper',
+  wrong: Rational | Written | number | string | null,
+  as?: DayKind,
 ];
 
 /** One question around a number; the form of the answer is the number's own unless `form` says otherwise. */
@@ -117,12 +119,14 @@ function answerOf(value: Rational | number | string, form: DayKind, locale: Loca
 }
 
 function wrongAnswerOf(
-  wrong: Rational | number | string,
-  as: DayKind | 'improper',
+  wrong: Rational | Written | number | string,
+  as: DayKind,
   locale: Locale,
 ): Answer | null {
-  if (as !== 'improper') return answerOf(wrong, as, locale);
-  return typeof wrong === 'string' ? choiceAnswer(wrong) : improperAnswer(exact(wrong));
+  if (typeof wrong === 'object' && 'top' in wrong) return writtenAnswer(wrong);
+  const answer = answerOf(wrong, as, locale);
+  // Nobody who is asked for a whole number arrives at 12 499 79/80.
+  return as === 'whole' && answer?.kind === 'fraction' ? null : answer;
 }
 
 function draftOf(sketch: Sketch, subject: Subject, onDay: boolean): Draft | null {

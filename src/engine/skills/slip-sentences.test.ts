@@ -59,11 +59,11 @@ describe('the sentence beside a wrong answer', () => {
     ).toEqual([]);
     expect(misfits('percent.times-it', isAbove)).toEqual([]);
     expect(
-      misfits('percent.divides-by-it', ({ text }, wrong) =>
-        [...text.matchAll(/(\d+)% of ([\d ,]+)/g)].some(
-          ([, percent, whole]) =>
-            Math.abs(wrong * Number(percent) - Number(whole?.replace(/[\s,]/g, ''))) < 1e-6,
-        ),
+      misfits('percent.divides-by-it', ({ text, answer }, wrong) =>
+        [...text.matchAll(/(\d+)% of /g)].some(([, percent]) => {
+          const whole = (100 * sizeOf(answer.value)) / Number(percent);
+          return Math.abs(wrong * Number(percent) - whole) < 1e-6 * whole;
+        }),
       ),
     ).toEqual([]);
   });

@@ -91,6 +91,16 @@ describe('a wrong answer follows from its sentence:', () => {
     expect(misfits('addend.left-out', ({ text }) => !/double/i.test(text))).toEqual([]);
   });
 
+  it('tops and bottoms are added as they stand, and the sum is not brought to lowest terms', () => {
+    const parts = (text: string) => /^(\d+)\/(\d+) \+ (\d+)\/(\d+)$/.exec(text)?.slice(1).map(Number);
+    expect(
+      misfits('fractions.add-tops-bottoms', ({ text }, _, slip) => {
+        const [a = 0, b = 0, c = 0, d = 0] = parts(text) ?? [];
+        return parts(text) ? slip.text === `${a + c}/${b + d}` : null;
+      }),
+    ).toEqual([]);
+  });
+
   it('last digits mislead only where they differ', () => {
     expect(
       misfits('compare.last-digit', (question, wrong) => {
@@ -265,10 +275,10 @@ describe('what a wrong answer is said to tell', () => {
 describe('what a child seems to do', () => {
   const slipsOf = (id: string) =>
     SAMPLES.filter(({ skill }) => skill.id === id).flatMap(({ question }) =>
-      question.slips.map(({ misconception, text }) => ({
+      question.slips.map(({ misconception, value }) => ({
         misconception,
-        wrong: Number(text),
-        right: Number(question.answer.text),
+        wrong: sizeOf(value),
+        right: sizeOf(question.answer.value),
         numbers: offered(question.text),
         text: question.text,
       })),
@@ -299,7 +309,10 @@ describe('what a child seems to do', () => {
 
   it('mixes up mean, median, mode and range only with one of them', () => {
     const lists = ['data.mode', 'data.median', 'data.range', 'data.mean'].flatMap(slipsOf);
-    const mixed = lists.filter(({ misconception }) => misconception === 'data.measures-mixed-up');
+    // Lists of whole numbers only: those of decimals and money are not read here.
+    const mixed = lists.filter(
+      ({ misconception, text }) => misconception === 'data.measures-mixed-up' && !/[.$£¢/]|\d[cp]/.test(text),
+    );
     expect(mixed.length).toBeGreaterThan(20);
     for (const { text, wrong, numbers } of mixed) {
       const order = numbers.toSorted((a, b) => a - b);

@@ -1,10 +1,11 @@
 // Typical wrong methods for fractions, as algorithms on written tops and bottoms.
 import { type Rational, rational } from '../../numbers/rational.js';
 
-/** A fraction as written, not in lowest terms. */
+/** A fraction as written, not in lowest terms; `whole` stands before it in a mixed number. */
 export interface Written {
   readonly top: number;
   readonly bottom: number;
+  readonly whole?: number;
 }
 
 /** Tops added and bottoms added: 3/4 + 7/8 is written 10/12. */
@@ -29,6 +30,6 @@ export function addOverLargerBottom(a: Written, b: Written): Written {
 }
 
 /** The value of what was written. */
-export function writtenValue({ top, bottom }: Written): Rational {
-  return rational(top, bottom);
+export function writtenValue({ top, bottom, whole = 0 }: Written): Rational {
+  return rational(whole * bottom + top, bottom);
 }

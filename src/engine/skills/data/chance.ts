@@ -2,7 +2,7 @@
 import { countOf } from '../story.js';
 import { formatWhole } from '../../numbers/format.js';
 import { type Rational, rational, subtract, toNumber } from '../../numbers/rational.js';
-import { choiceAnswer, fractionAnswer, improperAnswer, wholeAnswer } from '../../questions/answer.js';
+import { choiceAnswer, fractionAnswer, wholeAnswer, writtenAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import {
   type Quantity,
@@ -89,7 +89,7 @@ function chanceFraction(
         ? [
             {
               misconception: 'data.part-to-part' as const,
-              answer: improperAnswer(rational(asked, rest)),
+              answer: writtenAnswer({ top: asked, bottom: rest }),
             },
           ]
         : []),
@@ -129,7 +129,7 @@ function notHappening(chance: Quantity, { rng, locale }: TemplateContext): Draft
         ? [
             {
               misconception: 'data.part-to-part' as const,
-              answer: improperAnswer(rational(d - n, n)),
+              answer: writtenAnswer({ top: d - n, bottom: n }),
             },
           ]
         : []),

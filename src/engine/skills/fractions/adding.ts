@@ -75,15 +75,15 @@ function addOrTake(x: Subject, other: Rational, sign: 1 | -1, features: Sketch['
               x.n > x.d &&
               (compare(writtenValue(blind), x.value) > 0 || equals(writtenValue(blind), ZERO))
             ? null
-            : writtenValue(blind),
+            : blind,
       ],
       [
         other.d === 1 ? 'fractions.whole-as-one-part' : 'fractions.not-renamed',
         x.d === other.d
           ? null
           : sign === 1
-            ? writtenValue(addOverLargerBottom(mine, theirs))
-            : rational(Math.abs(x.n - other.n), larger),
+            ? addOverLargerBottom(mine, theirs)
+            : { top: Math.abs(x.n - other.n), bottom: larger },
       ],
       [
         'fractions.whole-ignored',

@@ -51,7 +51,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
             strategy: [`1 = ${x.d}/${x.d}`, `${x.d}/${x.d} − ${x.n}/${x.d} = ${x.d - x.n}/${x.d}`],
             slips: [
               ['fractions.complement-of-top', x.value],
-              ['fact.one-out', x.n > 1 ? rational(x.d - x.n + 1, x.d) : null],
+              ['fact.one-out', x.n > 1 ? { top: x.d - x.n + 1, bottom: x.d } : null],
               ['fractions.parts-as-number', x.d - x.n],
             ],
             uses: `completes ${x.text} to one`,
@@ -151,7 +151,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
             slips: [
               [
                 'fractions.add-tops-bottoms',
-                up ? add(rational(floor(x.value)), rational((x.n % x.d) + 1, 2 * x.d)) : null,
+                up ? { whole: floor(x.value), top: (x.n % x.d) + 1, bottom: 2 * x.d } : null,
               ],
               [
                 'fractions.steps-by-whole',
@@ -183,8 +183,8 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
               ...(answer.d === 1 ? [`${x.n + 1}/${x.d} = ${x.t(answer)}`] : []),
             ],
             slips: [
-              ['fractions.counts-both', rational(x.n + 1, x.d + 1)],
-              ['fractions.counts-bottom', rational(x.n, x.d + 1)],
+              ['fractions.counts-both', { top: x.n + 1, bottom: x.d + 1 }],
+              ['fractions.counts-bottom', { top: x.n, bottom: x.d + 1 }],
             ],
             uses: `counts on from ${x.text}`,
           };

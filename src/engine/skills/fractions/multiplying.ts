@@ -1,6 +1,6 @@
 // Multiplying fractions.
 import { add, divide, floor, multiply, rational, subtract } from '../../numbers/rational.js';
-import { multiplyBoth, writtenValue } from '../../questions/slips/fraction-operations.js';
+import { multiplyBoth } from '../../questions/slips/fraction-operations.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { isSmallFraction, properFraction } from './draw-fraction.js';
@@ -47,12 +47,15 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
                   : [`${doubled} = ${x.t(answer)}`]),
             ],
             slips: [
-              [isSum ? 'fractions.add-tops-bottoms' : 'fractions.multiplies-both', x.value],
+              [
+                isSum ? 'fractions.add-tops-bottoms' : 'fractions.multiplies-both',
+                multiplyBoth({ top: x.n, bottom: x.d }, 2),
+              ],
               [
                 'exact.part-kept',
                 whole > 0 ? add(rational(2 * whole), subtract(x.value, rational(whole))) : null,
               ],
-              ['fractions.multiplies-bottom', isSum ? null : rational(x.n, 2 * x.d)],
+              ['fractions.multiplies-bottom', isSum ? null : { top: x.n, bottom: 2 * x.d }],
               ['times.adds-two', isSum ? null : add(x.value, rational(2))],
             ],
             uses: `doubles ${x.text}`,
@@ -140,8 +143,8 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
               ...(`${k * x.n}/${x.d}` === x.t(answer) ? [] : [`${k * x.n}/${x.d} = ${x.t(answer)}`]),
             ],
             slips: [
-              ['fractions.multiplies-both', writtenValue(multiplyBoth({ top: x.n, bottom: x.d }, k))],
-              ['fractions.multiplies-bottom', rational(x.n, x.d * k)],
+              ['fractions.multiplies-both', multiplyBoth({ top: x.n, bottom: x.d }, k)],
+              ['fractions.multiplies-bottom', { top: x.n, bottom: x.d * k }],
               ['fractions.whole-ignored', x.n > x.d ? multiply(rational(x.n % x.d, x.d), rational(k)) : null],
               ['times.as-plus', add(x.value, rational(k))],
             ],
@@ -189,9 +192,9 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
               ...(written === x.t(answer) ? [] : [`${written} = ${x.t(answer)}`]),
             ],
             slips: [
-              ['fractions.add-tops-bottoms', rational(x.n + other.n, x.d + other.d)],
+              ['fractions.add-tops-bottoms', { top: x.n + other.n, bottom: x.d + other.d }],
               ['times.as-plus', sum],
-              ['fractions.bottom-only', rational(x.n * other.n, Math.max(x.d, other.d))],
+              ['fractions.bottom-only', { top: x.n * other.n, bottom: Math.max(x.d, other.d) }],
               ['fractions.whole-ignored', x.n > x.d ? multiply(rational(x.n % x.d, x.d), other) : null],
             ],
             uses: `finds a fraction of ${x.text}`,

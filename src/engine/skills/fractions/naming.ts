@@ -82,8 +82,8 @@ export const NAMING_SKILLS: readonly Skill[] = [
             features: { drawn: true, extraSteps: rest ? 1 : 0 },
             strategy: [...(rest ? [`${x.d} − ${shaded} = ${x.n}`] : []), `${x.n} of ${x.d} equal parts`],
             slips: [
-              ['fractions.part-to-rest', rational(x.n, x.d - x.n), 'improper'],
-              ['fractions.top-for-bottom', rational(x.d, x.n), 'improper'],
+              ['fractions.part-to-rest', { top: x.n, bottom: x.d - x.n }],
+              ['fractions.top-for-bottom', { top: x.d, bottom: x.n }],
               [rest ? 'part.rest-given' : 'fractions.part-left', rational(x.d - x.n, x.d)],
             ],
             uses: `finds ${x.text} in a picture`,

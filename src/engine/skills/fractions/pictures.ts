@@ -1,5 +1,5 @@
 // Fractions seen: shares of a shape, places on a line from 0 to 1, copies of a part, tenths as hundredths.
-import { fractionAnswer, improperAnswer, wholeAnswer } from '../../questions/answer.js';
+import { fractionAnswer, wholeAnswer, writtenAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { formatMixed } from '../../numbers/format.js';
 import { partName } from '../../numbers/words.js';
@@ -90,13 +90,13 @@ const shadedPart = templateOf<readonly [parts: number, shaded: number, round: bo
       slips: [
         {
           misconception: rest ? 'part.rest-given' : 'fractions.part-left',
-          answer: fractionAnswer(rational(parts - top, parts), locale),
+          answer: writtenAnswer({ top: parts - top, bottom: parts }),
         },
         ...(parts > top
           ? [
               {
                 misconception: 'fractions.part-to-rest' as const,
-                answer: improperAnswer(rational(top, parts - top)),
+                answer: writtenAnswer({ top, bottom: parts - top }),
               },
             ]
           : []),

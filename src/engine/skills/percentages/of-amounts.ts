@@ -157,7 +157,7 @@ export const PERCENT_OF_SKILLS: readonly Skill[] = [
             ...sketch,
             // People and trees come whole, in wrong answers too.
             slips: sketch.slips.filter(
-              ([, wrong]) => wrong === null || typeof wrong !== 'object' || wrong.d === 1,
+              ([, wrong]) => wrong === null || typeof wrong !== 'object' || ('d' in wrong && wrong.d === 1),
             ),
             text: x.pick([
               `${percent}% of ${x.text} people are children. How many children is that?`,
