@@ -96,6 +96,18 @@ describe('alternative texts', () => {
     );
   });
 
+  // United States Mint, coin specifications; Reserve Bank of New Zealand, coin specifications by denomination.
+  it.each([
+    ['USD', { 1: 19.05, 5: 21.21, 10: 17.91, 25: 24.26 }],
+    ['NZD', { 10: 20.5, 20: 21.75, 50: 24.75 }],
+  ] as const)('draw the coins of %s in their true sizes to one another', (currency, diametersMm) => {
+    const scales = Object.entries(diametersMm).map(([coin, mm]) => {
+      const { svg } = drawFigure({ kind: 'money', currency, coins: [Number(coin)], notes: [] });
+      return Number(/<circle[^>]* r="([\d.]+)"/.exec(svg)?.[1]) / mm;
+    });
+    for (const scale of scales) expect(scale).toBeCloseTo(scales[0] ?? 0, 2);
+  });
+
   it('never name the shape or solid that is drawn', () => {
     const names =
       /triangle|rectangle|rhombus|parallelogram|trapezi|kite|gon|oval|cube|cuboid|cylinder|cone|sphere|pyramid|prism/i;
