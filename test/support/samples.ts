@@ -14,10 +14,9 @@ export interface Sample {
 }
 
 /** "$" stands for the country's own sign, "," for its gap between groups of digits. */
-const DAYS = [
-  ...['1', '8', '11', '24', '96', '100', '508', '1,234', '40,000', '999,999', '1,000,000'],
-  ...['0.7', '12.06', '$0.85', '$1', '$12.35', '$100', '3/4', '1 1/2', '12 5/6', '345 1/2'],
-];
+const WHOLE_DAYS = ['1', '8', '11', '24', '96', '100', '508', '1,234', '40,000', '999,999', '1,000,000'];
+const OTHER_DAYS = ['0.7', '12.06', '$0.85', '$1', '$12.35', '$100', '3/4', '1 1/2', '12 5/6', '345 1/2'];
+const DAYS = [...WHOLE_DAYS, ...OTHER_DAYS];
 
 /** Twenty free questions of every skill in each classroom. */
 export function freeSamples(seed: number): Sample[] {
