@@ -265,7 +265,7 @@ const JUDGES: { readonly [K in FigureSpec['kind']]?: Judge<K> } = {
     );
     const [date = 0, other = 0] = dates;
     if (!text.includes(month) || date < 1 || date > days) return [];
-    if (text.startsWith('On which weekday')) return [DAYS[(firstWeekday + date - 2) % 7] ?? ''];
+    if (text.startsWith('On which day of the week')) return [DAYS[(firstWeekday + date - 2) % 7] ?? ''];
     if (text.startsWith('How many days')) return [String(other - date)];
     const weeks = Number(/(\d) weeks?/.exec(text)?.[1]);
     const to = date + (text.includes('ago') ? -7 : 7) * weeks;

@@ -96,7 +96,7 @@ export const CALENDAR_SKILLS: readonly Skill[] = [
           const step = wholeOn(day, 1, 2);
           return step === null
             ? null
-            : using(nextDay(rng.int(0, 6), step === 1 ? 1 : 2, true), `goes on ${step} in the week`);
+            : using(nextDay(rng.int(0, 6), step === 1 ? 1 : 2, true), `goes on ${countOf(step, 'days')}`);
         },
       },
     ],
@@ -121,7 +121,7 @@ export const CALENDAR_SKILLS: readonly Skill[] = [
           const isAgo = context.rng.chance(0.25);
           return using(
             weekday(days, context.rng.int(0, 6), isAgo, context),
-            `goes ${countOf(day.value.n, 'days', day.text)} ${isAgo ? 'back' : 'on'} in the week`,
+            `goes ${isAgo ? 'back' : 'on'} ${countOf(days, 'days', day.text)}`,
           );
         },
       },

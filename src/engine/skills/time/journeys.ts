@@ -70,7 +70,7 @@ function arrival(
   const hundredRead = (start % 60) + total;
   return {
     text: parts
-      ? `A ${vehicle} leaves at ${show(start)}, goes ${minutes}\u00a0min, waits ${wait}\u00a0min, goes ${second}\u00a0min. When does it arrive?`
+      ? `A ${vehicle} leaves at ${show(start)}, goes ${minutes}\u00a0min, waits ${wait}\u00a0min, then goes ${second}\u00a0min more. When does it arrive?`
       : `A ${vehicle} leaves at ${show(start)} and takes ${minutes}\u00a0minutes. When does it arrive?`,
     answer: clockAnswer(end, 24),
     expression:

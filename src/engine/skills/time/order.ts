@@ -172,7 +172,7 @@ const whichWeekday = templateOf<Page>({
   on: onWhole(1, 28, (n, rng) => ({ month: rng.int(0, 11), first: rng.int(1, 7), date: n })),
   draft: (on, { locale }) => ({
     ...worded({
-      text: `On which weekday is ${dayAndMonth(on.date, nameAt(on.month), locale.id)} on the calendar?`,
+      text: `On which day of the week is ${dayAndMonth(on.date, nameAt(on.month), locale.id)} on the calendar?`,
       right: weekdayOf(on.first, on.date),
       wrong: besideInWeek(on.first, on.date, locale.id === 'en-US').map(
         (date) => ['graph.other-point', weekdayOf(on.first, date)] as const,
