@@ -120,8 +120,8 @@ const JUDGES: Readonly<Record<string, Judge>> = {
   },
   'meas.tool': ({ text }) =>
     byWord(text, {
-      'how long a table': 'a tape',
-      'how wide a door': 'a tape',
+      'how long a table': 'a tape measure',
+      'how wide a door': 'a tape measure',
       'how heavy': text.includes('kitchen scales') ? 'kitchen scales' : 'a kitchen scale',
       'how warm': 'a thermometer',
       'how long a song': 'a clock',

@@ -220,7 +220,7 @@ export const AREA_SKILLS: readonly Skill[] = [
           const unit = toNumber(length.value) > 80 || length.style === 'fraction' ? 'm' : 'cm';
           return using(
             rectangleArea(length, quantity(width, context.locale), unit, context),
-            `finds the area of a rectangle ${day.text} long`,
+            `finds the area of a rectangle with a side of ${measured(length, unit, context.locale)}`,
           );
         },
       },

@@ -25,8 +25,9 @@ const joined = templateOf<readonly [first: number, width: number, depth: number,
       slips: unitSlips(
         [
           ['meas.edges-added', first + width + depth + height],
-          ['meas.layer-only', first + width * depth],
+          // Before the layer: where both come to the same, a box left out is the likelier.
           ['addend.left-out', second],
+          ['meas.layer-only', first + width * depth],
         ],
         'cm³',
         locale,

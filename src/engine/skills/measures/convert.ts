@@ -194,7 +194,7 @@ export const CONVERSION_SKILLS: readonly Skill[] = [
             ? null
             : using(
                 toSmall(amount, pair, context),
-                `changes ${day.text}\u00a0${pair.large} to ${pair.small}`,
+                `changes ${day.text}\u00a0${pair.large} to ${pair.smallName(context.locale)}s`,
               );
         },
       },
@@ -222,7 +222,7 @@ export const CONVERSION_SKILLS: readonly Skill[] = [
           const pair = context.rng.pick(pairs);
           return using(
             split(count, pair, context),
-            `splits ${day.text}\u00a0${pair.small} into ${pair.large} and ${pair.small}`,
+            `splits ${day.text}\u00a0${pair.small} into ${pair.largeName(context.locale)}s and ${pair.smallName(context.locale)}s`,
           );
         },
       },
@@ -292,7 +292,7 @@ export const CONVERSION_SKILLS: readonly Skill[] = [
             ? null
             : using(
                 toSmall(amount, pair, context),
-                `changes ${day.text}\u00a0${pair.large} to ${pair.small}`,
+                `changes ${day.text}\u00a0${pair.large} to ${pair.smallName(context.locale)}s`,
               );
         },
       },
@@ -318,7 +318,7 @@ export const CONVERSION_SKILLS: readonly Skill[] = [
           const pair = context.rng.pick(pairs);
           return using(
             toLarge(count, pair, context),
-            `changes ${day.text}\u00a0${pair.small} to ${pair.large}`,
+            `changes ${day.text}\u00a0${pair.small} to ${pair.largeName(context.locale)}s`,
           );
         },
       },

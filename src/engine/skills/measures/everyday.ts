@@ -1,22 +1,26 @@
-// Measures in everyday words: half full, blocks long, what a tool measures, stories of lengths, old units beside metric ones.
+// Measures in everyday words: half full, blocks long, what a tool measures, stories of lengths.
 import type { Locale } from '../../numbers/locale.js';
-import { rational } from '../../numbers/rational.js';
 import { unitAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
-import { operand, quantity } from '../measuring/quantity.js';
 import { offered } from '../offered.js';
 import type { Skill } from '../skill.js';
-import { twoNames } from '../story.js';
+import { countOf, twoNames } from '../story.js';
 import { onWhole, templateOf } from '../template-of.js';
+import { MILES, ROUGHLY } from './old-units.js';
 
 const TOOLS = [
-  ['how long a table is', 'a tape', ['kitchen scales', 'a clock']],
+  ['how long a table is', 'a tape measure', ['kitchen scales', 'a clock']],
   ['how heavy an apple is', 'kitchen scales', ['a ruler', 'a thermometer']],
-  ['how warm a room is', 'a thermometer', ['a tape', 'kitchen scales']],
+  ['how warm a room is', 'a thermometer', ['a tape measure', 'kitchen scales']],
   ['how long a song lasts', 'a clock', ['a ruler', 'a measuring jug']],
   ['how much water a pot holds', 'a measuring jug', ['a clock', 'a thermometer']],
-  ['how wide a door is', 'a tape', ['a measuring jug', 'a clock']],
+  ['how wide a door is', 'a tape measure', ['a measuring jug', 'a clock']],
 ] as const;
+
+/** What else a tool is called. */
+const ALSO: Readonly<Record<string, readonly string[]>> = {
+  'a tape measure': ['a measuring tape', 'measuring tape', 'a tape', 'tape'],
+};
 
 /** American kitchens have a scale and a measuring cup. */
 function toolIn(tool: string, locale: Locale): string {
@@ -34,7 +38,7 @@ const whichTool = templateOf<(typeof TOOLS)[number]>({
     return offered({
       text: `What shows ${what}: ${a}, ${b} or ${c}?`,
       right: tool,
-      accepts: [tool.replace(/^a /, ''), ...(tool === named ? [] : [named])],
+      accepts: [tool.replace(/^a /, ''), ...(tool === named ? [] : [named]), ...(ALSO[tool] ?? [])],
       wrong: others.map((other) => ['meas.wrong-tool', toolIn(other, locale)] as const),
       features: { size: what.includes('how long a song') ? 0.5 : 0 },
       strategy: [`${tool.replace(/^./, (letter) => letter.toUpperCase())} can show ${what}`],
@@ -56,10 +60,12 @@ const partFull = templateOf<readonly [part: (typeof FULL)[number], whole: number
   on: onWhole(2, 40, (n, rng) => (n % 2 === 0 ? [n % 4 === 0 ? rng.pick(FULL) : FULL[0], n, false] : null)),
   draft: ([[words, d], whole, asksWhole], { locale }) => {
     const part = whole / d;
+    // A jug of more than ten cups would be no jug.
+    const [vessel, cups] = whole <= 10 ? ['jug', 'cups'] : ['bucket', 'cups of water'];
     return {
       text: asksWhole
-        ? `A jug is ${words} full with ${part} ${part === 1 ? 'cup' : 'cups'}. How many cups does it hold?`
-        : `A jug holds ${whole} cups and is ${words} full. How many cups are in it?`,
+        ? `A ${vessel} is ${words} full with ${countOf(part, 'cups')}${vessel === 'jug' ? '' : ' of water'}. How many cups does it hold?`
+        : `A ${vessel} holds ${whole} ${cups} and is ${words} full. How many ${cups} are in it?`,
       answer: wholeAnswer(asksWhole ? whole : part, locale),
       expression: asksWhole ? `${d} * ${part}` : `${whole} / ${d}`,
       features: { story: true, size: whole / 20, extraSteps: d === 4 ? 0.5 : 0, unknownInside: asksWhole },
@@ -72,7 +78,7 @@ const partFull = templateOf<readonly [part: (typeof FULL)[number], whole: number
         ],
         locale,
       ),
-      usesNumber: `fills part of a jug of ${whole} cups`,
+      usesNumber: `fills part of a ${vessel} of ${whole} cups`,
     };
   },
 });
@@ -133,7 +139,7 @@ const lengthStory = templateOf<readonly [a: number, b: number, cut: boolean]>({
     return {
       text: cut
         ? `${one} cuts ${b} cm off a ribbon of ${a} cm. How many cm are left?`
-        : `${one}’s ribbon is ${a} cm. ${other}’s is ${b} cm longer. How many cm is that?`,
+        : `${one}’s ribbon is ${a} cm. ${other}’s is ${b} cm longer. How long is ${other}’s?`,
       answer: unitAnswer(total, 'cm', locale),
       expression: `${a} ${cut ? '-' : '+'} ${b}`,
       features: {
@@ -163,78 +169,7 @@ const lengthStory = templateOf<readonly [a: number, b: number, cut: boolean]>({
       figure: cut
         ? { kind: 'bar-model', whole: `${a} cm`, parts: [`${b} cm`, '?'] }
         : { kind: 'bar-model', whole: '?', parts: [`${a} cm`, `${b} cm`] },
-      usesNumber: `${cut ? 'cuts' : 'lengthens'} a ribbon of ${a}\u00a0cm`,
-    };
-  },
-});
-
-interface Rough {
-  readonly many: string;
-  readonly metric: string;
-  /** Half a metric unit: one of the old ones is half as many units as this. */
-  readonly half: number;
-  /** What belongs to another pair of units, or to this pair the other way round. */
-  readonly wrongHalf: number;
-  readonly wrong: 'measure.rough-wrong-unit' | 'meas.reversed';
-}
-
-/** Rough equivalents that primary classes use. Common practice. Halves keep everything whole: 5 halves are 2.5. */
-const ROUGH: readonly Rough[] = [
-  { many: 'inches', metric: 'cm', half: 5, wrongHalf: 60, wrong: 'measure.rough-wrong-unit' },
-  { many: 'feet', metric: 'cm', half: 60, wrongHalf: 5, wrong: 'measure.rough-wrong-unit' },
-  { many: 'pints', metric: 'L', half: 1, wrongHalf: 4, wrong: 'meas.reversed' },
-  { many: 'pounds', metric: 'g', half: 900, wrongHalf: 2000, wrong: 'measure.rough-wrong-unit' },
-];
-
-const roughly = templateOf<readonly [pair: Rough, count: number]>({
-  id: 'rough',
-  free: (rng) => [rng.pick(ROUGH), 2 * rng.int(1, 5)],
-  on: onWhole(2, 40, (n, rng) => [rng.pick(ROUGH), n]),
-  draft: ([{ many, metric, half, wrongHalf, wrong }, count], { locale }) => {
-    const one = { inches: '1 inch', feet: '1 foot', pints: '1 pint', pounds: '1 pound' }[many] ?? '';
-    const { metre, litre } = locale.spelling;
-    const spelt = { cm: `centi${metre}s`, L: `${litre}s`, g: 'grams' }[metric];
-    const each = rational(half, 2);
-    const shown = (value: number) => quantity(rational(value, 2), locale).text;
-    return {
-      text: `${one} is about ${shown(half)} ${metric}. About how many ${spelt} are ${count} ${many}?`,
-      answer: unitAnswer(rational(half * count, 2), metric, locale),
-      expression: `${operand(each)} * ${count}`,
-      features: { size: Math.min(2, count / 8), unlike: half % 2 === 1, extraSteps: 0.5 },
-      strategy: [`${count} × ${shown(half)} = ${shown(half * count)}`],
-      slips: [
-        {
-          misconception: wrong,
-          answer: unitAnswer(rational(wrongHalf * count, 2), metric, locale),
-        },
-        { misconception: 'ratio.adds', answer: unitAnswer(rational(half + 2 * count, 2), metric, locale) },
-      ],
-      usesNumber: `turns ${count}\u00a0${many} into ${metric}`,
-    };
-  },
-});
-
-const miles = templateOf<readonly [groups: number, toKm: boolean]>({
-  id: 'miles',
-  free: (rng) => [rng.int(2, 12), rng.chance(0.6)],
-  on: onWhole(5, 800, (n) => (n % 5 === 0 ? [n / 5, true] : n % 8 === 0 ? [n / 8, false] : null)),
-  draft: ([groups, toKm], { locale }) => {
-    const [from, to] = toKm ? [5, 8] : [8, 5];
-    const [a, b] = toKm ? ['miles', 'km'] : ['km', 'miles'];
-    return {
-      text: `5 miles are about 8 km. About how many ${b} are ${from * groups} ${a}?`,
-      answer: unitAnswer(to * groups, b, locale),
-      expression: `${from * groups} / ${from} * ${to}`,
-      features: { extraSteps: 1, size: Math.min(2, groups / 10) },
-      strategy: [`${from * groups} ÷ ${from} = ${groups}`, `${groups} × ${to} = ${to * groups}`],
-      slips: [
-        {
-          misconception: 'ratio.adds',
-          answer: unitAnswer(Math.abs(from * groups + to - from), b, locale),
-        },
-        { misconception: 'ratio.factor-given', answer: unitAnswer(groups, b, locale) },
-      ],
-      usesNumber: `turns ${from * groups}\u00a0${a} into ${b}`,
+      usesNumber: cut ? `cuts a ribbon of ${a}\u00a0cm` : `finds a ribbon longer than one of ${a}\u00a0cm`,
     };
   },
 });
@@ -292,7 +227,7 @@ export const EVERYDAY_SKILLS: readonly Skill[] = [
     strand: 'measures',
     prerequisites: ['meas.units', 'dec.double'],
     codes: { ac9: [], england: ['NC-Y5-measure-2'], ccss: [] },
-    templates: [roughly],
+    templates: [ROUGHLY],
   },
   {
     id: 'meas.miles',
@@ -302,6 +237,6 @@ export const EVERYDAY_SKILLS: readonly Skill[] = [
     strand: 'measures',
     prerequisites: ['meas.rough', 'div.by10', 'mult.table.8'],
     codes: { ac9: [], england: ['NC-Y6-measure-3'], ccss: [] },
-    templates: [miles],
+    templates: [MILES],
   },
 ];

@@ -3,6 +3,7 @@ import { formatWhole } from '../../numbers/format.js';
 import { multiply, rational } from '../../numbers/rational.js';
 import { unitAnswer, wholeAnswer } from '../../questions/answer.js';
 import { unitSlips, wholeSlips } from '../../questions/slips/whole-slips.js';
+import type { Rng } from '../../random/rng.js';
 import { operand, quantity, quantityAnswer } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
@@ -89,14 +90,18 @@ const splitArea = templateOf<readonly [rows: number, columns: number]>({
   },
 });
 
+/** A height below the base, since the drawn triangle is wider than high; even where the base is odd, to be halved. */
+function heightBelow(base: number, most: number, rng: Rng): number {
+  return base % 2 === 0 ? rng.int(3, most) : 2 * rng.int(2, Math.floor(most / 2));
+}
+
 const triangle = templateOf<readonly [base: number, height: number]>({
   id: 'triangle',
   free: (rng) => {
     const base = rng.int(4, 12);
-    // The drawn triangle is wider than high.
-    return [base, base % 2 === 0 ? rng.int(3, base - 1) : 2 * rng.int(2, Math.floor((base - 1) / 2))];
+    return [base, heightBelow(base, base - 1, rng)];
   },
-  on: onWhole(2, 100, (n, rng) => [n, n % 2 === 0 ? rng.int(3, 9) : 2 * rng.int(1, 5)]),
+  on: onWhole(4, 100, (n, rng) => [n, heightBelow(n, Math.min(10, n - 1), rng)]),
   draft: ([base, height], { locale }) => ({
     text: `A triangle has a base of ${base} cm and a height of ${height} cm. What is its area in cm²?`,
     answer: unitAnswer((base * height) / 2, 'cm²', locale),

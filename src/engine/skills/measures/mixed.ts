@@ -1,7 +1,7 @@
 // Working with two units at once: filling up, adding and taking, how many fit.
 import { formatWhole } from '../../numbers/format.js';
 import { add, multiply, type Rational, rational, subtract, toNumber } from '../../numbers/rational.js';
-import { unitAnswer, wholeAnswer } from '../../questions/answer.js';
+import { unitAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import {
   type Quantity,
@@ -13,7 +13,8 @@ import {
   wholeOn,
 } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-import { KG_G, KM_M, L_ML, M_CM, PAIRS, type UnitPair, largeText } from './metric.js';
+import { FIT } from './how-many.js';
+import { KG_G, KM_M, L_ML, M_CM, PAIRS, type UnitPair } from './metric.js';
 
 /** The article before a number read aloud: an 8, an 11, an 18, an 80. */
 function aOrAn(text: string): 'a' | 'an' {
@@ -124,67 +125,6 @@ function fillUp(count: number, pair: UnitPair, { locale }: TemplateContext): Dra
   };
 }
 
-/** How many pieces of a small length, or cups, come out of a large amount. */
-function howMany(amount: Quantity, each: number, pair: UnitPair, { rng, locale }: TemplateContext): Draft {
-  const inSmall = multiply(amount.value, rational(pair.factor));
-  const pieces = Math.floor(toNumber(inSmall) / each);
-  const left = subtract(inSmall, rational(pieces * each));
-  const eachText = `${formatWhole(each, locale)}\u00a0${pair.small}`;
-  const amountText = largeText(amount, pair, locale);
-  const what =
-    pair.small === 'mL'
-      ? `cups of ${eachText} can be filled from`
-      : pair.small === 'g'
-        ? `bags of ${eachText} can be filled from`
-        : `pieces of ${eachText} can be cut from`;
-  const stuff =
-    pair.small === 'mL'
-      ? rng.pick(['juice', 'water', 'milk'])
-      : pair.small === 'g'
-        ? rng.pick(['rice', 'flour', 'sand'])
-        : rng.pick(['rope', 'ribbon', 'wire']);
-  return {
-    text: `How many full ${what} ${amountText} of ${stuff}?`,
-    answer: wholeAnswer(pieces, locale),
-    expression:
-      left.n === 0
-        ? `${amount.expression} * ${pair.factor} / ${each}`
-        : `floor(${amount.expression} * ${pair.factor} / ${each})`,
-    features: {
-      size: pieces > 10 ? 1 : 0.3,
-      extraSteps: left.n === 0 ? 1 : 2,
-      unlike: amount.value.d > 1,
-      story: true,
-    },
-    strategy: [
-      `${amountText} = ${shown(inSmall, locale)}\u00a0${pair.small}`,
-      ...(left.n === 0
-        ? [`${shown(inSmall, locale)} ÷ ${formatWhole(each, locale)} = ${pieces}`]
-        : [
-            `${pieces} × ${formatWhole(each, locale)} = ${formatWhole(pieces * each, locale)}`,
-            `${shown(left, locale)}\u00a0${pair.small} is left, too little for another one`,
-          ]),
-    ],
-    slips: [
-      ...(left.n === 0
-        ? []
-        : [{ misconception: 'group.rounds-up' as const, answer: wholeAnswer(pieces + 1, locale) }]),
-      ...(toNumber(inSmall) / 10 < each
-        ? []
-        : [
-            {
-              misconception: 'meas.factor' as const,
-              answer: wholeAnswer(Math.floor(toNumber(inSmall) / 10 / each), locale),
-            },
-          ]),
-      {
-        misconception: 'meas.factor',
-        answer: wholeAnswer(Math.floor((toNumber(inSmall) * 10) / each), locale),
-      },
-    ],
-  };
-}
-
 export const MIXED_UNIT_SKILLS: readonly Skill[] = [
   {
     id: 'meas.fill-up',
@@ -246,9 +186,10 @@ export const MIXED_UNIT_SKILLS: readonly Skill[] = [
           if (pairs.length === 0) return null;
           const pair = rng.pick(pairs);
           const extra = rng.int(2, 9) * (pair.factor / 20);
+          const isSum = rng.chance(0.5);
           return using(
-            mixed(amount, extra, rng.chance(0.5), pair, context),
-            `joins ${day.text}\u00a0${pair.large} with ${pair.small}`,
+            mixed(amount, extra, isSum, pair, context),
+            `${isSum ? 'adds' : 'takes'} ${pair.smallName(locale)}s ${isSum ? 'to' : 'from'} ${day.text}\u00a0${pair.large}`,
           );
         },
       },
@@ -266,42 +207,6 @@ export const MIXED_UNIT_SKILLS: readonly Skill[] = [
       england: ['NC-Y5-measure-7', 'NC-Y6-measure-1'],
       ccss: ['5.MD.A.1', '6.RP.A.3d'],
     },
-    templates: [
-      {
-        id: 'fit',
-        ask: (context) => {
-          const { rng, locale } = context;
-          const pair = rng.pick([M_CM, KG_G, L_ML]);
-          const amount = quantity(rational(rng.int(2, 9), rng.pick([1, 2])), locale);
-          return howMany(
-            amount,
-            rng.pick(pair === M_CM ? [15, 20, 25, 30, 40] : [150, 200, 250, 300]),
-            pair,
-            context,
-          );
-        },
-        dayKinds: ['whole', 'decimal', 'fraction'],
-        askOn: (day, context) => {
-          const { rng, locale } = context;
-          const size = wholeOn(day, 12, 400);
-          if (size !== null) {
-            // The number is the size of each piece.
-            const pair = size < 90 ? M_CM : rng.pick([KG_G, L_ML]);
-            const amount = quantity(rng.int(size < 90 ? 1 : 1, 5), locale);
-            return using(
-              howMany(amount, size, pair, context),
-              `cuts or fills ${day.text}\u00a0${pair.small} at a time`,
-            );
-          }
-          const amount = quantityOn(day, locale, 0.5, 20, 2);
-          if (amount === null) return null;
-          const pairs = [M_CM, KG_G, L_ML].filter((pair) => pair.factor % amount.value.d === 0);
-          if (pairs.length === 0) return null;
-          const pair = rng.pick(pairs);
-          const each = rng.pick(pair === M_CM ? [12, 15, 20, 25, 30, 40] : [120, 150, 200, 250, 300]);
-          return using(howMany(amount, each, pair, context), `shares out ${day.text}\u00a0${pair.large}`);
-        },
-      },
-    ],
+    templates: [FIT],
   },
 ];

@@ -31,7 +31,7 @@ function regularPerimeter(
   const around = multiply(side.value, rational(kind.sides));
   const answer = (value: Rational) => quantityAnswer(value, side.style, locale, unit);
   return {
-    text: `All ${kind.sides} sides of a ${kind.shape} are ${measured(side, unit, locale)}. What is its perimeter?`,
+    text: `Each side of a ${kind.shape} is ${measured(side, unit, locale)}. What is its perimeter?`,
     answer: answer(around),
     expression: `${kind.sides} * ${side.expression}`,
     features: {
@@ -156,14 +156,10 @@ export const PERIMETER_SKILLS: readonly Skill[] = [
           const side = quantityOn(day, context.locale, 0.1, 400, 2);
           if (side === null || side.value.d > 100) return null;
           const kind = context.rng.pick(REGULAR);
+          const unit = toNumber(side.value) > 80 || side.style === 'fraction' ? 'm' : 'cm';
           return using(
-            regularPerimeter(
-              side,
-              kind,
-              toNumber(side.value) > 80 || side.style === 'fraction' ? 'm' : 'cm',
-              context,
-            ),
-            `draws ${kind.name.replace('A ', 'a ')} whose sides are ${day.text}`,
+            regularPerimeter(side, kind, unit, context),
+            `draws a ${kind.shape} with sides of ${measured(side, unit, context.locale)}`,
           );
         },
       },
@@ -187,7 +183,7 @@ export const PERIMETER_SKILLS: readonly Skill[] = [
           const unit = size > 80 || length.style === 'fraction' ? 'm' : 'cm';
           return using(
             rectanglePerimeter(length, quantity(width, context.locale), unit, context),
-            `walks around a rectangle ${day.text} long`,
+            `walks around a rectangle ${measured(length, unit, context.locale)} long`,
           );
         },
       },

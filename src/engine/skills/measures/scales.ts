@@ -59,7 +59,7 @@ function tapeLength(from: Quantity, to: Quantity, { rng, locale }: TemplateConte
   const length = subtract(to.value, from.value);
   const wholes = from.value.d === 1 && to.value.d === 1;
   return {
-    text: `On a tape, a ${object} goes from ${from.text}\u00a0cm to ${to.text}\u00a0cm. How long is it?`,
+    text: `On a tape measure, a ${object} goes from ${from.text}\u00a0cm to ${to.text}\u00a0cm. How long is it?`,
     answer: quantityAnswer(length, from.style, locale, 'cm'),
     expression: `${to.expression} - ${from.expression}`,
     features: {
@@ -128,6 +128,11 @@ function askedIn(text: string, locale: Locale): string {
     : text;
 }
 
+/** Readings between two labels; one on a label would only have to be copied. */
+function readingsOf({ to, step, labelEvery }: ScaleKind): number[] {
+  return Array.from({ length: to / step }, (_, i) => i * step).filter((value) => value % labelEvery !== 0);
+}
+
 function readScale(kind: ScaleKind, value: number, { locale }: TemplateContext): Draft {
   const unit = unitIn(kind.unit, locale);
   const inUnit = (count: number) => quantityAnswer(rational(count), 'decimal', locale, unit);
@@ -140,31 +145,20 @@ function readScale(kind: ScaleKind, value: number, { locale }: TemplateContext):
     expression: `${label} + ${marks} * ${kind.step}`,
     features: {
       drawn: true,
-      size: marks === 0 ? 0 : kind.step % 10 === 0 || kind.step === 5 ? 0.5 : 1.2,
-      adjust: marks === 0 ? -0.8 : -0.2,
+      size: kind.step % 10 === 0 || kind.step === 5 ? 0.5 : 1.2,
+      adjust: -0.2,
     },
-    strategy:
-      marks === 0
-        ? ['The reading is at a label: read it off']
-        : [
-            `${spaces} spaces from label to label: ${kind.labelEvery} ÷ ${spaces} = ${kind.step}`,
-            `${label} + ${marks} × ${kind.step} = ${value}`,
-          ],
-    slips:
-      marks > 0
-        ? [
-            {
-              misconception: 'meas.scale-by-ones' as const,
-              answer: inUnit(scaleReadByOnes(0, kind.step, kind.labelEvery, value)),
-            },
-            { misconception: 'meas.label-below' as const, answer: inUnit(label) },
-          ]
-        : [
-            {
-              misconception: 'meas.scale-by-ones' as const,
-              answer: inUnit(value / kind.step),
-            },
-          ],
+    strategy: [
+      `${spaces} spaces from label to label: ${kind.labelEvery} ÷ ${spaces} = ${kind.step}`,
+      `${label} + ${marks} × ${kind.step} = ${value}`,
+    ],
+    slips: [
+      {
+        misconception: 'meas.scale-by-ones',
+        answer: inUnit(scaleReadByOnes(0, kind.step, kind.labelEvery, value)),
+      },
+      { misconception: 'meas.label-below', answer: inUnit(label) },
+    ],
     figure: {
       kind: 'scale',
       form: kind.form,
@@ -264,18 +258,14 @@ export const SCALE_SKILLS: readonly Skill[] = [
         id: 'scale',
         ask: (context) => {
           const kind = context.rng.pick(SCALES);
-          return readScale(kind, context.rng.int(1, kind.to / kind.step - 1) * kind.step, context);
+          return readScale(kind, context.rng.pick(readingsOf(kind)), context);
         },
         dayKinds: ['whole'],
         askOn: (day, context) => {
-          const kinds = SCALES.filter(
-            (kind) => wholeOn(day, kind.step, kind.to - kind.step) !== null && day.value.n % kind.step === 0,
-          );
-          if (kinds.length === 0) return null;
-          return using(
-            readScale(context.rng.pick(kinds), day.value.n, context),
-            `reads ${day.text} on a scale`,
-          );
+          const value = wholeOn(day, 1, 1000);
+          const kinds = SCALES.filter((kind) => value !== null && readingsOf(kind).includes(value));
+          if (value === null || kinds.length === 0) return null;
+          return using(readScale(context.rng.pick(kinds), value, context), `reads ${day.text} on a scale`);
         },
       },
     ],

@@ -13,10 +13,17 @@ import {
 } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 
+/** Whether edges may be those of the drawn box: none a mere slice of a unit, none many times another. */
+function isBoxlike(edges: readonly number[]): boolean {
+  const [short, long] = [Math.min(...edges), Math.max(...edges)];
+  return short >= 1 && long <= 4 * short;
+}
+
 function cuboid(a: Quantity, b: number, c: number, { locale }: TemplateContext): Draft {
   const layer = multiply(a.value, rational(b));
   const volume = multiply(layer, rational(c));
   const answer = (value: Rational) => quantityAnswer(value, a.style, locale, 'cm³');
+  const drawn = isBoxlike([toNumber(a.value), b, c]);
   return {
     text: `A box is ${a.text}\u00a0cm by ${b}\u00a0cm by ${c}\u00a0cm. What is its volume in cm³?`,
     answer: answer(volume),
@@ -25,7 +32,7 @@ function cuboid(a: Quantity, b: number, c: number, { locale }: TemplateContext):
       size: sizeOf(toNumber(volume)) * 0.6,
       extraSteps: 1,
       unlike: a.value.d > 1,
-      drawn: true,
+      drawn,
       rule: b === 10 || c === 10,
     },
     strategy: [
@@ -36,7 +43,14 @@ function cuboid(a: Quantity, b: number, c: number, { locale }: TemplateContext):
       { misconception: 'meas.layer-only', answer: answer(layer) },
       { misconception: 'meas.edges-added', answer: answer(add(a.value, rational(b + c))) },
     ],
-    figure: { kind: 'solid', solid: b === c && toNumber(a.value) === b ? 'cube' : 'cuboid' },
+    ...(drawn
+      ? {
+          figure: {
+            kind: 'solid' as const,
+            solid: b === c && toNumber(a.value) === b ? ('cube' as const) : ('cuboid' as const),
+          },
+        }
+      : {}),
   };
 }
 
@@ -57,7 +71,10 @@ function layers(base: Quantity, height: number, { locale }: TemplateContext): Dr
       { misconception: 'meas.layer-only', answer: answer(base.value) },
       { misconception: 'times.as-plus', answer: answer(add(base.value, rational(height))) },
     ],
-    figure: { kind: 'solid', solid: 'cuboid' },
+    // The drawn box is wider than high, and so must be the stacked one.
+    ...(height ** 2 <= toNumber(base.value)
+      ? { figure: { kind: 'solid' as const, solid: 'cuboid' as const } }
+      : {}),
   };
 }
 
@@ -96,7 +113,7 @@ export const VOLUME_SKILLS: readonly Skill[] = [
               context.rng.pick(isLarge ? [2, 3, 10] : [2, 4, 5, 6, 10]),
               context,
             ),
-            `fills a box ${day.text}\u00a0cm long`,
+            `fills a box with an edge of ${day.text}\u00a0cm`,
           );
         },
       },
