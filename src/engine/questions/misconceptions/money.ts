@@ -84,12 +84,12 @@ export const MONEY_MISCONCEPTIONS = {
     source: COMMON,
   },
   'money.rounds-down': {
-    does: 'drops what comes after the point instead of looking for the nearest whole',
+    does: 'always goes down to the whole below instead of to the nearest',
     help: 'Put the amount on a number line between the two wholes and see which is closer.',
     source: COMMON,
   },
   'money.rounds-up': {
-    does: 'always goes to the next whole instead of the nearest',
+    does: 'always goes up to the next whole instead of to the nearest',
     help: 'Put the amount on a number line between the two wholes and see which is closer.',
     source: COMMON,
   },

@@ -1,18 +1,15 @@
-// Coins and notes: what they are worth together, and how to make an amount with few of them.
+// Coins and notes: what they are worth together.
+import type { DayNumber } from '../../numbers/day-number.js';
 import { formatWhole } from '../../numbers/format.js';
 import type { Locale } from '../../numbers/locale.js';
 import { add, type Rational, rational } from '../../numbers/rational.js';
-import { moneyAnswer, wholeAnswer } from '../../questions/answer.js';
+import { moneyAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import { storyName } from '../story.js';
-import { minorOn, price, priceOperand, sizeOf, smallestCoin, using, wholeOn } from '../measuring/quantity.js';
+import { cashOn, price, priceOperand, sizeOf, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-
-/** "$2", "20c": coins and notes of the locale, in minor units, smallest first. */
-function pieces(locale: Locale): number[] {
-  const { coins, notes } = locale.currency;
-  return [...new Set([...coins, ...notes.map((note) => note * 100)])].sort((a, b) => a - b);
-}
+import { FEWEST } from './fewest.js';
+import { drawCoins, drawSmall, drawWhole, leastCounted, noteWord, totalOf } from './pieces.js';
 
 function joined(texts: readonly string[]): string {
   return texts.length < 2
@@ -28,10 +25,6 @@ function figureOf(minor: readonly number[], locale: Locale) {
     coins: minor.filter((value) => coins.includes(value)),
     notes: minor.filter((value) => !coins.includes(value)).map((value) => value / 100),
   };
-}
-
-function totalOf(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0);
 }
 
 function runningTotals(values: readonly number[], start: number, locale: Locale): string[] {
@@ -86,7 +79,7 @@ function addPieces(
   const last = sorted[sorted.length - 1] ?? 0;
   const crosses = Math.floor(total / 100) > Math.floor(start / 100) + Math.floor(totalOf(sorted) / 100);
   return {
-    text: `${who} has ${price(start, locale)} and gets ${joined(sorted.map((value) => price(value, locale)))}. How much now?`,
+    text: `${who} has ${price(start, locale)} and gets ${joined(sorted.map((value) => price(value, locale)))}. How much does ${who} have now?`,
     answer: moneyAnswer(rational(total, 100), locale),
     expression: [start, ...sorted].map(priceOperand).join(' + '),
     features: { size: (sorted.length - 1) * 0.8, carries: crosses ? 1 : 0, story: true, drawn: true },
@@ -108,11 +101,6 @@ function addPieces(
     ],
     figure: figureOf(sorted, locale),
   };
-}
-
-function drawCoins(count: number, { rng, locale }: TemplateContext): number[] {
-  const usable = locale.currency.coins.filter((coin) => coin >= 5);
-  return Array.from({ length: count }, () => rng.pick(usable));
 }
 
 function likeCoins(count: number, coin: number, { locale }: TemplateContext): Draft {
@@ -163,49 +151,24 @@ function likeCoins(count: number, coin: number, { locale }: TemplateContext): Dr
   };
 }
 
-/** The fewest coins and notes for an amount: largest first, which is best for 1-2-5 and for US pieces. */
-export function fewestPieces(minor: number, locale: Locale, without = 0): number[] {
-  const out: number[] = [];
-  let rest = minor;
-  for (const piece of pieces(locale).reverse()) {
-    if (piece === without) continue;
-    for (; rest >= piece; rest -= piece) out.push(piece);
-  }
-  return out;
+/** Counts of a coin that come to at most one dollar or pound or to whole ones: amounts with a point come later. */
+function countsOf(coin: number): number[] {
+  return Array.from({ length: 18 }, (_, i) => i + 3).filter(
+    (count) => count * coin <= 100 || (count * coin) % 100 === 0,
+  );
 }
 
-function fewest(minor: number, { locale }: TemplateContext): Draft {
-  const best = fewestPieces(minor, locale);
-  const largest = best[0] ?? 0;
-  const second = best.find((piece) => piece < largest);
-  const noteWord = locale.id === 'en-US' ? 'bills' : 'notes';
-  const what = minor < 500 && !(locale.id === 'en-US' && minor >= 100) ? 'coins' : `${noteWord} and coins`;
-  const counts = [...new Set(best)].map((piece) => best.filter((other) => other === piece).length);
-  const proposals = [
-    fewestPieces(minor, locale, largest),
-    second === undefined ? [] : fewestPieces(minor, locale, second),
-  ].filter((paid) => paid.reduce((sum, piece) => sum + piece, 0) === minor);
-  return {
-    text: `What is the smallest number of ${what} that make ${price(minor, locale)}?`,
-    answer: wholeAnswer(best.length, locale),
-    expression: counts.join(' + '),
-    features: { size: Math.max(0, best.length - 2) * 0.7, adjust: best.length === 1 ? -1 : 0 },
-    strategy: [
-      'Take the largest that fits, again and again',
-      `${best.map((piece) => price(piece, locale)).join(' + ')} = ${price(minor, locale)}`,
-    ],
-    slips: [
-      ...proposals
-        .filter((list) => list.length > best.length && totalOf(list) === minor)
-        .map((list) => ({
-          misconception: 'money.small-pieces' as const,
-          answer: wholeAnswer(list.length, locale),
-        })),
-      ...(best.length > 1
-        ? [{ misconception: 'money.piece-missed' as const, answer: wholeAnswer(best.length - 1, locale) }]
-        : []),
-    ],
-  };
+/** Coins or notes that a start on the day's amount goes up by, or none where the country's money cannot make it. */
+function foundOn(day: DayNumber, context: TemplateContext): readonly [start: number, found: number[]] | null {
+  const { rng, locale } = context;
+  const count = rng.int(1, 3);
+  const whole = wholeOn(day, 1, 100);
+  if (whole !== null)
+    return [whole * 100, Array.from({ length: count }, () => rng.pick([100, 500, 1000, 2000]))];
+  const start = cashOn(day, locale, 5, 1_000_000);
+  if (start === null) return null;
+  const found = start < 100 ? drawSmall(count, start, context) : drawCoins(count, context);
+  return found.length === 0 ? null : [start, found];
 }
 
 export const COIN_SKILLS: readonly Skill[] = [
@@ -224,32 +187,33 @@ export const COIN_SKILLS: readonly Skill[] = [
     templates: [
       {
         id: 'mixed',
-        ask: (context) => countPieces(drawCoins(context.rng.int(2, 5), context), context),
+        ask: (context) => {
+          const count = context.rng.int(2, 5);
+          const values = context.rng.chance(0.5) ? drawSmall(count, 0, context) : drawWhole(count, context);
+          return countPieces(values, context);
+        },
       },
       {
         id: 'found',
-        ask: (context) =>
-          addPieces(
-            context.rng.int(2, 18) * 50,
-            drawCoins(context.rng.int(1, 3), context),
-            storyName(context.rng),
-            context,
-          ),
+        ask: (context) => {
+          const { rng, locale } = context;
+          const who = storyName(rng);
+          const count = rng.int(1, 3);
+          if (rng.chance(0.5))
+            return addPieces(rng.int(1, 18) * 100, drawWhole(count, context), who, context);
+          const least = leastCounted(locale);
+          const start = rng.int(1, Math.floor(60 / least)) * least;
+          return addPieces(start, drawSmall(count, start, context), who, context);
+        },
         dayKinds: ['whole', 'money'],
         askOn: (day, context) => {
-          const start = day.kind === 'whole' ? (wholeOn(day, 1, 100) ?? 0) * 100 : minorOn(day, 5, 1_000_000);
-          if (!start) return null;
-          const coins =
-            day.kind === 'whole'
-              ? Array.from({ length: context.rng.int(1, 3) }, () => context.rng.pick([100, 500, 1000, 2000]))
-              : drawCoins(context.rng.int(1, 3), context);
-          const usable =
-            day.kind === 'whole'
-              ? coins.map((coin) => (pieces(context.locale).includes(coin) ? coin : 500))
-              : coins;
+          const { rng, locale } = context;
+          const numbers = foundOn(day, context);
+          if (numbers === null) return null;
+          const [start, found] = numbers;
           return using(
-            addPieces(start, usable, storyName(context.rng), context),
-            `adds coins or notes to ${price(start, context.locale)}`,
+            addPieces(start, found, storyName(rng), context),
+            `adds coins or ${noteWord(locale)} to ${price(start, locale)}`,
           );
         },
       },
@@ -270,7 +234,7 @@ export const COIN_SKILLS: readonly Skill[] = [
           const coin = context.rng.pick(
             context.locale.currency.coins.filter((value) => value >= 5 && value <= 50),
           );
-          return likeCoins(context.rng.int(3, 12), coin, context);
+          return likeCoins(context.rng.pick(countsOf(coin)), coin, context);
         },
         dayKinds: ['whole'],
         askOn: (day, context) => {
@@ -297,28 +261,6 @@ export const COIN_SKILLS: readonly Skill[] = [
     strand: 'money',
     prerequisites: ['money.coins.count'],
     codes: { ac9: ['AC9M3M06'], england: ['NC-Y2-measure-4'], ccss: ['2.MD.C.8'] },
-    templates: [
-      {
-        id: 'fewest',
-        ask: (context) => {
-          const least = smallestCoin(context.locale);
-          const steps = [5, 10, 20].filter((step) => step % least === 0);
-          const minor = context.rng.int(3, 19) * context.rng.pick(steps);
-          const more = 3 * Math.max(5, least);
-          return fewest(fewestPieces(minor, context.locale).length > 1 ? minor : minor + more, context);
-        },
-        dayKinds: ['whole', 'money'],
-        askOn: (day, context) => {
-          const minor = day.kind === 'whole' ? (wholeOn(day, 1, 500) ?? 0) * 100 : minorOn(day, 5, 1_000_000);
-          if (!minor || minor % smallestCoin(context.locale) !== 0) return null;
-          const count = fewestPieces(minor, context.locale).length;
-          if (count < 2 || count > 12) return null;
-          return using(
-            fewest(minor, context),
-            `makes ${price(minor, context.locale)} with few coins and notes`,
-          );
-        },
-      },
-    ],
+    templates: [FEWEST],
   },
 ];

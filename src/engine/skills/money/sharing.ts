@@ -1,31 +1,13 @@
 // Sharing an amount, rounding it, cost by weight and saving up.
-import {
-  decimalPlaces,
-  divide,
-  isWhole,
-  multiply,
-  rational,
-  roundTo,
-  toNumber,
-} from '../../numbers/rational.js';
-import { moneyAnswer, wholeAnswer } from '../../questions/answer.js';
+import { rational, roundTo } from '../../numbers/rational.js';
+import { wholeAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import { storyName } from '../story.js';
-import {
-  minorOn,
-  price,
-  priceOperand,
-  type Quantity,
-  quantity,
-  quantityOn,
-  sizeOf,
-  smallestCoin,
-  using,
-  wholeOn,
-} from '../measuring/quantity.js';
+import { minorOn, price, priceOperand, sizeOf, smallestCoin, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 import { itemFor } from './things.js';
 import { money } from './amounts.js';
+import { KILOS } from './by-weight.js';
 import { priceStory, withStory } from '../retold.js';
 
 function share(amount: number, people: number, { rng, locale }: TemplateContext): Draft {
@@ -102,72 +84,6 @@ function nearestMain(minor: number, { locale }: TemplateContext): Draft {
   };
 }
 
-function byWeight(weight: Quantity, perKilo: number, { rng, locale }: TemplateContext): Draft {
-  const cost = multiply(weight.value, rational(perKilo));
-  const what = rng.pick(['apples', 'potatoes', 'rice', 'carrots', 'soil', 'bananas']);
-  const whole = Math.floor(toNumber(weight.value));
-  const rest = toNumber(weight.value) - whole;
-  const per = `${locale.currency.symbol}${perKilo}`;
-  const parted = whole > 0 && rest > 0;
-  const wholeCost = rational(whole * perKilo);
-  const restValue = rational(weight.value.n - whole * weight.value.d, weight.value.d);
-  const restCost = multiply(restValue, rational(perKilo));
-  const amount = (value: typeof cost) => moneyAnswer(value, locale).text;
-  return {
-    text: `What does ${weight.text}\u00a0kg of ${what} cost at ${per} a kilogram?`,
-    answer: moneyAnswer(cost, locale),
-    expression: `${weight.expression} * ${perKilo}`,
-    features: {
-      size: sizeOf(perKilo) + (parted ? 0.5 : 0) + sizeOf(whole) * 0.4,
-      extraSteps: isWhole(weight.value) && whole > 12 ? 1 : 0,
-      unlike: weight.style === 'fraction' && restValue.n > 1,
-      carries: isWhole(weight.value) ? 0 : 1,
-      story: true,
-    },
-    strategy: parted
-      ? [
-          `${whole} × ${per} = ${amount(wholeCost)}`,
-          `${quantity(restValue, locale, weight.style).text} × ${per} = ${amount(restCost)}`,
-          `${amount(wholeCost)} + ${amount(restCost)} = ${amount(cost)}`,
-        ]
-      : [`${weight.text} × ${per} = ${amount(cost)}`],
-    slips: [
-      ...(parted
-        ? [{ misconception: 'money.rest-dropped' as const, answer: moneyAnswer(wholeCost, locale) }]
-        : []),
-      ...(weight.style === 'fraction' &&
-      restValue.n > 1 &&
-      100 % divide(rational(perKilo), rational(restValue.d)).d === 0
-        ? [
-            {
-              misconception: 'part.one-only' as const,
-              answer: moneyAnswer(divide(rational(perKilo), rational(restValue.d)), locale),
-            },
-          ]
-        : []),
-      ...(whole > 1 && rest === 0
-        ? [
-            {
-              misconception: 'money.piece-missed' as const,
-              answer: moneyAnswer(rational((whole - 1) * perKilo), locale),
-            },
-          ]
-        : []),
-      ...(100 % weight.value.d === 0
-        ? [
-            {
-              misconception: 'money.added-not-multiplied' as const,
-              answer: moneyAnswer(
-                rational(weight.value.n + perKilo * weight.value.d, weight.value.d),
-                locale,
-              ),
-            },
-          ]
-        : []),
-    ],
-  };
-}
-
 function saving(each: number, goal: number, who: string, { locale }: TemplateContext): Draft {
   const weeks = Math.ceil(goal / each);
   const exact = goal % each === 0;
@@ -225,7 +141,10 @@ export const SHARING_SKILLS: readonly Skill[] = [
           );
           if (ways.length === 0) return null;
           const people = rng.pick(ways);
-          return using(share(minor, people, context), `shares ${price(minor, locale)} among ${people}`);
+          return using(
+            share(minor, people, context),
+            `shares ${price(minor, locale)} ${people === 2 ? 'between' : 'among'} ${people}`,
+          );
         },
       },
     ],
@@ -264,28 +183,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
     strand: 'money',
     prerequisites: ['money.several', 'dec.times-whole'],
     codes: { ac9: ['AC9M6N09'], england: ['NC-Y5-measure-7', 'NC-Y6-measure-1'], ccss: ['6.RP.A.3b'] },
-    templates: [
-      {
-        id: 'kilos',
-        ask: (context) => {
-          // One kilogram costs what a kilogram costs: no question.
-          const tenths = context.rng.int(3, 45);
-          const weight = quantity(rational(tenths === 10 ? 11 : tenths, 10), context.locale);
-          return byWeight(weight, context.rng.int(2, 9), context);
-        },
-        dayKinds: ['decimal', 'fraction', 'whole'],
-        askOn: (day, context) => {
-          const weight = quantityOn(day, context.locale, 0.1, 60, 2);
-          if (weight === null || (weight.value.n === 1 && weight.value.d === 1)) return null;
-          if (decimalPlaces(weight.value) === null) return null;
-          const prices = [2, 3, 4, 5, 6, 8, 12, 20].filter(
-            (each) => 100 % multiply(weight.value, rational(each)).d === 0,
-          );
-          if (prices.length === 0) return null;
-          return using(byWeight(weight, context.rng.pick(prices), context), `buys ${day.text} kilograms`);
-        },
-      },
-    ],
+    templates: [KILOS],
   },
   {
     id: 'money.saving',
