@@ -160,6 +160,20 @@ describe('what a proof-reader would mark', () => {
     expect(new Set(scalesIn(['en-AU', 'en-NZ', 'en-GB']).map(String))).toEqual(new Set(['°C']));
   });
 
+  it('writes out a unit that stands without a number', () => {
+    const bare = /(?<![\d?]|\bof a|\bmany)[\s\u00a0](?:mm|cm|km|kg|m?[lL])(?![\w²³-])/;
+    const uses = QUESTIONS.flatMap(({ question }) => question.usesNumber ?? []);
+    expect(bare.test('turns 7 pints into L')).toBe(true);
+    expect([...new Set(uses.filter((text) => bare.test(text)))]).toEqual([]);
+  });
+
+  it('calls only Monday to Friday weekdays, shares between two and buys a part of a kilogram', () => {
+    const slack = /\bweekday\b|\bamong 2\b|\b(?<!\d )\d+\/\d+ kilograms\b/;
+    expect(slack.test('shares $20.50 among 2') && slack.test('buys 1/2 kilograms')).toBe(true);
+    expect(slack.test('buys 1 1/2 kilograms')).toBe(false);
+    expect(marked(({ text }) => slack.test(text))).toEqual([]);
+  });
+
   it('says no word twice in a row', () => {
     expect(marked(({ text }) => /\b([a-z]{2,})[\s\u00a0]\1\b/i.test(text))).toEqual([]);
   });
