@@ -1,10 +1,20 @@
 // Multiplying by tens, hundreds and thousands, and facts scaled up.
-import { multiply, rational } from '../../numbers/rational.js';
-import { numericTemplate, wholeWithin } from '../sketch.js';
+import { multiply, type Rational, rational } from '../../numbers/rational.js';
+import { tenTimesWholePart } from '../../questions/slips/decimal-operations.js';
+import { numericTemplate, type SketchSlip, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { timesStory, withStory } from '../retold.js';
+import { tenTimesOff } from './zeros.js';
 
 const DIVISORS_FOR_TENS = [2, 3, 4, 5, 6, 7, 8, 9] as const;
+
+/** An amount with a point times ten; left as it is, it would show no place that was missed. */
+function slipsAtThePoint(amount: Rational, product: Rational): SketchSlip[] {
+  return [
+    ['decimals.whole-part-only', amount.n > amount.d ? tenTimesWholePart(amount) : null],
+    ['decimals.point-forgotten', product.d > 1 ? multiply(product, rational(100)) : null],
+  ];
+}
 
 /** The skills on multiplying by tens, hundreds and thousands, and facts scaled up. */
 export const SCALING_SKILLS: readonly Skill[] = [
@@ -38,9 +48,9 @@ export const SCALING_SKILLS: readonly Skill[] = [
             },
             strategy: [`10 times ${x.text} is ${x.t(answer)}`],
             slips: [
-              ['times.zero-count', multiply(x.value, rational(100))],
+              tenTimesOff(x, answer, 'more'),
               ['times.as-plus', x.form === 'whole' ? x.n + 10 : null],
-              ['times.zero-count', x.value],
+              ...(x.d === 1 ? [tenTimesOff(x, answer, 'less')] : slipsAtThePoint(x.value, answer)),
             ],
             uses: `multiplies ${x.text} by 10`,
           };
@@ -110,8 +120,8 @@ export const SCALING_SKILLS: readonly Skill[] = [
               `${x.t(multiply(x.value, rational(by / 10)))} × 10 = ${x.t(answer)}`,
             ],
             slips: [
-              ['times.zero-count', multiply(x.value, rational(by / 10))],
-              ['times.zero-count', multiply(x.value, rational(by * 10))],
+              tenTimesOff(x, answer, 'less'),
+              tenTimesOff(x, answer, 'more'),
               ['times.as-plus', x.form === 'whole' ? x.n + by : null],
             ],
             uses: `multiplies ${x.text} by ${by}`,
@@ -201,7 +211,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
             features: { size: (base > 5 ? 0.7 : 0) + (k > 5 ? 0.7 : 0), fives: k === 5 || base === 5 },
             strategy: [`${base} × ${k} = ${base * k}`, `${base * k} × ${unit} = ${x.t(x.n * k)}`],
             slips: [
-              ['times.zero-count', base * k],
+              ['times.zero-count', (x.n * k) / 10],
               ['times.zero-count', x.n * k * 10],
               ['times.neighbour', x.n * (k + 1)],
             ],
@@ -289,7 +299,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
             ],
             slips: [
               ['times.zero-count', x.n * by * 10],
-              ['times.zero-count', by === ten && ten === 10 ? x.n * 100 : (x.n * by) / 10],
+              ['times.zero-count', by === 10 ? null : (x.n * by) / 10],
               ['times.step-forgotten', by === ten ? null : x.n * ten],
               ['times.as-plus', x.n + by],
             ],

@@ -3,6 +3,7 @@ import { multiply, rational } from '../../numbers/rational.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { threeFactorsStory, timesStory, withStory } from '../retold.js';
+import { tenTimesOff } from './zeros.js';
 
 /** The skills on multiplying by compensating, by doubles and halves, and in the best order. */
 export const SHORTCUT_SKILLS: readonly Skill[] = [
@@ -150,8 +151,8 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
                 : [`${x.text} × ${round} = ${x.t(easy)}`, `${x.t(easy)} ÷ ${part} = ${x.t(answer)}`],
             slips: [
               ['times.step-forgotten', easy],
-              ['times.zero-count', multiply(answer, rational(10))],
-              ['times.zero-count', multiply(answer, rational(1, 10))],
+              tenTimesOff(x, answer, 'more'),
+              tenTimesOff(x, answer, 'less'),
               ['divide.halves-once', by === 25 ? multiply(x.value, rational(50)) : null],
             ],
             uses: `multiplies ${x.text} by ${by}`,
@@ -201,7 +202,7 @@ export const SHORTCUT_SKILLS: readonly Skill[] = [
             slips: [
               ['addend.left-out', multiply(x.value, rational(a))],
               ['times.adds-among-factors', multiply(x.value, rational(a + b))],
-              ['times.zero-count', multiply(x.value, rational(a * b * 10))],
+              tenTimesOff(x, answer, 'more'),
             ],
             uses: `multiplies ${x.text} by ${a} and by ${b}`,
           };
