@@ -134,17 +134,28 @@ const fractionOfMix = templateOf<readonly [a: number, b: number]>({
   },
 });
 
-const MIXTURES = [
+type Mixture = readonly [first: string, second: string];
+
+const MIXTURES: readonly Mixture[] = [
   ['spoons of cocoa', 'cups of milk'],
   ['pots of red paint', 'pots of white paint'],
-] as const;
+];
+
+/** Nobody counts out more spoons, pots, cups or scoops than this for one mix. */
+const MOST_SPOONS = 60;
+
+const WEIGHED_MIXTURES: readonly Mixture[] = [
+  ['grams of oats', 'grams of nuts'],
+  ['grams of raisins', 'grams of seeds'],
+  ['grams of clay', 'grams of sand'],
+];
 
 /** Mixtures that take more of the second: nobody cooks rice in less water than rice. */
-const MORE_OF_SECOND = [
+const MORE_OF_SECOND: readonly Mixture[] = [
   ...MIXTURES,
   ['cups of rice', 'cups of water'],
   ['scoops of seed', 'scoops of soil'],
-] as const;
+];
 
 const missing = templateOf<readonly [a: number, b: number, factor: number]>({
   id: 'missing-value',
@@ -157,7 +168,9 @@ const missing = templateOf<readonly [a: number, b: number, factor: number]>({
   }),
   draft: ([a, b, factor], { rng, locale }) => {
     const other = b === a ? b + 1 : b;
-    const [first, second] = rng.pick(other > a ? MORE_OF_SECOND : MIXTURES);
+    const [first, second] = rng.pick(
+      a * factor > MOST_SPOONS ? WEIGHED_MIXTURES : other > a ? MORE_OF_SECOND : MIXTURES,
+    );
     const say = (value: number) => formatWhole(value, locale);
     return {
       text: `A mix takes ${a} ${first} to ${other} ${second}. How many ${second} go with ${say(a * factor)} ${first}?`,
