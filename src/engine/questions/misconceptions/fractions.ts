@@ -159,6 +159,11 @@ export const FRACTION_MISCONCEPTIONS = {
     help: 'Three groups of two fifths: count fifths, 2, 4, 6 fifths.',
     source: COMMON,
   },
+  'fractions.two-on-both': {
+    does: 'doubles or halves both numbers of the fraction, which leaves it as large as it was',
+    help: 'Shade the fraction on a bar: twice as much takes twice as many parts, and the parts stay the same size.',
+    source: COMMON,
+  },
   'fractions.multiplies-bottom': {
     does: 'multiplies the bottom number instead of the top number',
     help: 'Three groups of two fifths: count fifths, 2, 4, 6 fifths.',

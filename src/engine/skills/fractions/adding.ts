@@ -1,102 +1,14 @@
 // Adding and subtracting fractions: like, related and unlike parts.
-import {
-  add,
-  compare,
-  equals,
-  floor,
-  lcm,
-  type Rational,
-  rational,
-  subtract,
-  ZERO,
-} from '../../numbers/rational.js';
-import {
-  addOverLargerBottom,
-  addTopsAndBottoms,
-  subtractTopsAndBottoms,
-  writtenValue,
-} from '../../questions/slips/fraction-operations.js';
+import { add, compare, lcm, type Rational, rational, subtract, ZERO } from '../../numbers/rational.js';
 import type { Rng } from '../../random/rng.js';
 import { numericTemplate, type NumericTemplate, type Sketch, type Subject } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
 import { isProper, isSmallFraction, properFraction } from './draw-fraction.js';
+import { addOrTake } from './add-or-take.js';
 import { ribbonStory, wallStory, withStory } from '../retold.js';
 
 const ONE_BELOW = [2, 3, 4, 5, 6, 8, 10, 12] as const;
-
-/** a ± b with its steps over the common bottom, and the usual wrong methods. */
-function addOrTake(x: Subject, other: Rational, sign: 1 | -1, features: Sketch['features']): Sketch {
-  const answer = sign === 1 ? add(x.value, other) : subtract(x.value, other);
-  const common = lcm(x.d, other.d);
-  const [a, b] = [(x.n * common) / x.d, (other.n * common) / other.d];
-  const [mine, theirs] = [
-    { top: x.n, bottom: x.d },
-    { top: other.n, bottom: other.d },
-  ];
-  const op = sign === 1 ? '+' : '−';
-  const renamed = [
-    ...(x.d !== common ? [`${x.n}/${x.d} = ${a}/${common}`] : []),
-    ...(other.d !== common ? [`${other.n}/${other.d} = ${b}/${common}`] : []),
-  ];
-  const blind = sign === 1 ? addTopsAndBottoms(mine, theirs) : subtractTopsAndBottoms(mine, theirs);
-  const larger = Math.max(x.d, other.d);
-  return {
-    text: `${x.text} ${op} ${x.t(other)}`,
-    value: answer,
-    expression: `${x.expr} ${sign === 1 ? '+' : '-'} ${x.e(other)}`,
-    features,
-    strategy:
-      other.d === 1 && sign === 1
-        ? [`${x.t(floor(x.value) + other.n)} + ${x.t(rational(x.n % x.d, x.d))} = ${x.t(answer)}`]
-        : [
-            ...renamed,
-            ...(x.d === other.d && x.d > 1
-              ? [
-                  `${x.n} ${x.parts(x.d, x.n)} ${sign === 1 ? 'and' : 'take away'} ${other.n} ${x.parts(x.d, other.n)} ${sign === 1 ? 'are' : 'leaves'} ${a + sign * b} ${x.parts(x.d, a + sign * b)}`,
-                ]
-              : []),
-            `${a}/${common} ${op} ${b}/${common} = ${a + sign * b}/${common}`,
-            ...(`${a + sign * b}/${common}` === x.t(answer)
-              ? []
-              : [`${a + sign * b}/${common} = ${x.t(answer)}`]),
-          ],
-    slips: [
-      [
-        sign === 1
-          ? 'fractions.add-tops-bottoms'
-          : blind
-            ? 'fractions.subtract-tops-bottoms'
-            : 'fractions.parts-as-number',
-        blind === null
-          ? Math.abs(x.n - other.n)
-          : // Taking a part away from a mixed number leaves something, and no more than there was.
-            sign === -1 &&
-              x.n > x.d &&
-              (compare(writtenValue(blind), x.value) > 0 || equals(writtenValue(blind), ZERO))
-            ? null
-            : blind,
-      ],
-      [
-        other.d === 1 ? 'fractions.whole-as-one-part' : 'fractions.not-renamed',
-        x.d === other.d
-          ? null
-          : sign === 1
-            ? addOverLargerBottom(mine, theirs)
-            : { top: Math.abs(x.n - other.n), bottom: larger },
-      ],
-      [
-        'fractions.whole-ignored',
-        floor(answer) > 0 && answer.d > 1 ? rational(answer.n % answer.d, answer.d) : null,
-      ],
-      [
-        'operation.swapped',
-        sign === -1 ? add(x.value, other) : compare(x.value, other) > 0 ? subtract(x.value, other) : null,
-      ],
-    ],
-    uses: sign === 1 ? `adds ${x.t(other)} to ${x.text}` : `takes ${x.t(other)} from ${x.text}`,
-  };
-}
 
 function drawn(value: Rational, other: Rational, sign: 1 | -1): boolean {
   return sign === 1 || compare(value, other) > 0;

@@ -1,6 +1,7 @@
 // Completing fractions to a whole, and counting in equal parts.
 import { add, floor, rational, subtract } from '../../numbers/rational.js';
 import { isProper, properFraction } from './draw-fraction.js';
+import { sumSteps } from './mixed-steps.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
@@ -141,13 +142,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
               extraSteps: up && answer.d === 1 ? 0.5 : 0,
               adjust: up ? -0.3 : 0,
             },
-            strategy: [
-              `${x.n} ${x.parts(x.d, x.n)} ${up ? 'and' : 'take away'} 1 ${up ? 'more' : 'of them'}: ${x.n} ${up ? '+' : '−'} 1 = ${up ? x.n + 1 : x.n - 1}`,
-              `${x.n}/${x.d} ${up ? '+' : '−'} 1/${x.d} = ${up ? x.n + 1 : x.n - 1}/${x.d}`,
-              ...(`${up ? x.n + 1 : x.n - 1}/${x.d}` === x.t(answer)
-                ? []
-                : [`${up ? x.n + 1 : x.n - 1}/${x.d} = ${x.t(answer)}`]),
-            ],
+            strategy: sumSteps(x, unit, up ? 1 : -1),
             slips: [
               [
                 'fractions.add-tops-bottoms',
@@ -157,7 +152,10 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
                 'fractions.steps-by-whole',
                 up ? add(x.value, rational(1)) : x.n > x.d ? subtract(x.value, rational(1)) : null,
               ],
-              [up ? 'operation.swapped' : 'fractions.parts-as-number', up ? rational(x.n - 1, x.d) : x.n - 1],
+              [
+                up ? 'operation.swapped' : 'fractions.parts-as-number',
+                up ? rational(x.n - 1, x.d) : x.n < x.d ? x.n - 1 : null,
+              ],
             ],
             uses: `steps on from ${x.text}`,
           };

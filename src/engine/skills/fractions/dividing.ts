@@ -3,6 +3,7 @@ import { compare, divide, multiply, rational, subtract } from '../../numbers/rat
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { isProper, isSmallFraction, properFraction } from './draw-fraction.js';
+import { asImproper, asPrinted } from './mixed-steps.js';
 
 /** The skills on dividing fractions: by a whole number, then by a fraction. */
 export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
@@ -40,13 +41,17 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
               size: x.d * k > 20 ? 0.5 : 0,
             },
             strategy: exactTop
-              ? [`${x.n} ÷ ${k} = ${x.n / k}`, `${x.n}/${x.d} ÷ ${k} = ${x.n / k}/${x.d}`]
+              ? [
+                  ...asImproper(x),
+                  `${x.t(x.n)} ÷ ${k} = ${x.t(x.n / k)}`,
+                  `${x.n}/${x.d} ÷ ${k} = ${x.n / k}/${x.d}`,
+                  ...asPrinted(x, x.n / k, x.d),
+                ]
               : [
+                  ...asImproper(x),
                   `${x.d} × ${k} = ${x.d * k}`,
                   `${x.n}/${x.d} ÷ ${k} = ${x.n}/${x.d * k}`,
-                  ...(`${x.n}/${x.d * k}` === x.t(rational(x.n, x.d * k))
-                    ? []
-                    : [`${x.n}/${x.d * k} = ${x.t(rational(x.n, x.d * k))}`]),
+                  ...asPrinted(x, x.n, x.d * k),
                 ],
             slips: [
               ['fractions.divides-wrong-way', multiply(x.value, rational(k))],
@@ -121,7 +126,13 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
             value: answer,
             expression: `${x.expr} / ${x.e(other)}`,
             features: { unlike: true, extraSteps: (answer.d === 1 ? 0 : 1) + (x.n > x.d ? 1 : 0) },
-            strategy: [`${a}/${common} ÷ ${b}/${common} = ${a} ÷ ${b}`, `${a} ÷ ${b} = ${x.t(answer)}`],
+            strategy: [
+              ...asImproper(x),
+              ...(x.d === common ? [] : [`${x.n}/${x.d} = ${a}/${common}`]),
+              ...(other.d === common ? [] : [`${other.n}/${other.d} = ${b}/${common}`]),
+              `${a}/${common} ÷ ${b}/${common} = ${x.t(a)} ÷ ${b}`,
+              `${x.t(a)} ÷ ${b} = ${x.t(answer)}`,
+            ],
             slips: [
               ['fractions.divides-as-times', multiply(x.value, other)],
               ['divide.turned-round', divide(other, x.value)],

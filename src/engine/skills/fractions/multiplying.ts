@@ -1,9 +1,36 @@
 // Multiplying fractions.
 import { add, divide, floor, multiply, rational, subtract } from '../../numbers/rational.js';
-import { multiplyBoth } from '../../questions/slips/fraction-operations.js';
-import { numericTemplate } from '../sketch.js';
+import { multiplyBoth, writtenValue } from '../../questions/slips/fraction-operations.js';
+import { numericTemplate, type Subject } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { isSmallFraction, properFraction } from './draw-fraction.js';
+import { asImproper, asPrinted, timesSteps, wholesAndTop } from './mixed-steps.js';
+
+/** An even number of wholes is halved apart from its part; else every part is cut in two where the top is odd. */
+function halfSteps(x: Subject): string[] {
+  const [whole, rest] = wholesAndTop(x);
+  if (whole > 0 && whole % 2 === 0) {
+    const part = rational(rest, 2 * x.d);
+    return [
+      `${x.t(whole)} ÷ 2 = ${x.t(whole / 2)}`,
+      `${rest}/${x.d} ÷ 2 = ${x.t(part)}`,
+      `${x.t(whole / 2)} + ${x.t(part)} = ${x.t(divide(x.value, rational(2)))}`,
+    ];
+  }
+  return x.n % 2 === 0
+    ? [
+        ...asImproper(x),
+        `${x.t(x.n)} ÷ 2 = ${x.t(x.n / 2)}`,
+        `${x.n}/${x.d} ÷ 2 = ${x.n / 2}/${x.d}`,
+        ...asPrinted(x, x.n / 2, x.d),
+      ]
+    : [
+        ...asImproper(x),
+        `${x.n}/${x.d} = ${2 * x.n}/${2 * x.d}`,
+        `${2 * x.n}/${2 * x.d} ÷ 2 = ${x.n}/${2 * x.d}`,
+        ...asPrinted(x, x.n, 2 * x.d),
+      ];
+}
 
 /** The skills on multiplying fractions, doubles and halves first. */
 export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
@@ -25,7 +52,6 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
         make: (x) => {
           const answer = multiply(x.value, rational(2));
           const whole = floor(x.value);
-          const doubled = `${2 * x.n}/${x.d}`;
           const text = x.pick([`Double ${x.text}`, `2 × ${x.text}`, `${x.text} + ${x.text}`]);
           const isSum = text.includes('+');
           return {
@@ -37,25 +63,23 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
               extraSteps: (whole > 0 ? 1 : 0) + (answer.n % answer.d !== 0 && (x.n % x.d) * 2 > x.d ? 1 : 0),
               adjust: x.n * 2 < x.d ? -0.2 : 0,
             },
-            strategy: [
-              ...(whole > 0 ? [`2 × ${whole} = ${2 * whole}`] : []),
-              `2 × ${x.n % x.d} ${x.parts(x.d, x.n % x.d)} = ${2 * (x.n % x.d)} ${x.parts(x.d)}`,
-              ...(whole > 0
-                ? [`${2 * whole} + ${2 * (x.n % x.d)}/${x.d} = ${x.t(answer)}`]
-                : doubled === x.t(answer)
-                  ? []
-                  : [`${doubled} = ${x.t(answer)}`]),
-            ],
+            strategy:
+              whole > 0
+                ? timesSteps(x, 2)
+                : [
+                    `2 × ${x.n} ${x.parts(x.d, x.n)} = ${2 * x.n} ${x.parts(x.d)}`,
+                    ...asPrinted(x, 2 * x.n, x.d),
+                  ],
             slips: [
               [
-                isSum ? 'fractions.add-tops-bottoms' : 'fractions.multiplies-both',
-                multiplyBoth({ top: x.n, bottom: x.d }, 2),
+                isSum ? 'fractions.add-tops-bottoms' : 'fractions.two-on-both',
+                isSum || whole === 0 ? x.value : null,
               ],
               [
                 'exact.part-kept',
                 whole > 0 ? add(rational(2 * whole), subtract(x.value, rational(whole))) : null,
               ],
-              ['fractions.multiplies-bottom', isSum ? null : { top: x.n, bottom: 2 * x.d }],
+              ['fractions.multiplies-bottom', isSum || whole > 0 ? null : rational(x.n, 2 * x.d)],
               ['times.adds-two', isSum ? null : add(x.value, rational(2))],
             ],
             uses: `doubles ${x.text}`,
@@ -81,18 +105,21 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
         suits: (value) => value.d <= 25 && value.n <= 50 * value.d,
         make: (x) => {
           const answer = divide(x.value, rational(2));
-          const even = x.n % 2 === 0;
+          const whole = floor(x.value);
           return {
             text: x.pick([`Half of ${x.text}`, `${x.text} ÷ 2`, `1/2 of ${x.text}`]),
             value: answer,
             expression: `${x.expr} / 2`,
-            features: { extraSteps: x.n > x.d ? 1 : 0, adjust: even ? -0.6 : 0.2 },
-            strategy: even
-              ? [`${x.n} ÷ 2 = ${x.n / 2}`, `${x.n}/${x.d} ÷ 2 = ${x.n / 2}/${x.d}`]
-              : [`${x.n}/${x.d} = ${2 * x.n}/${2 * x.d}`, `${2 * x.n}/${2 * x.d} ÷ 2 = ${x.n}/${2 * x.d}`],
+            features: { extraSteps: x.n > x.d ? 1 : 0, adjust: x.n % 2 === 0 ? -0.6 : 0.2 },
+            strategy: halfSteps(x),
             slips: [
               ['fractions.divides-wrong-way', multiply(x.value, rational(2))],
-              ['fractions.multiplies-both', x.value],
+              ['fractions.two-on-both', x.n < x.d ? x.value : null],
+              // Half of 4 2/3 as 2 2/3.
+              [
+                'exact.part-kept',
+                whole > 0 && whole % 2 === 0 ? subtract(x.value, rational(whole / 2)) : null,
+              ],
               ['fractions.whole-ignored', x.n > x.d ? divide(rational(x.n % x.d, x.d), rational(2)) : null],
             ],
             uses: `halves ${x.text}`,
@@ -137,14 +164,10 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
               size: k > 5 ? 0.5 : 0,
               adjust: x.n === 1 ? -0.6 : k === x.d ? -0.5 : 0,
             },
-            strategy: [
-              `${k} × ${x.n} = ${k * x.n}`,
-              `${k} × ${x.n}/${x.d} = ${k * x.n}/${x.d}`,
-              ...(`${k * x.n}/${x.d}` === x.t(answer) ? [] : [`${k * x.n}/${x.d} = ${x.t(answer)}`]),
-            ],
+            strategy: timesSteps(x, k),
             slips: [
-              ['fractions.multiplies-both', multiplyBoth({ top: x.n, bottom: x.d }, k)],
-              ['fractions.multiplies-bottom', { top: x.n, bottom: x.d * k }],
+              ['fractions.multiplies-both', writtenValue(multiplyBoth({ top: x.n, bottom: x.d }, k))],
+              ['fractions.multiplies-bottom', x.n > x.d ? null : rational(x.n, x.d * k)],
               ['fractions.whole-ignored', x.n > x.d ? multiply(rational(x.n % x.d, x.d), rational(k)) : null],
               ['times.as-plus', add(x.value, rational(k))],
             ],
@@ -173,7 +196,6 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
         make: (x) => {
           const other = x.rng.chance(0.2) && x.n < x.d ? x.value : properFraction(x.rng, [2, 3, 4, 5]);
           const answer = multiply(x.value, other);
-          const written = `${x.n * other.n}/${x.d * other.d}`;
           const sum = add(x.value, other);
           return {
             text: x.rng.chance(0.6) ? `${x.t(other)} of ${x.text}` : `${x.text} × ${x.t(other)}`,
@@ -186,15 +208,16 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
               size: x.d * other.d > 30 ? 0.5 : 0,
             },
             strategy: [
+              ...asImproper(x),
               `${x.n} × ${other.n} = ${x.n * other.n}`,
               `${x.d} × ${other.d} = ${x.d * other.d}`,
-              `${x.n}/${x.d} × ${other.n}/${other.d} = ${written}`,
-              ...(written === x.t(answer) ? [] : [`${written} = ${x.t(answer)}`]),
+              `${x.n}/${x.d} × ${other.n}/${other.d} = ${x.n * other.n}/${x.d * other.d}`,
+              ...asPrinted(x, x.n * other.n, x.d * other.d),
             ],
             slips: [
-              ['fractions.add-tops-bottoms', { top: x.n + other.n, bottom: x.d + other.d }],
+              ['fractions.add-tops-bottoms', x.n > x.d ? null : rational(x.n + other.n, x.d + other.d)],
               ['times.as-plus', sum],
-              ['fractions.bottom-only', { top: x.n * other.n, bottom: Math.max(x.d, other.d) }],
+              ['fractions.bottom-only', x.n > x.d ? null : rational(x.n * other.n, Math.max(x.d, other.d))],
               ['fractions.whole-ignored', x.n > x.d ? multiply(rational(x.n % x.d, x.d), other) : null],
             ],
             uses: `finds a fraction of ${x.text}`,
