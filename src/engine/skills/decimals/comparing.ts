@@ -55,6 +55,10 @@ export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
           const other = rational(otherDigits, scale);
           const askMore = x.rng.chance(0.6);
           const first = askMore === digits > otherDigits;
+          // The one asked for is named first.
+          const inOrder = (first ? [digits, otherDigits] : [otherDigits, digits]).map((count) =>
+            x.t(count, 'whole'),
+          );
           const texts = x.rng.shuffle([x.text, x.t(other)]);
           return {
             text: `Which is ${askMore ? 'greater' : 'less'}: ${texts[0]} or ${texts[1]}?`,
@@ -66,7 +70,7 @@ export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
               adjust: -0.3 - (x.form === 'money' ? 0.3 : 0) - (askMore ? 0.2 : 0),
             },
             strategy: [
-              `${x.t(Math.max(digits, otherDigits), 'whole')} is more than ${x.t(Math.min(digits, otherDigits), 'whole')}, counted in ${x.form === 'money' ? x.locale.currency.minorName[1] : places === 3 ? 'thousandths' : x.parts(scale)}`,
+              `${inOrder[0]} is ${askMore ? 'more' : 'less'} than ${inOrder[1]}, counted in ${x.form === 'money' ? x.locale.currency.minorName[1] : places === 3 ? 'thousandths' : x.parts(scale)}`,
             ],
             slips: [['compare.other-way-round', first ? other : x.value]],
             uses: `compares ${x.text} with ${x.t(other)}`,
@@ -115,7 +119,7 @@ export const DECIMAL_COMPARING_SKILLS: readonly Skill[] = [
               adjust: askMore ? 0 : 0.2,
             },
             strategy: [
-              `${x.t(inLast(more), 'whole')} is more than ${x.t(inLast(less), 'whole')}, counted in ${longest === 3 ? 'thousandths' : x.parts(10 ** longest)}`,
+              `${x.t(inLast(right), 'whole')} is ${askMore ? 'more' : 'less'} than ${x.t(inLast(wrong), 'whole')}, counted in ${longest === 3 ? 'thousandths' : x.parts(10 ** longest)}`,
             ],
             slips: rules.map((rule) => [rule, wrong] as const),
             uses: `compares ${x.text} with ${x.t(other)}`,

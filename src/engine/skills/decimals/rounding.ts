@@ -30,8 +30,11 @@ export const ROUNDING_SKILLS: readonly Skill[] = [
           const answer = roundTo(x.value, ONE);
           const down = floor(x.value);
           const up = answer.n > down;
-          const between = x.rng.chance(0.3) && x.form === 'decimal' && (x.n * 2) % x.d !== 0;
+          const isHalfway = (x.n * 2) % x.d === 0;
+          const between = x.rng.chance(0.3) && x.form === 'decimal' && !isHalfway;
           const unit = x.locale.currency.mainName[0];
+          const rest = subtract(x.value, rational(down));
+          const goes = between ? 'is nearer to' : 'rounds to';
           return {
             text: between
               ? `Is ${x.text} nearer to ${x.t(down)} or ${x.t(down + 1)}?`
@@ -44,13 +47,13 @@ export const ROUNDING_SKILLS: readonly Skill[] = [
               rule: true,
               size: placesOf(x.value) > 1 && x.form === 'decimal' ? 1 : 0,
               fewChoices: between,
-              adjust: (up ? 0.2 : -0.1) + ((x.n * 2) % x.d === 0 ? 0.4 : 0) + 0.2,
+              adjust: (up ? 0.2 : -0.1) + (isHalfway ? 0.4 : 0) + 0.2,
             },
             strategy: [
               `${x.text} lies between ${x.t(down)} and ${x.t(down + 1)}`,
-              (x.n * 2) % x.d === 0
-                ? `${x.text} is halfway, which goes up`
-                : `${x.t(subtract(x.value, rational(down)))} is ${up ? 'more' : 'less'} than ${x.t(rational(1, 2))}`,
+              isHalfway
+                ? `${x.text} is halfway, which goes up to ${x.t(answer)}`
+                : `${x.t(rest)} is ${up ? 'more' : 'less'} than ${x.t(rational(1, 2))}, so ${down > 0 ? x.text : 'it'} ${goes} ${x.t(answer)}`,
             ],
             slips: [
               [up ? 'decimals.cut-short' : 'decimals.rounds-up-always', up ? down : down + 1],

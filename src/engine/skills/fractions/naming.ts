@@ -161,7 +161,9 @@ export const NAMING_SKILLS: readonly Skill[] = [
             form: 'whole',
             expression: `round(${x.expr})`,
             features: { fewChoices: true, size: x.d > 5 ? 1 : 0, adjust: 0.3 },
-            strategy: [`${x.n % x.d}/${x.d} is ${up ? 'more' : 'less'} than 1/2`],
+            strategy: [
+              `${x.n % x.d}/${x.d} is ${up ? 'more' : 'less'} than 1/2, so ${whole > 0 ? x.text : 'it'} is nearer to ${x.t(up ? whole + 1 : whole)}`,
+            ],
             slips: [
               [up ? 'round.cut-off' : 'round.always-up', up ? whole : whole + 1],
               // Where two numbers are offered, no child picks a third.
@@ -196,7 +198,7 @@ export const NAMING_SKILLS: readonly Skill[] = [
             features: { fewChoices: true, size: x.d > 5 ? 1 : 0, extraSteps: x.d % 2 },
             strategy: [
               `Half of ${x.d} parts is ${x.d % 2 === 0 ? x.d / 2 : `${Math.floor(x.d / 2)} 1/2`}`,
-              `${x.n} ${x.n === 1 ? 'part is' : 'parts are'} ${more ? 'more' : 'less'} than that`,
+              `${x.n} ${x.n === 1 ? 'part is' : 'parts are'} ${more ? 'more' : 'less'} than that, so ${pickFirst ? x.text : '1/2'} is ${askMore ? 'greater' : 'less'}`,
             ],
             slips: [
               [
