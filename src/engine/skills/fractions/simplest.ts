@@ -206,7 +206,7 @@ const growsOrShrinks = templateOf<readonly [factor: (typeof FACTORS)[number], n:
         misconception: RESIZED_WRONGLY[other as 'less' | 'more'],
         answer: choiceAnswer(other),
       })),
-      usesNumber: `compares a part of ${say(n)} with ${say(n)}`,
+      usesNumber: `compares ${factor} of ${say(n)} with ${say(n)}`,
     };
   },
 });
@@ -230,7 +230,7 @@ const resizedParts = partTemplates(
         [RESIZED_WRONGLY.more, than === 'more' ? null : 'more'],
         [RESIZED_WRONGLY.less, than === 'less' ? null : 'less'],
       ],
-      uses: `compares a part of ${text} with ${text}`,
+      uses: `compares ${factor} of ${text} with ${text}`,
     };
   },
   { wholeMoney: true },
