@@ -1,13 +1,22 @@
 // Decimals and fractions of one value.
-import { compare, divide, floor, type Rational, rational } from '../../numbers/rational.js';
+import { compare, divide, floor, type Rational, rational, subtract } from '../../numbers/rational.js';
+import { asImproper } from '../fractions/mixed-steps.js';
 import { placesOf } from './draw-decimal.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
-/** The digits of a fraction copied behind the point: 2/5 as 0.25, 3/20 as 0.32. Null for mixed numbers and hundredths. */
+/**
+ * The digits of a fraction copied behind the point: 2/5 as 0.25. Null for mixed numbers and hundredths, and for tenths and
+ * twentieths, where the copy ends in a zero that nobody would see in 0.71.
+ */
 function copiedDigits({ n, d }: Rational): Rational | null {
   const digits = `${n}${d}`;
-  return n < d && d < 100 ? rational(Number(digits), 10 ** digits.length) : null;
+  return n < d && d < 100 && d % 10 !== 0 ? rational(Number(digits), 10 ** digits.length) : null;
+}
+
+/** Only the top behind the point: 9/20 as 0.9. Null where tenths or hundredths are written so. */
+function topAlone({ n, d }: Rational): Rational | null {
+  return n < d && d > 10 && d < 100 ? rational(n, 10 ** String(n).length) : null;
 }
 
 /** The skills on decimals and fractions of one value. */
@@ -44,6 +53,7 @@ export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
         make: (x) => {
           const bottom = x.d < 10 || x.rng.chance(0.5) ? x.d : 100;
           const top = x.n * (bottom / x.d);
+          const whole = floor(x.value);
           return {
             text: `${x.text} = ?/${bottom}`,
             value: top,
@@ -54,16 +64,21 @@ export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
               adjust: bottom === 2 ? -0.8 : bottom === 100 ? -0.3 : 0,
               extraSteps: x.n > x.d ? 1 : 0,
             },
-            strategy: [
-              `1/${bottom} = ${x.t(rational(1, bottom))}`,
-              `${top} × ${x.t(rational(1, bottom))} = ${x.text}`,
-            ],
+            strategy:
+              whole > 0
+                ? [
+                    `${whole} = ${whole * bottom}/${bottom}`,
+                    `${x.t(subtract(x.value, rational(whole)))} = ${top % bottom}/${bottom}`,
+                    `${whole * bottom} + ${top % bottom} = ${top}`,
+                  ]
+                : [
+                    `1/${bottom} = ${x.t(rational(1, bottom))}`,
+                    `${top} × ${x.t(rational(1, bottom))} = ${x.text}`,
+                  ],
             slips: [
-              [
-                'fractions.digits-after-point',
-                (x.n * (10 ** placesOf(x.value) / x.d)) % 10 ** placesOf(x.value),
-              ],
-              ['fractions.whole-ignored', x.n > x.d ? top % bottom : null],
+              ['fractions.digits-after-point', whole > 0 ? null : x.n * (10 ** placesOf(x.value) / x.d)],
+              ['fractions.whole-ignored', whole > 0 ? top % bottom : null],
+              ['fractions.whole-as-one-part', whole > 0 ? whole + (top % bottom) : null],
               ['decimals.hundredths-as-tenths', bottom === 100 && top % 10 === 0 ? top / 10 : null],
               ['part.rest-given', top < bottom && bottom < 100 ? bottom - top : null],
               ['decimals.place-missed', bottom === 100 ? top * 10 : null],
@@ -105,10 +120,15 @@ export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
                   size: x.d > 5 && x.d !== 10 ? 1 : 0,
                   adjust: tenths ? -0.4 : -0.2,
                 },
-                strategy: [`1/${x.d} = ${bottom / x.d}/${bottom}`, `${x.n} × ${bottom / x.d} = ${value}`],
+                strategy: [
+                  ...asImproper(x),
+                  `1/${x.d} = ${bottom / x.d}/${bottom}`,
+                  `${x.n} × ${bottom / x.d} = ${value}`,
+                ],
                 slips: [
-                  ['fractions.top-unchanged', x.n],
-                  ['fractions.equal-by-adding', x.n + bottom - x.d],
+                  ['fractions.top-unchanged', x.n % x.d],
+                  ['fractions.whole-ignored', whole > 0 ? value % bottom : null],
+                  ['fractions.equal-by-adding', whole > 0 ? null : x.n + bottom - x.d],
                 ],
                 uses: `writes ${x.text} in ${tenths ? 'tenths' : 'hundredths'}`,
               }
@@ -132,7 +152,8 @@ export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
                     'fractions.digits-after-point',
                     whole === 0 && x.d < 10 ? rational(x.n * 10 + x.d, 10) : null,
                   ],
-                  ['fractions.bottom-only', whole === 0 && x.d < 10 ? rational(x.d, 10) : null],
+                  ['fractions.bottom-only', whole === 0 && x.d < 10 ? rational(x.d, 10) : topAlone(x.value)],
+                  ['decimals.tenths-as-ones', whole === 0 && x.d === 10 ? x.n : null],
                   ['fractions.whole-ignored', whole > 0 ? rational(x.n % x.d, x.d) : null],
                   ['decimals.place-missed', divide(x.value, rational(10))],
                 ],
@@ -176,7 +197,7 @@ export const DECIMAL_FRACTION_SKILLS: readonly Skill[] = [
             features: { fewChoices: true, extraSteps: 1, size: Math.abs(order) * 10 < x.d * other.d ? 1 : 0 },
             strategy: [
               `${x.t(fraction, 'fraction')} = ${x.t(fraction, 'decimal')}`,
-              `${x.t(x.value, 'decimal')} is ${first ? 'more' : 'less'} than ${x.t(other, 'decimal')}`,
+              `${x.t(first ? x.value : other, 'decimal')} is more than ${x.t(first ? other : x.value, 'decimal')}`,
             ],
             slips: [
               [

@@ -1,6 +1,7 @@
 // What percent means, and percent beside fractions and decimals.
 import { divide, multiply, rational } from '../../numbers/rational.js';
 import { complementWithExtraTen } from '../../questions/slips/column-addition.js';
+import { asImproper } from '../fractions/mixed-steps.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
@@ -55,7 +56,9 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
                   ]
                 : [
                     ['fractions.complement-of-top', x.n],
-                    ['complement.extra-ten', complementWithExtraTen(x.n, rest)],
+                    // A one-digit percent has no tens of which one could be too many.
+                    ['complement.extra-ten', x.n > 9 ? complementWithExtraTen(x.n, rest) : null],
+                    ['fact.one-out', x.n > 9 ? null : rest - 1],
                   ],
             uses: ask === 0 ? `reads ${x.text} out of a hundred` : `completes ${x.text}% to a hundred`,
           };
@@ -126,7 +129,7 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
             },
             strategy:
               x.form === 'fraction'
-                ? [`1/${x.d} = ${100 / x.d}/100`, `${x.n} × ${100 / x.d} = ${percent}`]
+                ? [...asImproper(x), `1/${x.d} = ${100 / x.d}/100`, `${x.n} × ${100 / x.d} = ${percent}`]
                 : [`${x.text} = ${percent}/100`],
             slips: [
               ['percent.tenths-as-percent', percent % 10 === 0 ? percent / 10 : null],
