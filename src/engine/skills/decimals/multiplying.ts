@@ -101,8 +101,7 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
           const answer = multiply(x.value, HALF);
           const digits = x.n * (10 ** placesOf(x.value) / x.d);
           const whole = floor(x.value);
-          const evenWhole = whole - (whole % 2);
-          const rest = subtract(x.value, rational(evenWhole));
+          const [wholeHalf, rest] = [rational(whole, 2), subtract(x.value, rational(whole))];
           const odd = whole % 2 === 1;
           const alone = divideDigits(digits, 2);
           return {
@@ -116,18 +115,18 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
               adjust: digits % 2 === 0 && !odd ? -0.5 : 0,
             },
             strategy:
-              evenWhole > 0
+              whole > 0 && rest.n > 0
                 ? [
-                    `${x.t(evenWhole)} ÷ 2 = ${x.t(evenWhole / 2)}`,
+                    `${x.t(whole)} ÷ 2 = ${x.t(wholeHalf)}`,
                     `${x.t(rest)} ÷ 2 = ${x.t(multiply(rest, HALF))}`,
-                    `${x.t(evenWhole / 2)} + ${x.t(multiply(rest, HALF))} = ${x.t(answer)}`,
+                    `${x.t(wholeHalf)} + ${x.t(multiply(rest, HALF))} = ${x.t(answer)}`,
                   ]
                 : [`${x.t(answer)} + ${x.t(answer)} = ${x.text}`],
             slips: [
               ['divide.digits-alone', alone === null ? null : rational(alone, 10 ** placesOf(x.value))],
               ['decimals.point-forgotten', withoutPoint(answer)],
               ['divide.as-times', multiply(x.value, rational(2))],
-              ['divide.one-part-only', evenWhole > 0 ? add(rational(evenWhole / 2), rest) : null],
+              ['divide.one-part-only', whole > 0 ? add(wholeHalf, rest) : null],
             ],
             uses: `halves ${x.text}`,
           };

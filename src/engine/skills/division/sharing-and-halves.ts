@@ -8,13 +8,17 @@ import { countables, storyName } from '../story.js';
 
 const HALF = rational(1, 2);
 
-/** Halving any quantity; whole numbers are split into an even number of tens (or hundreds) and the rest. */
+/**
+ * Halving any quantity; whole numbers are split into an even number of tens (or hundreds) and the rest, others into wholes and
+ * the part after them.
+ */
 function half(x: Subject, features: Sketch['features']): Sketch {
   const answer = multiply(x.value, HALF);
-  const step = x.d === 1 ? 10 ** (String(x.n).length - 1) : 1;
+  const step = 10 ** (String(x.n).length - 1);
   const whole = Math.floor(x.n / x.d);
-  const big = x.d === 1 ? whole - (whole % (2 * step)) : whole - (whole % 2);
+  const big = x.d === 1 ? whole - (whole % (2 * step)) : whole;
   const small = add(x.value, rational(-big));
+  const bigHalf = rational(big, 2);
   const splits = big > 0 && small.n > 0;
   return {
     text: x.rng.chance(0.5) ? `Half of ${x.text}` : `${x.text} ÷ 2`,
@@ -23,16 +27,16 @@ function half(x: Subject, features: Sketch['features']): Sketch {
     features,
     strategy: splits
       ? [
-          `${x.t(big)} ÷ 2 = ${x.t(big / 2)}`,
+          `${x.t(big)} ÷ 2 = ${x.t(bigHalf)}`,
           `${x.t(small)} ÷ 2 = ${x.t(multiply(small, HALF))}`,
-          `${x.t(big / 2)} + ${x.t(multiply(small, HALF))} = ${x.t(answer)}`,
+          `${x.t(bigHalf)} + ${x.t(multiply(small, HALF))} = ${x.t(answer)}`,
         ]
       : [`${x.t(answer)} + ${x.t(answer)} = ${x.text}`],
     slips: [
       ['divide.digits-alone', x.d === 1 ? divideDigits(x.n, 2) : null],
       ['divide.as-minus', add(x.value, rational(-2))],
       ['divide.as-times', multiply(x.value, rational(2))],
-      ['divide.one-part-only', splits ? add(rational(big / 2), small) : null],
+      ['divide.one-part-only', splits ? add(bigHalf, small) : null],
       ['divide.neighbour', x.n > 2 * x.d ? add(answer, rational(-1)) : null],
     ],
     uses: `halves ${x.text}`,
