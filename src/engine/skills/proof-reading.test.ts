@@ -6,6 +6,8 @@ import { strategyFigure } from '../figures/strategy.js';
 import { localeOf } from '../numbers/locale.js';
 import { generateQuestions } from '../questions/generate.js';
 import { MISCONCEPTIONS } from '../questions/misconceptions.js';
+import type { Question } from '../questions/question.js';
+import { Rng } from '../random/rng.js';
 import { SKILLS } from './map.js';
 
 interface Line {
@@ -210,6 +212,15 @@ describe('what a proof-reader would mark', () => {
     );
     expect(alts.some((alt) => /\d,\d{3}/.test(alt))).toBe(true);
     expect(alts.filter((alt) => /(?<![\d.,])\d{4,}|\d\u00a0\d{3}/.test(alt))).toEqual([]);
+  });
+
+  it("asks for no number that stands on the day's board", () => {
+    const isGiven = ({ text, answer }: Question) =>
+      text.includes('written in digits') ||
+      (/^In \d+\.\d/.test(text) && text.startsWith(`In ${answer.text},`));
+    const given = ABOUT_DAYS.filter(({ question }) => isGiven(question));
+    expect(FREE.some(({ question }) => question.text.includes('written in digits'))).toBe(true);
+    expect(given.map(({ question }) => question.text)).toEqual([]);
   });
 
   it('keeps to the range that the title names', () => {

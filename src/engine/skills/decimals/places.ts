@@ -1,6 +1,6 @@
 // Decimals place by place: what a digit is worth, thousandths, words and digits.
 import { formatDecimal } from '../../numbers/format.js';
-import { add, compare, rational, type Rational } from '../../numbers/rational.js';
+import { add, compare, equals, rational, type Rational } from '../../numbers/rational.js';
 import { decimalToWords, partName } from '../../numbers/words.js';
 import { decimalAnswer, wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
@@ -46,21 +46,25 @@ const digitWorth = templateOf<readonly [value: Rational, digit: number, place: n
       });
     if (usable.length === 0 || after.length > 3) return null;
     const place = rng.pick(usable);
-    return [day.value, Number(after[place]), place];
+    const digit = Number(after[place]);
+    // In 0.7 the digit is worth the number itself.
+    return equals(day.value, rational(digit, 10 ** (place + 1))) ? null : [day.value, digit, place];
   },
   draft: ([value, digit, place], { locale }) => {
     const say = (x: Rational) => formatDecimal(x, locale);
     const worth = rational(digit, 10 ** (place + 1));
+    const named = `${digit} ${PLACES[place]}${digit === 1 ? '' : 's'}`;
     return {
       text: `In ${say(value)}, what is the digit ${digit} worth?`,
       answer: decimalAnswer(worth, locale),
+      accepts: [named],
       expression: `${digit} / ${10 ** (place + 1)}`,
       features: { size: place * 0.7 },
       strategy: [
-        `The places after the point: ${PLACES.slice(0, place + 1)
+        `The ${place === 0 ? 'first place' : 'places'} after the point: ${PLACES.slice(0, place + 1)
           .map((name) => `${name}s`)
           .join(', ')}`,
-        `${digit} ${PLACES[place]}${digit === 1 ? '' : 's'} is ${say(worth)}`,
+        `${named} is ${say(worth)}`,
       ],
       slips: [
         { misconception: 'place.face-value', answer: wholeAnswer(digit, locale) },
@@ -181,16 +185,14 @@ const wordsToDigits = templateOf<readonly [count: number, place: number]>({
   },
 });
 
-/** "three point zero seven" in digits and back. */
+/** "three point zero seven" in digits; not on a day of that number, which then stands on the board. */
 const spoken = templateOf<Rational>({
   id: 'spoken',
-  kinds: ['decimal'],
   free: (rng) =>
     decimalOf(
       rng.int(0, 20),
       rng.pick([[0, rng.int(1, 9)], digits(rng, 2), [rng.int(1, 9), 0, rng.int(1, 9)]]),
     ),
-  on: (day) => (day.kind === 'decimal' && day.value.n < 1_000_000 ? day.value : null),
   draft: (value, { locale }) => {
     const say = formatDecimal(value, locale);
     const [, after = ''] = formatText(value).split('.');
@@ -219,7 +221,6 @@ const spoken = templateOf<Rational>({
           ),
         },
       ],
-      usesNumber: `writes ${say} in digits`,
     };
   },
 });

@@ -58,11 +58,11 @@ const SLIPS_IN_WORDS = [
 
 const sizeOfWords = (n: number) => heardParts(n).length * 0.3 + (String(n).includes('0') ? 0.4 : 0);
 
+/** Not on a day of that number, which then stands on the board. */
 function toDigits(range: NumberRange): Template {
   return templateOf<number>({
     id: 'to-digits',
     free: range.free,
-    on: onWhole(range.from, range.to, (n) => n),
     draft: (n, { locale }) => {
       const parts = heardParts(n);
       const say = (value: number) => formatWhole(value, locale);
@@ -88,7 +88,6 @@ function toDigits(range: NumberRange): Template {
           ],
           locale,
         ),
-        usesNumber: `writes ${say(n)} in digits`,
       };
     },
   });
