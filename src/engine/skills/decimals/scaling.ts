@@ -123,7 +123,8 @@ export const DECIMAL_SCALING_SKILLS: readonly Skill[] = [
                 ? [`${x.t(answer, form)} × 10 = ${x.text}`]
                 : [`${x.text} ÷ 10 = ${tenth}`, `${tenth} ÷ ${by / 10} = ${x.t(answer, form)}`],
             slips: [
-              ['decimals.place-missed', multiply(answer, rational(10))],
+              // An amount that stays as it is shows no place that was missed.
+              ['decimals.place-missed', by === 10 ? null : multiply(answer, rational(10))],
               ['decimals.place-missed', multiply(answer, TENTH)],
               ['divide.as-times', multiply(x.value, rational(by))],
             ],
