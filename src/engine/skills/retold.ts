@@ -90,7 +90,7 @@ export const divideStory: Teller = (text, { locale }, { value }) => {
   if (!isWhole(count) || value === null) return null;
   const [top = 0, bottom = 1] = value.split('/').map(Number);
   if (isMoney(all))
-    return top >= bottom ? `${count} equal tickets cost ${all} in all. How much is one?` : null;
+    return top >= bottom ? `${count} tickets at the same price cost ${all} in all. How much is one?` : null;
   if (isWhole(value)) return `${all} beads are shared equally among ${count} bags. How many are in each?`;
   return top > bottom && all !== '1'
     ? `${all} ${locale.spelling.metre}s of rope are cut into ${count} equal pieces. How many ${locale.spelling.metre}s is each?`
@@ -141,12 +141,16 @@ export const spendingStory: Teller = (text, { rng }) => {
     : null;
 };
 
+/** The largest stadiums seat about a hundred thousand. */
+const MOST_SEATS = 100_000;
+
 /** "25% of 80". */
 export const percentStory: Teller = (text, _, { value }) => {
   const [percent = '', all = ''] = partsOf(text);
-  return isWhole(all) && value !== null && isWhole(value)
+  if (!isWhole(all) || value === null || !isWhole(value)) return null;
+  return Number(all.replace(/\D/g, '')) <= MOST_SEATS
     ? `${percent} of ${all} seats are taken. How many seats is that?`
-    : null;
+    : `${percent} of ${all} people live by the sea. How many people is that?`;
 };
 
 /** "A trip takes 55 minutes and ends at 2:05. When did it start?" */

@@ -203,7 +203,7 @@ export const PERCENT_OF_SKILLS: readonly Skill[] = [
           );
           return {
             text: more
-              ? `The price of ${price} goes up by ${percent}%. What is the new price?`
+              ? `A price of ${price} goes up by ${percent}%. What is the new price?`
               : x.pick([
                   `A ${thing} costs ${price} but is ${percent}% off. What is the sale price?`,
                   `${percent}% off ${price}. What is left to pay?`,
