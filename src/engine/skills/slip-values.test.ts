@@ -1,7 +1,12 @@
 // Whether a wrong number follows from what its sentence says of the child, wherever that can be worked out again.
 import { describe, expect, it } from 'vitest';
-import { misfits, SAMPLES, sizeOf } from '../../../test/support/told-slips.js';
-import type { Question } from '../questions/question.js';
+import { misfits, questionsOf, SAMPLES, sizeOf } from '../../../test/support/told-slips.js';
+import { parseDayNumber } from '../numbers/day-number.js';
+import { localeOf } from '../numbers/locale.js';
+import { questionsAbout } from '../questions/generate.js';
+import type { Question, Slip } from '../questions/question.js';
+import { Rng } from '../random/rng.js';
+import { SKILLS } from './map.js';
 
 const valueOf = (question: Question) => Number(question.answer.value);
 
@@ -141,11 +146,68 @@ describe('a wrong answer follows from its sentence:', () => {
     ).toEqual([]);
   });
 
+  it('one zero too many or too few is one zero, and no point is multiplied', () => {
+    const isOneZero = ({ text, answer }: Question, wrong: number, slip: Slip) => {
+      const right = sizeOf(answer.value);
+      const hasPoint =
+        /\.\d/.test(answer.text + slip.text) || (text.includes('×') && /\d\.\d|\d[cp¢]/.test(text));
+      return (wrong === 10 * right || 10 * wrong === right) && !hasPoint;
+    };
+    // Of a product in two parts only one is ten times too small.
+    const isInParts = ({ skill }: Question) => skill === 'mult.2d2d';
+    expect(
+      misfits('times.zero-count', (question, wrong, slip) =>
+        isInParts(question) ? null : isOneZero(question, wrong, slip),
+      ),
+    ).toEqual([]);
+    const locale = localeOf('en-AU');
+    const aboutDays = ['100', '300', '3.6', '$12.35', '$0.85'].flatMap((input) => {
+      const day = parseDayNumber(input, locale);
+      if (!day.ok) throw new Error(day.error.message);
+      return SKILLS.filter(({ strand }) => /multiplication|division/.test(strand)).flatMap((skill) =>
+        questionsAbout(skill, day.value, new Rng(5).fork(skill.id), locale, 8),
+      );
+    });
+    const odd = aboutDays.flatMap((question) =>
+      question.slips
+        .filter(({ misconception }) => misconception === 'times.zero-count')
+        .filter((slip) => !isInParts(question) && !isOneZero(question, sizeOf(slip.value), slip))
+        .map((slip) => `${question.text} [${slip.text}]`),
+    );
+    expect(odd).toEqual([]);
+  });
+
+  it('digits that a fraction lends to a decimal are all there', () => {
+    const lent = questionsOf('dec.fraction', 200).flatMap(({ text, slips }) => {
+      const [, top, bottom] = /^What is (\d+)\/(\d+) as a decimal/.exec(text) ?? [];
+      return top === undefined
+        ? []
+        : slips
+            .filter(({ misconception }) => misconception === 'fractions.digits-after-point')
+            .map((slip) => [slip.text.replace(/^0\.|\./, ''), `${top}${bottom}`] as const);
+    });
+    expect(lent.length).toBeGreaterThan(5);
+    expect(lent.filter(([written, digits]) => written !== digits)).toEqual([]);
+  });
+
+  it('tops are taken apart in the order of the question', () => {
+    expect(
+      misfits('fractions.not-renamed', (question, wrong) => {
+        const [, a, b, c, d] = (
+          /^\(?(\d+)\/(\d+)\)? - \(?(\d+)\/(\d+)\)?$/.exec(question.expression ?? '') ?? []
+        ).map(Number);
+        if (a === undefined || b === undefined || c === undefined || d === undefined || a > b) return null;
+        return a >= c && Math.abs(wrong - (a - c) / Math.max(b, d)) < 1e-9;
+      }),
+    ).toEqual([]);
+  });
+
   it('a ten moves on only where the ones fill one', () => {
     expect(
       misfits('complement.extra-ten', (question, wrong) => {
         const found = /^(\d+) - (\d+)$/.exec(question.expression ?? '');
         if (found === null || wrong !== valueOf(question) + 10) return null;
+        if (/%/.test(question.text) && Number(found[2]) < 10) return false;
         return (Number(found[2]) % 10) + (valueOf(question) % 10) > 9;
       }),
     ).toEqual([]);

@@ -1,7 +1,13 @@
 // Whether the steps of a question lead to its answer in the way that they promise.
 import { describe, expect, it } from 'vitest';
 import { questionsOf, SAMPLES } from '../../../test/support/told-slips.js';
+import { parseDayNumber } from '../numbers/day-number.js';
+import { localeOf } from '../numbers/locale.js';
+import { questionsAbout } from '../questions/generate.js';
+import type { Question } from '../questions/question.js';
 import { addSteps } from '../questions/strategies/adding.js';
+import { Rng } from '../random/rng.js';
+import { SKILLS } from './map.js';
 
 describe('a strategy leads to the answer:', () => {
   it('starts with the larger number where it says so', () => {
@@ -46,6 +52,59 @@ describe('a strategy leads to the answer:', () => {
         /^How is .* written in words/.test(text) && strategy.at(-1)?.endsWith(answer.text) !== true,
     );
     expect(astray.map(({ text, strategy }) => `${text} ${strategy.join('; ')}`)).toEqual([]);
+  });
+
+  it('begins with a mixed number as the question prints it, and ends with the answer as it is printed', () => {
+    const locale = localeOf('en-AU');
+    const asked = ['12 5/6', '2 1/2', '4 2/3', '1 3/4', '5 1/6', '47 23/25'].flatMap((input) => {
+      const day = parseDayNumber(input, locale);
+      if (!day.ok) throw new Error(day.error.message);
+      return SKILLS.filter(({ id }) => /^frac\.|^dec\.fraction|^pct\.match/.test(id)).flatMap((skill) =>
+        questionsAbout(skill, day.value, new Rng(7).fork(`${skill.id} ${input}`), locale, 12),
+      );
+    });
+    expect(asked.length).toBeGreaterThan(300);
+    const lines = ({ text, strategy }: Question) => `${text}: ${strategy.join('; ')}`;
+    const above = (line: string) =>
+      [...line.matchAll(/(?<![\d ]\d* |\d)(\d+)\/(\d+)/g)].flatMap(([fraction, top, bottom]) =>
+        Number(top) > Number(bottom) ? [fraction] : [],
+      );
+    const outOfNowhere = asked.filter(({ text, strategy }) =>
+      strategy.some((step, i) => {
+        const known = [text, ...strategy.slice(0, i)].join(' ');
+        return above(step.split('=')[0] ?? '').some((fraction) => !known.includes(fraction));
+      }),
+    );
+    expect(outOfNowhere.map(lines)).toEqual([]);
+    // To fill up to the next whole, the step is the sum that the answer completes.
+    const computed = asked.filter(
+      ({ skill, text, answer, strategy }) =>
+        answer.kind === 'fraction' &&
+        !/^frac\.(?:next-whole|whole-part)$/.test(skill) &&
+        !text.startsWith('Which') &&
+        strategy.at(-1)?.includes(' = '),
+    );
+    expect(computed.length).toBeGreaterThan(100);
+    const unfinished = computed.filter(
+      ({ answer, strategy }) => !strategy.at(-1)?.endsWith(`= ${answer.text}`),
+    );
+    expect(unfinished.map(lines)).toEqual([]);
+  });
+
+  it('rounds in the end, and names the number that is asked for', () => {
+    const rounded = questionsOf('dec.round', 100);
+    expect(rounded.length).toBeGreaterThan(50);
+    expect(
+      rounded
+        .filter(({ answer, strategy }) => strategy.at(-1)?.endsWith(` ${answer.text}`) !== true)
+        .map(({ text }) => text),
+    ).toEqual([]);
+    const compared = ['dec.compare', 'dec.compare.ragged'].flatMap((id) => questionsOf(id, 100));
+    expect(compared.some(({ text }) => text.startsWith('Which is less'))).toBe(true);
+    const other = compared.filter(
+      ({ text, strategy: [step = ''] }) => step.includes(' less ') !== text.startsWith('Which is less'),
+    );
+    expect(other.map(({ text }) => text)).toEqual([]);
   });
 
   it('gives no number as its own reason', () => {
