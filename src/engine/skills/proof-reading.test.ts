@@ -7,7 +7,6 @@ import { localeOf } from '../numbers/locale.js';
 import { generateQuestions } from '../questions/generate.js';
 import { MISCONCEPTIONS } from '../questions/misconceptions.js';
 import type { Question } from '../questions/question.js';
-import { Rng } from '../random/rng.js';
 import { SKILLS } from './map.js';
 
 interface Line {
@@ -17,7 +16,8 @@ interface Line {
 }
 
 const FREE = freeSamples(11);
-const QUESTIONS = [...FREE, ...daySamples(11)];
+const ABOUT_DAYS = daySamples(11);
+const QUESTIONS = [...FREE, ...ABOUT_DAYS];
 
 const LINES: readonly Line[] = QUESTIONS.flatMap(({ skill, locale, question }) => {
   const where = `${skill.id} ${locale}`;
