@@ -93,6 +93,11 @@ export const PLACE_VALUE_MISCONCEPTIONS = {
     help: 'Lay out the blocks: four ten-sticks are 4 tens, and they are worth 40.',
     source: COMMON,
   },
+  'place.count-added': {
+    does: 'adds the number to one ten or one hundred instead of counting that many of them',
+    help: 'Lay the bundles out and count them aloud: ten, twenty, thirty.',
+    source: COMMON,
+  },
   'place.arranged-as-given': {
     does: 'leaves the digits in the order in which they are given',
     help: 'Write each digit on a card and move the cards about.',

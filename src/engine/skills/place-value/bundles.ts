@@ -5,6 +5,7 @@ import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { offered } from '../offered.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
+import { countInPlaces, placeCount } from './place-templates.js';
 
 const moreDots = templateOf<readonly [left: number, right: number, ask: 'more' | 'fewer']>({
   id: 'more-dots',
@@ -100,17 +101,20 @@ function bundles(id: string, unit: 10 | 100) {
         answer: wholeAnswer(ask === 'count' ? count : value, locale),
         expression: ask === 'count' ? `${value} / ${unit}` : `${count} * ${unit}`,
         features: { drawn: true, size: count / 9, adjust: -0.2 },
-        strategy: [`${count} × ${unit} = ${value}`],
+        strategy: [
+          countInPlaces(count, unit, locale),
+          ...(ask === 'count' ? [`That is ${placeCount(count, unit)}`] : []),
+        ],
         slips: wholeSlips(
           ask === 'count'
             ? [
                 ['place.value-for-count', value],
-                ['times.neighbour', count + 1],
+                ['count.too-far', count + 1],
               ]
             : [
                 ['place.face-value', count],
                 ['times.zero-count', value * 10],
-                ['times.as-plus', count + unit],
+                ['place.count-added', count + unit],
               ],
           locale,
         ),
@@ -122,6 +126,13 @@ function bundles(id: string, unit: 10 | 100) {
       };
     },
   });
+}
+
+/** How to find what makes a bundle by counting; a hundred ones are counted ten by ten. */
+function sizeSteps(part: 1 | 10, unit: 10 | 100, locale: Locale): string[] {
+  if (unit === 10) return [countInPlaces(10, 1, locale)];
+  const inTens = countInPlaces(10, 10, locale);
+  return part === 10 ? [inTens, `That is ${placeCount(10, 10)}`] : ['One ten is 10 ones', inTens];
 }
 
 type BundleSize = readonly [part: 1 | 10, unit: 10 | 100];
@@ -137,7 +148,7 @@ function bundleSize(sizes: readonly BundleSize[]) {
         answer: wholeAnswer(count, locale),
         expression: `${unit} / ${part}`,
         features: { rule: true, size: unit === 100 ? 0.6 : 0 },
-        strategy: [`${count} × ${part} = ${unit}`],
+        strategy: sizeSteps(part, unit, locale),
         slips: wholeSlips(
           [
             [part === 1 ? 'place.neighbour' : 'place.value-for-count', count === 10 ? 100 : 10],

@@ -1,6 +1,7 @@
 // Ways to ask what the places of a whole number hold, shared by the place-value skills of all years.
 import type { FigureSpec } from '../../figures/figure.js';
 import { formatWhole } from '../../numbers/format.js';
+import type { Locale } from '../../numbers/locale.js';
 import { wholeAnswer } from '../../questions/answer.js';
 import type { Template } from '../../questions/draft.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
@@ -34,6 +35,12 @@ export function placeCount(count: number, place: number): string {
 /** "hundred": the place's name in the singular. */
 export function placeName(place: number): string {
   return PLACE_NAMES[place]?.[0] ?? '';
+}
+
+/** "Count in tens: 10, 20, 30": how classes find what some tens or hundreds are worth before they multiply. */
+export function countInPlaces(count: number, place: number, locale: Locale): string {
+  const stops = Array.from({ length: count }, (_, i) => formatWhole((i + 1) * place, locale));
+  return `Count ${locale.id === 'en-US' ? 'by' : 'in'} ${PLACE_NAMES[place]?.[1]}: ${stops.join(', ')}`;
 }
 
 /** "3 hundreds, 2 tens and 5 ones" */
@@ -92,7 +99,9 @@ export function digitWorth(range: NumberRange): Template {
         },
         strategy: [
           `The ${digit} stands for ${placeCount(digit, place)}`,
-          `${digit} × ${say(place)} = ${say(digit * place)}`,
+          n < 1000 && place > 1 && digit > 1
+            ? countInPlaces(digit, place, locale)
+            : `${placeCount(digit, place)} ${digit === 1 ? 'is' : 'are'} ${say(digit * place)}`,
         ],
         slips: wholeSlips(
           [
@@ -139,7 +148,7 @@ export function howMany(range: NumberRange): Template {
             ]
           : [
               `Cover the digits after the ${many}: ${say(count)} is left`,
-              `${say(count)} × ${say(place)} = ${say(count * place)}`,
+              `${say(count)} ${many} are ${say(count * place)}`,
               ...(n % place ? [`${say(count * place)} + ${say(n % place)} = ${say(n)}`] : []),
             ],
         slips: wholeSlips(
