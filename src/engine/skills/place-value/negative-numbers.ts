@@ -86,7 +86,11 @@ const extreme = templateOf<
       answer: answer(cold ? low : mid),
       expression: cold ? `min(${low}, ${mid}, ${high})` : `max(${low}, ${mid})`,
       features: { fewChoices: true, extraSteps: 1, story: cold },
-      strategy: [`On a number line ${say(low)} lies to the left of ${say(mid)}, so ${say(low)} is less`],
+      strategy: [
+        cold
+          ? `On a number line ${degrees(low).text} lies farthest to the left, so ${degrees(low).text} is the coldest`
+          : `On a number line ${say(mid)} lies to the right of ${say(low)}, so ${say(mid)} is greater`,
+      ],
       slips: [
         { misconception: 'negative.size-not-order', answer: answer(cold ? mid : low) },
         ...(cold ? [{ misconception: 'compare.reversed' as const, answer: answer(high) }] : []),

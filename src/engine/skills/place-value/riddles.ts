@@ -54,7 +54,7 @@ function fromDigits(count: number, asks: readonly Ask[]) {
         expression: digits.map((digit) => `${digit} * ${placeOf(right, digit)}`).join(' + '),
         features: { extraSteps: kind ? 1 : 0, size: (count - 2) / 2 },
         strategy: [
-          `The ${isGreatest ? 'largest' : 'smallest'} digits come first: ${formatWhole(plain, locale)}`,
+          `${firstDigits(count, isGreatest)} first: ${formatWhole(plain, locale)}`,
           ...(kind && plain !== right
             ? [`It must end in an ${kind} digit: ${formatWhole(right, locale)}`]
             : kind
@@ -72,6 +72,12 @@ function fromDigits(count: number, asks: readonly Ask[]) {
       };
     },
   });
+}
+
+/** "The smaller digit comes" of two, "The smallest digits come" of more. */
+function firstDigits(count: number, isGreatest: boolean): string {
+  if (count === 2) return `The ${isGreatest ? 'larger' : 'smaller'} digit comes`;
+  return `The ${isGreatest ? 'largest' : 'smallest'} digits come`;
 }
 
 /** The worth of the place where a digit stands in a number whose digits all differ. */
