@@ -1,5 +1,5 @@
 // Where decimals, mixed numbers and amounts of money lie among the whole numbers.
-import { add, compare, floor, multiply, rational } from '../../numbers/rational.js';
+import { add, compare, equals, floor, multiply, rational } from '../../numbers/rational.js';
 import { lastUnit, partOf, partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 
@@ -134,7 +134,8 @@ const halfwayOfParts = partTemplates(
       slips: [
         ['halfway.gap', half],
         ['halfway.end', add(high, half)],
-        ['fact.one-out', add(middle, unit)],
+        // One unit beyond a middle that is one unit from the ends is an end itself, which nobody gives for the middle.
+        ['fact.one-out', equals(half, unit) ? null : add(middle, unit)],
       ],
       uses: `finds the middle between ${text} and ${t(high)}`,
     };

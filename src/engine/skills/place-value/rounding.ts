@@ -125,9 +125,9 @@ const halfway = templateOf<readonly [low: number, high: number]>({
         [
           ['halfway.gap', half],
           ['halfway.end', high + half],
-          // Nobody counts a long way by ones.
-          ['count.off-by-one', half <= 20 ? low + half - 1 : null],
-          ['fact.one-out', half <= 20 ? low + half + 1 : null],
+          // Nobody counts a long way by ones, and beside a middle one away from the ends are the ends themselves.
+          ['count.off-by-one', half > 1 && half <= 20 ? low + half - 1 : null],
+          ['fact.one-out', half > 1 && half <= 20 ? low + half + 1 : null],
         ],
         locale,
       ),
