@@ -223,6 +223,18 @@ describe('what a proof-reader would mark', () => {
     expect(given.map(({ question }) => question.text)).toEqual([]);
   });
 
+  it('leaves the counting of a single group of dots to who hears it', () => {
+    const told = FREE.flatMap(({ question: { figure, answer } }) =>
+      figure?.kind === 'dots' && figure.groups.length === 1 ? [[drawFigure(figure).alt, answer.text]] : [],
+    );
+    expect(new Set(told.map(([, count]) => count)).size).toBe(6);
+    const words = ['', 'one dot', 'two', 'three dots', 'four', 'five', 'six'];
+    const given = told.filter(
+      ([alt = '', count = '']) => /\d/.test(alt) || alt.includes(words[Number(count)] || '?'),
+    );
+    expect(given).toEqual([]);
+  });
+
   it('keeps to the range that the title names', () => {
     const beyond = FREE.filter(({ skill, question }) => {
       const range = rangeOf(skill.title);

@@ -1,7 +1,7 @@
 // Small groups of dots to take in at a glance, as on dice or in a row.
 import type { FigureSpec } from '../figure.js';
 import { circle, FINE_MM, INK, type Mark, rect, type Sketch } from '../svg.js';
-import { countInWords, countOf, listOf } from '../words.js';
+import { capital, countInWords, countOf, listOf } from '../words.js';
 
 const CELL_MM = 5;
 const BOX_MM = 18;
@@ -67,10 +67,29 @@ export function drawDots(spec: Extract<FigureSpec, { kind: 'dots' }>): Sketch {
       );
     left += width + GAP_MM;
   }
+  const [only] = spec.groups;
+  if (spec.groups.length === 1 && only !== undefined) return { marks, alt: aloneInWords(only, spec.layout) };
   const told = spec.groups.map((count) => countOf(count, 'dot'));
   const way = spec.layout === 'row' ? 'in a row' : 'set out as on dice';
-  const groups = spec.groups.length === 1 ? 'A group' : `${countInWords(spec.groups.length, 'group')}`;
-  return { marks, alt: capitalised(`${groups} of dots ${way}: ${listOf(told)}.`) };
+  const groups = countInWords(spec.groups.length, 'group');
+  return { marks, alt: capital(`${groups} of dots ${way}: ${listOf(told)}.`) };
 }
 
-const capitalised = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
+/** Where the dots of each face of a die are. */
+const FACES: readonly string[] = [
+  'none',
+  'one in the middle',
+  'one in a corner and one in the opposite corner',
+  'one in the middle, one in a corner and one in the opposite corner',
+  'one in each corner',
+  'one in the middle and one in each corner',
+  'three down the left side and three down the right side',
+];
+
+/** A single group as it lies, without its number, which is what is asked for: a listener counts too. */
+function aloneInWords(count: number, layout: 'dice' | 'row'): string {
+  const face = layout === 'dice' ? FACES[count] : undefined;
+  if (face !== undefined) return `Dots set out as on a die: ${face}.`;
+  const way = layout === 'row' ? 'in a row' : 'in rows of three';
+  return `Dots ${way}, one after the other: ${Array.from({ length: count }, () => 'dot').join(', ')}.`;
+}
