@@ -92,6 +92,25 @@ export function addSteps(a: number, b: number, say: SayWhole): string[] {
   return steps;
 }
 
+/**
+ * Steps for a + b that go on from a, a total reached before: those of {@link addSteps} where they do, and otherwise b by
+ * its places, ones over the next ten.
+ */
+export function addOnSteps(a: number, b: number, say: SayWhole): string[] {
+  const steps = addSteps(a, b, say);
+  const [first = ''] = steps;
+  const startsFromA = first.startsWith(`${say(a)} + `) || first.startsWith(`Double ${say(a)} is `);
+  if (startsFromA || [', so ', ': '].some((lead) => first.includes(`${lead}${say(a)} + `))) return steps;
+  const toTen = (10 - (a % 10)) % 10;
+  const parts = b < 10 && toTen > 0 && toTen < b ? [toTen, b - toTen] : placeParts(b);
+  let sum = a;
+  return parts.map((part) => {
+    const step = `${say(sum)} + ${say(part)} = ${say(sum + part)}`;
+    sum += part;
+    return step;
+  });
+}
+
 /** The round number one or two above b that makes adding or taking b easy (39 -> 40, 198 -> 200), or null. */
 export function roundJustAbove(b: number): number | null {
   const unit = b >= 90 ? 100 : 10;

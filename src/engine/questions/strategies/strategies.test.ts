@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addSteps, countUpSteps, placeParts } from './adding.js';
+import { addOnSteps, addSteps, countUpSteps, placeParts } from './adding.js';
 import { subtractSteps } from './subtracting.js';
 
 const plain = String;
@@ -22,6 +22,19 @@ describe('mental steps', () => {
     expect(subtractSteps(54, 7, plain)).toEqual(['54 − 4 = 50', '50 − 3 = 47']);
     expect(subtractSteps(74, 29, plain)).toEqual(['74 − 30 = 44', '44 + 1 = 45']);
     expect(subtractSteps(83, 47, plain)).toEqual(['83 − 40 = 43', '43 − 7 = 36']);
+  });
+
+  it('go on from a total reached before', () => {
+    expect(addOnSteps(78, 11, plain)).toEqual(['78 + 10 = 88', '88 + 1 = 89']);
+    expect(addOnSteps(78, 20, plain)).toEqual(['78 + 20 = 98']);
+    expect(addOnSteps(8, 7, plain)).toEqual(['8 + 2 = 10', '10 + 5 = 15']);
+    fc.assert(
+      fc.property(fc.nat(9999), fc.nat(9999), (a, b) => {
+        const steps = addOnSteps(a, b, plain);
+        expect(reached(steps)).toBe(a + b);
+        expect(steps[0]).toMatch(new RegExp(`^(?:.*(?:, so|:) )?${a} \\+ |^Double ${a} `));
+      }),
+    );
   });
 
   it('count up over round numbers', () => {

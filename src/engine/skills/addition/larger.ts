@@ -3,7 +3,7 @@ import { formatWhole } from '../../numbers/format.js';
 import { wholeAnswer } from '../../questions/answer.js';
 import { carriesOf, smallestPlace } from '../../questions/slips/column-addition.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
-import { addSteps, countUpSteps } from '../../questions/strategies/adding.js';
+import { addOnSteps, countUpSteps } from '../../questions/strategies/adding.js';
 import { subtractSteps } from '../../questions/strategies/subtracting.js';
 import type { Rng } from '../../random/rng.js';
 import type { Skill } from '../skill.js';
@@ -114,6 +114,11 @@ const estimate = templateOf<readonly [a: number, b: number, unit: number]>({
     const say = (n: number) => formatWhole(n, locale);
     const round = (n: number) => Math.floor((n + unit / 2) / unit) * unit;
     const down = (n: number) => Math.floor(n / unit) * unit;
+    const isHalfway = (n: number) => 2 * (n % unit) === unit;
+    const rounded = (n: number) =>
+      isHalfway(n)
+        ? `${say(n)} is halfway between ${say(down(n))} and ${say(round(n))}, so it goes up to ${say(round(n))}`
+        : `${say(n)} is close to ${say(round(n))}`;
     const name = ROUND_NAMES.find(([size]) => size === unit)?.[1] ?? 'ten';
     return {
       text: `What is ${say(a)} + ${say(b)} if you round both to the nearest ${name} first?`,
@@ -126,7 +131,7 @@ const estimate = templateOf<readonly [a: number, b: number, unit: number]>({
         adjust: a > 10 * unit ? 0.2 : -0.2,
       },
       strategy: [
-        `${say(a)} is close to ${say(round(a))} and ${say(b)} is close to ${say(round(b))}`,
+        ...(isHalfway(a) || isHalfway(b) ? [rounded(a), rounded(b)] : [`${rounded(a)} and ${rounded(b)}`]),
         `${say(round(a))} + ${say(round(b))} = ${say(round(a) + round(b))}`,
       ],
       slips: wholeSlips(
@@ -157,7 +162,7 @@ const busStory = templateOf<readonly [a: number, off: number, on: number]>({
     const a = rng.int(24, 68);
     return differentSteps(a, rng.int(7, a - 10), rng.int(6, 29));
   },
-  on: onWhole(15, 400, (n, rng) => differentSteps(n, rng.int(5, Math.min(n - 8, 38)), rng.int(4, 29))),
+  on: onWhole(15, 400, (n, rng) => differentSteps(n, rng.int(5, Math.min(n - 10, 38)), rng.int(4, 29))),
   draft: ([a, off, on], { locale, rng }) => {
     const say = (n: number) => formatWhole(n, locale);
     const left = a - off;
@@ -177,7 +182,7 @@ const busStory = templateOf<readonly [a: number, off: number, on: number]>({
         carries: carriesOf(left, on) + carriesOf(left, off) - 1,
         size: a > 99 ? 0.7 : 0,
       },
-      strategy: [...subtractSteps(a, off, say), ...addSteps(left, on, say)],
+      strategy: [...subtractSteps(a, off, say), ...addOnSteps(left, on, say)],
       slips: wholeSlips(
         [
           ['rule.one-step', left],

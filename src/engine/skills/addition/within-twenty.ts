@@ -2,7 +2,7 @@
 import { formatWhole } from '../../numbers/format.js';
 import { wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
-import { addSteps } from '../../questions/strategies/adding.js';
+import { addOnSteps, addSteps } from '../../questions/strategies/adding.js';
 import type { Skill } from '../skill.js';
 import { countables, storyName } from '../story.js';
 import { onWhole, templateOf } from '../template-of.js';
@@ -173,10 +173,10 @@ const threeNumbers = templateOf<readonly [a: number, b: number, c: number]>({
       expression: `${a} + ${b} + ${c}`,
       features: { size: Math.min(3, (a + b + c - 12) / 12), adjust: friendly ? 0 : 0.3 },
       strategy: friendly
-        ? [...pairOfTen(a, c), ...addSteps(a + c, b, say)]
+        ? [...pairOfTen(a, c), ...addOnSteps(a + c, b, say)]
         : lastPair
           ? [...pairOfTen(b, c), `${a} + 10 = ${a + 10}`]
-          : [...addSteps(a, b, say), ...addSteps(a + b, c, say)],
+          : [...addSteps(a, b, say), ...addOnSteps(a + b, c, say)],
       slips: wholeSlips(
         [
           ['addend.left-out', a + b],
