@@ -131,6 +131,9 @@ export function missingAddend(spec: SumSpec): Template {
   });
 }
 
+/** What people call a place of so many people. */
+const townOrCity = (people: number) => (people < 50_000 ? 'town' : 'city');
+
 /** Tells a + b as a story, as one sentence and its question. */
 function sumStory(a: number, b: number, say: (n: number) => string, rng: Rng): string {
   const total = a + b;
@@ -146,14 +149,29 @@ function sumStory(a: number, b: number, say: (n: number) => string, rng: Rng): s
   }
   if (total <= 2000)
     return rng.pick([
-      `A library has ${say(a)} books and buys ${say(b)} more. How many in all?`,
+      // A library of 24 books does not buy 300 more.
+      a < 200
+        ? `A library has ${say(a)} new books and ${say(b)} old ones. How many in all?`
+        : `A library has ${say(a)} books and buys ${say(b)} more. How many in all?`,
       `${name} walks ${say(a)} steps, then ${say(b)} more. How many in all?`,
       `A hall has ${say(a)} red seats and ${say(b)} blue seats. How many in all?`,
+    ]);
+  // Beside a number far smaller two fairs, harvests or towns would not be told of in one breath.
+  if (10 * b < a)
+    return rng.pick([
+      `A museum has counted ${say(a)} visitors, and ${say(b)} more come in. How many visitors now?`,
+      `A farm has ${say(a)} apples and picks ${say(b)} more. How many apples now?`,
+      `A ${townOrCity(a)} has ${say(a)} people and ${say(b)} more move in. How many people now?`,
+    ]);
+  if (10 * a < b)
+    return rng.pick([
+      `A farm picks ${say(a)} apples on the first day, then ${say(b)} more. How many in all?`,
+      `A small town has ${say(a)} people and a larger one has ${say(b)}. How many in all?`,
     ]);
   return rng.pick([
     `A fair has ${say(a)} visitors, then ${say(b)} more. How many in all?`,
     `A farm picks ${say(a)} apples, then ${say(b)} more. How many in all?`,
-    `One town has ${say(a)} people, another has ${say(b)}. How many in all?`,
+    `One ${townOrCity(Math.min(a, b))} has ${say(a)} people, another has ${say(b)}. How many in all?`,
   ]);
 }
 
