@@ -202,6 +202,17 @@ describe('a wrong answer follows from its sentence:', () => {
     ).toEqual([]);
   });
 
+  it('an end that the question names is nobody’s middle', () => {
+    for (const id of ['place.halfway', 'place.halfway.parts']) {
+      const asked = questionsOf(id, 300);
+      expect(asked.length).toBeGreaterThan(100);
+      const ends = asked.filter(({ text, slips }) =>
+        slips.some((slip) => slip.misconception === 'fact.one-out' && text.endsWith(` and ${slip.text}?`)),
+      );
+      expect(ends.map(({ text }) => text)).toEqual([]);
+    }
+  });
+
   it('a ten moves on only where the ones fill one', () => {
     expect(
       misfits('complement.extra-ten', (question, wrong) => {
@@ -322,6 +333,15 @@ describe('what a wrong answer is said to tell', () => {
 
   it('does at the last digit only what has a point', () => {
     expect(misfits('exact.point-ignored', ({ text }) => text.includes('.'))).toEqual([]);
+    const blamed = questionsOf('add.whole-to-part', 300).flatMap(({ text, slips }) =>
+      slips.flatMap(({ misconception }) =>
+        misconception === 'exact.point-ignored' || misconception === 'money.unit-ignored'
+          ? [{ text, isPoint: misconception === 'exact.point-ignored' }]
+          : [],
+      ),
+    );
+    expect(blamed.some(({ isPoint }) => !isPoint)).toBe(true);
+    expect(blamed.filter(({ text, isPoint }) => text.includes('.') !== isPoint)).toEqual([]);
   });
 
   it('takes the next odd number for the next prime', () => {

@@ -28,7 +28,12 @@ const wholeToPart = partTemplates(
             ],
       slips: [
         [
-          form === 'fraction' ? 'exact.whole-to-top' : 'exact.point-ignored',
+          // An amount written in the small unit alone (85c) has no point to overlook.
+          form === 'fraction'
+            ? 'exact.whole-to-top'
+            : form === 'money' && whole === 0
+              ? 'money.unit-ignored'
+              : 'exact.point-ignored',
           value.d === 1 ? null : add(value, rational(k * unit.n, unit.d)),
         ],
         ['operation.swapped', compare(value, rational(k)) >= 0 ? subtract(value, rational(k)) : null],
