@@ -11,6 +11,14 @@ const LAST_DIGITS: Readonly<Record<2 | 5 | 10, (fits: boolean) => string>> = {
   10: (fits) => (fits ? '' : ', not 0'),
 };
 
+/** From the pairs of factors of n, all told, to the number of factors. */
+function countOfPairs(n: number, factors: number): string {
+  const root = Math.sqrt(n);
+  if (Number.isInteger(root))
+    return `${root} × ${root} gives one factor only, so there are ${factors} in all`;
+  return factors === 2 ? 'That is the only pair: 2 factors' : `${factors / 2} pairs make ${factors} factors`;
+}
+
 /** What may lie behind a wrong yes or no to "does `by` divide n?". */
 function divisibilitySlip(n: number, by: number): MisconceptionId {
   const isWrongYes = n % by !== 0;
@@ -120,7 +128,7 @@ export const FACTOR_SKILLS: readonly Skill[] = [
               size: x.n > 50 ? 1 : 0,
               adjust: all.length === 2 ? 0.6 : 0 /* ruling everything out */,
             },
-            strategy: pairs,
+            strategy: [...pairs, countOfPairs(x.n, all.length)],
             slips: [
               ['factors.ends-forgotten', all.length > 2 ? all.length - 2 : null],
               ['factors.ends-forgotten', all.length - 1],

@@ -201,7 +201,7 @@ export const GROUP_SKILLS: readonly Skill[] = [
             size: x.n >= 50 ? 1 : 0,
           });
           const told = x.pick([
-            `${name} has read ${x.text} pages, half of a book. How long is the book?`,
+            `${name} has read ${x.text} pages, half of a book. How many pages are in the book?`,
             `${name} skips ${x.text} times, then ${x.text} more. How many skips is that?`,
             `One box holds ${x.text} pencils. How many do two boxes hold?`,
           ]);

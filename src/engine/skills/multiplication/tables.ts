@@ -122,7 +122,7 @@ const STORIES = [
     `${name} puts ${of} beads on each of ${k} strings. How many beads is that?`,
   (name: string, k: string, of: string) => `${name} plants ${k} rows of ${of} beans. How many beans is that?`,
   (name: string, k: string, of: string) =>
-    `${name} walks ${k} laps a day for ${of} days. How many laps is that?`,
+    `${name} walks ${of} laps a day for ${k} days. How many laps is that?`,
   (name: string, k: string, of: string) =>
     `${name} fills ${k} trays with ${of} eggs each. How many eggs is that?`,
 ] as const;
