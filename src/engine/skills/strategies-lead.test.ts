@@ -39,6 +39,54 @@ describe('a strategy leads to the answer:', () => {
     expect(astray.map(({ text, strategy }) => `${text} ${strategy.join('; ')}`)).toEqual([]);
   });
 
+  it('takes the second step of a story from where the first one landed', () => {
+    const stories = questionsOf('add.two-step', 200);
+    expect(stories.length).toBeGreaterThan(100);
+    const astray = stories.flatMap(({ text, expression, strategy }) => {
+      const [start = 0, off = 0] = (expression ?? '').split(/ [-+] /).map(Number);
+      const left = start - off;
+      const starts = new RegExp(`(?:^|, so )${left} \\+ |^Double ${left} `);
+      return strategy.some((step) => starts.test(step)) ? [] : [`${text} ${strategy.join('; ')}`];
+    });
+    expect(astray).toEqual([]);
+  });
+
+  it('ends on the answer', () => {
+    const ids = ['place.negative.order', 'place.bundles', 'place.bundles.hundred', 'mult.factors'];
+    const asked = ids.flatMap((id) => questionsOf(id, 100)).filter(({ answer }) => answer.kind === 'number');
+    expect(asked.length).toBeGreaterThan(200);
+    const numbersOf = (words: string): string[] => words.match(/−?\d+/g) ?? [];
+    const astray = asked.filter(
+      ({ answer, strategy }) => !numbersOf(strategy.at(-1) ?? '').includes(numbersOf(answer.text)[0] ?? ''),
+    );
+    expect(astray.map(({ text, strategy }) => `${text} ${strategy.join('; ')}`)).toEqual([]);
+  });
+
+  it('counts tens and hundreds with classes that do not multiply yet', () => {
+    const early = SAMPLES.filter(
+      ({ skill }) =>
+        skill.strand === 'place-value' && (skill.year < 2 || skill.id === 'place.bundles.hundred'),
+    );
+    expect(early.length).toBeGreaterThan(500);
+    const ahead = early.filter(({ question }) => question.strategy.some((step) => step.includes('×')));
+    expect([...new Set(ahead.map(({ skill, question }) => `${skill.id}: ${question.text}`))]).toEqual([]);
+  });
+
+  it('calls no number that lies halfway close to one of its neighbours', () => {
+    const halves = questionsOf('add.estimate', 300).flatMap(({ text, strategy }) => {
+      const unit = text.includes('nearest ten ') ? 10 : 100;
+      return [...text.matchAll(/\d+/g)]
+        .map(([digits]) => Number(digits))
+        .filter((n) => 2 * (n % unit) === unit)
+        .map((n) => ({ n, text, strategy }));
+    });
+    expect(halves.length).toBeGreaterThan(5);
+    const astray = halves.filter(
+      ({ n, strategy }) => !strategy.some((step) => step.startsWith(`${n} is halfway `)),
+    );
+    expect(astray.map(({ text, strategy }) => `${text} ${strategy.join('; ')}`)).toEqual([]);
+  });
+
   it('counts up to a difference where that is the way', () => {
     const differences = questionsOf('sub.difference', 200);
     expect(differences.length).toBeGreaterThan(0);
