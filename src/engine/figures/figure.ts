@@ -80,7 +80,14 @@ export type FigureSpec =
       readonly labelRows?: string;
       readonly labelColumns?: string;
     }
-  | { readonly kind: 'angle'; readonly degrees: number; readonly label?: string; readonly turn?: number }
+  | {
+      readonly kind: 'angle';
+      readonly degrees: number;
+      readonly label?: string;
+      readonly turn?: number;
+      /** An arc for a right angle too, where its square would give the answer away. */
+      readonly plainArc?: boolean;
+    }
   | { readonly kind: 'tally'; readonly rows: readonly { readonly label: string; readonly count: number }[] }
   | {
       readonly kind: 'bar-chart';

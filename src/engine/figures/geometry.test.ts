@@ -221,6 +221,20 @@ describe('angle', () => {
   });
 });
 
+describe('pie chart', () => {
+  it('marks on its rim the equal shares that no slice ends at, where eye alone cannot judge them', () => {
+    const marked = (parts: readonly number[]) =>
+      partsOf(
+        drawn({ kind: 'pie-chart', title: '', slices: parts.map((count) => ({ label: 'a', parts: count })) }),
+        'tick',
+      ).map((tick) => Math.round((bearing(tick) + 180) % 360));
+    expect(marked([3, 3, 2])).toEqual([45, 90, 180, 225, 315]);
+    expect(marked([4, 2, 1, 1])).toEqual([45, 90, 135, 225]);
+    expect(marked([2, 1, 1])).toEqual([]);
+    expect(marked([1, 1, 1, 1, 1])).toEqual([]);
+  });
+});
+
 describe('triangle', () => {
   it('has the angles that its corners name', () => {
     fc.assert(

@@ -1,4 +1,4 @@
-// Two arms from a point, with an arc (a small square for a right angle without a label) between them.
+// Two arms from a point, with an arc (a small square for a right angle without a label, unless the question asks how big it is) between them.
 import type { Locale } from '../../numbers/locale.js';
 import type { FigureSpec } from '../figure.js';
 import { label, labelWidth } from '../label.js';
@@ -28,7 +28,7 @@ export function drawAngle(spec: Extract<FigureSpec, { kind: 'angle' }>, locale: 
   const second = first - spec.degrees;
   const words = spec.label;
   const arc = words && spec.degrees < 45 ? ARC_MM + 4 : ARC_MM;
-  const isSquare = spec.degrees === 90 && !words;
+  const isSquare = spec.degrees === 90 && !words && !spec.plainArc;
   const marks: Mark[] = [
     isSquare
       ? squareMark(first)

@@ -39,30 +39,32 @@ export function drawCoordinates(spec: Extract<FigureSpec, { kind: 'coordinates' 
   }
   if (from === 0) marks.push(text('0', [x(0) - aside, y(0) + below], LETTER_MM * 0.85, 'end'));
   for (const point of points) {
-    marks.push(
-      circle([x(point.x), y(point.y)], 1.1, { fill: INK, stroke: '#ffffff', widthMm: 0.3, part: 'point' }),
-    );
     // Left of the upright axis the letter stands on the far side, clear of the numbers along it.
     const [aside, anchor] = point.x < 0 ? ([-1.8, 'end'] as const) : ([1.8, 'start'] as const);
     // Just under the level axis it hangs below its point, clear of the numbers there.
     const away = from < 0 && point.y === -1 ? 2.6 : -2;
-    marks.push(text(point.name, [x(point.x) + aside, y(point.y) + away], LETTER_MM, anchor));
+    marks.push(...onPaper(text(point.name, [x(point.x) + aside, y(point.y) + away], LETTER_MM, anchor)));
   }
+  // After all the letters, so that the ground of none covers a dot.
+  for (const point of points)
+    marks.push(
+      circle([x(point.x), y(point.y)], 1.1, { fill: INK, stroke: '#ffffff', widthMm: 0.3, part: 'point' }),
+    );
   const told = points.map(
     ({ name, x: across, y: up }) => `${name}:${steps(across, 'right', 'left')}${steps(up, 'up', 'down')}`,
   );
   const named = points.length === 0 ? 'No point is marked' : listOf(told);
-  return {
-    marks,
-    alt: `A grid with numbers from ${numberText(from, locale)} to ${numberText(to, locale)} on both axes. From zero: ${named}.`,
-  };
+  const reach = `from ${numberText(from, locale)} to ${numberText(to, locale)} on both axes`;
+  const grid =
+    every === 1 ? `A grid with numbers ${reach}` : `A grid ${reach}; every second number is written`;
+  return { marks, alt: `${grid}. From zero: ${named}.` };
 }
 
-/** A number of an axis on a patch of white, so that a grid line does not swallow its minus sign. */
-function onPaper(number: Mark): Mark[] {
-  const { left, top, right, bottom } = number.box;
+/** Writing on a patch of white, so that a grid line runs neither through a letter nor into a minus sign. */
+function onPaper(writing: Mark): Mark[] {
+  const { left, top, right, bottom } = writing.box;
   const patch = rect(left - 0.2, top, right - left + 0.4, bottom - top, { fill: '#ffffff', stroke: 'none' });
-  return [patch, number];
+  return [patch, writing];
 }
 
 function steps(count: number, forward: string, back: string): string {

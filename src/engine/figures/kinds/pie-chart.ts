@@ -1,4 +1,4 @@
-// A circle cut into slices by share, each with its name beside it.
+// A circle cut into slices by share, each with its name beside it, and ticks on the rim where eye alone cannot judge a share.
 import type { FigureSpec } from '../figure.js';
 import { circle, INK, LINE_MM, line, type Mark, path, type Point, polar, type Sketch, text } from '../svg.js';
 import { textWidth } from '../text-width.js';
@@ -6,6 +6,9 @@ import { capital } from '../words.js';
 
 const RADIUS_MM = 15;
 const LETTER_MM = 3.4;
+const TICK_MM = 1.6;
+/** Up to so many equal shares are marked on the rim; more would be too close to count. */
+const MOST_TICKS = 12;
 const FILLS = ['#ffffff', '#d6d6d6', '#a9a9a9', '#ececec', '#c0c0c0', '#f6f6f6'] as const;
 
 /** Slices clockwise from the top; `parts` are counts out of their sum. */
@@ -41,9 +44,32 @@ export function drawPieChart(spec: Extract<FigureSpec, { kind: 'pie-chart' }>): 
       text(spec.title, [0, above], Math.min(4.2, (4.2 * 88) / Math.max(1, textWidth(spec.title) * 4.2))),
     );
   }
+  marks.push(...ticks(spec.slices.map(({ parts }) => parts)));
   const told = spec.slices.map((slice) => `${slice.label}: ${shareWords(slice.parts, total)}`);
   const title = spec.title ? ` with the title "${spec.title}"` : '';
   return { marks, alt: `A pie chart${title}. ${capital(told.join('; '))}.` };
+}
+
+/**
+ * Inside the rim at every equal share that is not cut there already. Halves, quarters and slices all alike are seen
+ * without them, three eighths beside three eighths are not.
+ */
+function ticks(parts: readonly number[]): Mark[] {
+  const total = parts.reduce((sum, count) => sum + count, 0);
+  const isSeen =
+    parts.every((count) => count === parts[0]) || parts.every((count) => (4 * count) % total === 0);
+  if (isSeen || total > MOST_TICKS) return [];
+  const cuts = new Set<number>();
+  parts.reduce((sum, count) => (cuts.add(sum), sum + count), 0);
+  return Array.from({ length: total }, (_, share) => share)
+    .filter((share) => !cuts.has(share))
+    .map((share) => (360 * share) / total)
+    .map((at) =>
+      line(polar([0, 0], RADIUS_MM, at), polar([0, 0], RADIUS_MM - TICK_MM, at), {
+        widthMm: LINE_MM,
+        part: 'tick',
+      }),
+    );
 }
 
 /** "a quarter of the circle", "3 of 8 equal shares of the circle", "none of the circle". */

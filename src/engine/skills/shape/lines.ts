@@ -39,12 +39,12 @@ const linePair = templateOf<readonly [relation: Relation, turn: number]>({
 });
 
 const UPRIGHT = [
-  ['the top of a calm pond', 'horizontal'],
-  ['a table top', 'horizontal'],
-  ['a flagpole', 'vertical'],
-  ['a door frame’s side', 'vertical'],
-  ['a hanging rope with a weight', 'vertical'],
-  ['a shelf that nothing rolls off', 'horizontal'],
+  ['Is the top of a calm pond', 'horizontal'],
+  ['Is a table top', 'horizontal'],
+  ['Is a flagpole', 'vertical'],
+  ['Is the side of a door frame', 'vertical'],
+  ['A rope hangs down with a weight on its end. Is the rope', 'vertical'],
+  ['A ball stays where it is put on a shelf. Is the shelf', 'horizontal'],
 ] as const;
 
 const levelOrUpright = templateOf<(typeof UPRIGHT)[number]>({
@@ -52,7 +52,7 @@ const levelOrUpright = templateOf<(typeof UPRIGHT)[number]>({
   free: (rng) => rng.pick(UPRIGHT),
   draft: ([what, is]) =>
     offered({
-      text: `Is ${what} horizontal or vertical?`,
+      text: `${what} horizontal or vertical?`,
       right: is,
       wrong: [['shape.lines-mixed', is === 'vertical' ? 'horizontal' : 'vertical']],
       features: { adjust: -0.2 },
@@ -155,7 +155,7 @@ const againstRight = templateOf<readonly [degrees: number, turn: number]>({
           ? 'The corner of a sheet fits exactly'
           : `The corner of a sheet is ${degrees < 90 ? 'wider' : 'narrower'} than the angle`,
       ],
-      figure: { kind: 'angle', degrees, turn },
+      figure: { kind: 'angle', degrees, turn, plainArc: true },
     });
   },
 });
@@ -191,7 +191,7 @@ const nearestSize = templateOf<readonly [degrees: number, others: readonly numbe
         misconception: 'shape.angle-misjudged' as const,
         answer: unitAnswer(other, '°', locale),
       })),
-      figure: { kind: 'angle', degrees, turn },
+      figure: { kind: 'angle', degrees, turn, plainArc: true },
     };
   },
 });
