@@ -178,11 +178,11 @@ const JUDGES: Readonly<Record<string, Judge>> = {
   'shape.prism': ({ text }) =>
     byWord(text, {
       'cylinder is cut straight across': 'circle',
-      'cone is cut level': 'circle',
+      'cone is cut parallel': 'circle',
       sphere: 'circle',
-      'triangular prism is cut level': 'triangle',
-      'square pyramid is cut level': 'square',
-      'cube is cut level': 'square',
+      'triangular prism is cut parallel': 'triangle',
+      'square pyramid is cut parallel': 'square',
+      'cube is cut parallel': 'square',
       'straight down': 'rectangle',
     }),
   'shape.lines': ({ text }) =>

@@ -88,6 +88,11 @@ export const SHAPE_MISCONCEPTIONS = {
     help: 'Stand a mirror on the line: what is nearest to it stays nearest.',
     source: COMMON,
   },
+  'shape.one-side-only': {
+    does: 'takes only one side of the mirror line and leaves the other out',
+    help: 'Fold along the line: each side has as much as the other, and both count.',
+    source: COMMON,
+  },
   'shape.moves-mixed': {
     does: 'mixes up slides, flips and turns',
     help: 'Move a paper shape on the table and say the word each time.',

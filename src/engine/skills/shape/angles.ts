@@ -332,7 +332,9 @@ export const ANGLE_SKILLS: readonly Skill[] = [
           const isTop = given >= 88 || context.rng.chance(0.5);
           return using(
             isosceles(given, isTop, context),
-            `finds the other angles of a triangle with one of ${day.text}°`,
+            isTop
+              ? `finds the equal angles of a triangle whose third is ${day.text}°`
+              : `finds the third angle of a triangle with two of ${day.text}°`,
           );
         },
       },

@@ -8,7 +8,8 @@ import type { Skill } from '../skill.js';
 import { templateOf } from '../template-of.js';
 import { type Place, right, up } from './steps.js';
 
-const pair = (x: number, y: number) => `(${formatSigned(x)}, ${formatSigned(y)})`;
+/** "(3, −2)"; a pair is not parted at the end of a line. */
+const pair = (x: number, y: number) => `(${formatSigned(x)},\u00a0${formatSigned(y)})`;
 const formatSigned = (n: number) => String(n).replace('-', '−');
 const typed = (x: number, y: number) => [`(${x},${y})`, `(${x}, ${y})`, `${x}, ${y}`, `${x},${y}`];
 
@@ -169,8 +170,7 @@ const apart = templateOf<readonly [shared: number, low: number, high: number, up
   draft: ([shared, low, high, upright], { locale }) => {
     const at = (n: number) => (upright ? pair(shared, n) : pair(n, shared));
     return {
-      // A pair is not parted at the end of a line.
-      text: `How far apart are the points ${at(low)} and ${at(high)}?`.replaceAll(', ', ',\u00a0'),
+      text: `How far apart are the points ${at(low)} and ${at(high)}?`,
       answer: wholeAnswer(high - low, locale),
       expression: `${high} - (${low})`,
       features: { extraSteps: 1, size: (high - low) / 8 },

@@ -38,7 +38,7 @@ const wholePattern = templateOf<readonly Square[]>({
       strategy: [`Every square has one image: 2 × ${n} = ${2 * n}`],
       slips: wholeSlips(
         [
-          ['times.step-forgotten', n],
+          ['shape.one-side-only', n],
           ['shape.one-short', 2 * n - 1],
         ],
         locale,
@@ -83,7 +83,7 @@ const apart = templateOf<number>({
     strategy: [`The image is as far behind the line: 2 × ${n} = ${2 * n}`],
     slips: unitSlips(
       [
-        ['times.step-forgotten', n],
+        ['shape.one-side-only', n],
         ['fact.one-out', 2 * n - 1],
       ],
       'cm',

@@ -202,12 +202,12 @@ const SIDES: Readonly<Record<(typeof PRISM_ENDS)[number], number>> = {
 };
 
 const SLICES = [
-  ['a cylinder is cut straight across, level with its ends', 'circle', 'rectangle'],
-  ['a cone is cut level with its base', 'circle', 'triangle'],
+  ['a cylinder is cut straight across, parallel to its ends', 'circle', 'rectangle'],
+  ['a cone is cut parallel to its base', 'circle', 'triangle'],
   ['a sphere is cut straight through', 'circle', 'oval'],
-  ['a triangular prism is cut level with its ends', 'triangle', 'rectangle'],
-  ['a square pyramid is cut level with its base', 'square', 'triangle'],
-  ['a cube is cut level with its base', 'square', 'triangle'],
+  ['a triangular prism is cut parallel to its ends', 'triangle', 'rectangle'],
+  ['a square pyramid is cut parallel to its base', 'square', 'triangle'],
+  ['a cube is cut parallel to its base', 'square', 'triangle'],
   ['a cylinder is cut straight down through the middle of its ends', 'rectangle', 'circle'],
 ] as const;
 

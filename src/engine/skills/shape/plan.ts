@@ -122,7 +122,9 @@ const stepsBetween = templateOf<readonly [walk: Walk, askUp: boolean]>({
       answer: wholeAnswer(asked, locale),
       expression: askUp ? `abs(${y + along} - ${y})` : `abs(${x + across} - ${x})`,
       features: { drawn: true, size: asked / 4 },
-      strategy: [`Count the steps ${way} from A until level with B: ${asked}`],
+      strategy: [
+        `Count the steps ${way} from A until ${askUp ? 'level with B' : `straight ${along < 0 ? 'above' : 'below'} B`}: ${asked}`,
+      ],
       slips: wholeSlips(
         [
           ['part.rest-given', Math.abs(askUp ? across : along)],

@@ -1,5 +1,6 @@
 // Solids: faces, edges and vertices.
 import { formatWhole } from '../../numbers/format.js';
+import type { Locale } from '../../numbers/locale.js';
 import { wholeAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import { sizeOf, using, wholeOn } from '../measuring/quantity.js';
@@ -39,6 +40,21 @@ const SOLIDS: readonly Solid[] = [
 ];
 
 const PARTS = ['faces', 'edges', 'vertices'] as const;
+
+/** Steps for count × each: a fact of the tables at once, anything more by its tens and ones. */
+function altogetherSteps(count: number, each: number, locale: Locale): string[] {
+  const say = (n: number) => formatWhole(n, locale);
+  const times = (a: number, b: number) => `${say(a)} × ${say(b)} = ${say(a * b)}`;
+  if (count <= 12 || count === 100 || (each < 10 && count % 10 === 0)) return [times(count, each)];
+  const split = each > 10 ? each : count;
+  const parts = [split - (split % 10), split % 10].map((part) =>
+    each > 10 ? ([count, part] as const) : ([part, each] as const),
+  );
+  return [
+    ...parts.map(([a, b]) => times(a, b)),
+    `${parts.map(([a, b]) => say(a * b)).join(' + ')} = ${say(count * each)}`,
+  ];
+}
 
 function solidParts(
   solid: Solid,
@@ -87,7 +103,7 @@ function solidParts(
               edges: '3 around each triangle, 3 between them: 3 + 3 + 3 = 9',
               vertices: '3 at each triangle: 3 + 3 = 6',
             }[part],
-      ...(count === 1 ? [] : [`${formatWhole(count, locale)} × ${each} = ${formatWhole(total, locale)}`]),
+      ...(count === 1 ? [] : altogetherSteps(count, each, locale)),
     ],
     slips: [
       ...(part === 'faces'

@@ -1,4 +1,5 @@
 // Turns, in quarters and in degrees.
+import { formatFraction } from '../../numbers/format.js';
 import { multiply, rational, toNumber } from '../../numbers/rational.js';
 import type { Rational } from '../../numbers/rational.js';
 import { wholeAnswer, wordAnswer } from '../../questions/answer.js';
@@ -48,7 +49,7 @@ function turn(
     strategy: [
       ...(text.includes('/') ? [`${text} is ${quarters} quarter turns`] : []),
       ...(full > 0
-        ? [`${quarters} = ${full} × 4 + ${rest}: every 4 quarter turns bring back ${wind(start)}`]
+        ? [`${quarters} = ${full} × 4 + ${rest}: every 4 quarter turns end facing ${wind(start)} again`]
         : []),
       rest === 0
         ? `No quarter turn is left: ${wind(end)}`
@@ -89,10 +90,10 @@ const TURN_WORDS: Readonly<Record<number, string>> = {
   4: 'a full turn',
 };
 
-/** "3/4 of a full turn", "2 full turns", "1 right angle". */
+/** "3/4 of a full turn", "0.7 of a right angle", "2 full turns", "1 right angle". */
 function turnText(part: Quantity, unit: 'turn' | 'right-angle'): string {
   const one = unit === 'turn' ? 'full turn' : 'right angle';
-  if (part.style === 'fraction' && toNumber(part.value) < 1) return `${part.text} of a ${one}`;
+  if (toNumber(part.value) < 1) return `${part.text} of a ${one}`;
   return `${part.text} ${one}${part.text === '1' ? '' : 's'}`;
 }
 
@@ -118,6 +119,8 @@ function turnDegrees(part: Quantity, unit: 'turn' | 'right-angle', { locale }: T
       unit === 'turn' ? 'A full turn has 360°' : 'A right angle has 90°',
       ...(isFraction
         ? [
+            // Only so is it plain where the number that multiplies comes from.
+            ...(n > d ? [`${part.text} = ${formatFraction(part.value)}`] : []),
             `${full} ÷ ${d} = ${shown(one, locale)}`,
             ...(n > 1 ? [`${n} × ${shown(one, locale)} = ${shown(total, locale)}`] : []),
           ]
