@@ -1,6 +1,5 @@
 // A second opinion on questions that are answered from a figure: each judge reads the figure's specification anew and
 // lists every answer that could be defended. It also fails questions whose words and figure disagree.
-import { Temporal } from 'temporal-polyfill';
 import type { FigureSpec } from '#engine/figures/figure.js';
 import type { Question } from '#engine/questions/question.js';
 
@@ -184,7 +183,7 @@ const JUDGES: { readonly [K in FigureSpec['kind']]?: Judge<K> } = {
     const a = at('A');
     const written = (x: number, y: number) => `(${x}, ${y})`.replaceAll('-', '−');
     if (text === 'What are the coordinates of point A?') return a ? [written(a.x, a.y)] : [];
-    const which = /at \((\d+), (\d+)\)/.exec(text);
+    const which = /at \((\d+),\s(\d+)\)/.exec(text);
     if (text.startsWith('Which point'))
       return points
         .filter(({ x, y }) => x === Number(which?.[1]) && y === Number(which?.[2]))
@@ -226,11 +225,11 @@ const JUDGES: { readonly [K in FigureSpec['kind']]?: Judge<K> } = {
       return [String(chosen.reduce((sum, n) => sum + n, 0))];
     }
     if (skill === 'data.timetable') {
-      const leaves = /the (\d\d:\d\d) bus/.exec(text)?.[1] ?? '';
+      const leaves = /the (\d{1,2}:\d\d(?:\s[ap]m)?) bus/.exec(text)?.[1] ?? '';
       const columns = (rows[0] ?? []).flatMap((cell, c) => (cell === leaves ? [c] : []));
       const minutes = (cell: string) => {
-        const time = Temporal.PlainTime.from(cell);
-        return 60 * time.hour + time.minute;
+        const [, hour, minute, half] = /^(\d+):(\d\d)(?:\s([ap])m)?$/.exec(cell) ?? [];
+        return 60 * (half ? (Number(hour) % 12) + (half === 'p' ? 12 : 0) : Number(hour)) + Number(minute);
       };
       return columns.map((c) => {
         const arrive = rows[2]?.[c] ?? '';

@@ -161,7 +161,7 @@ const ROOM: Readonly<Record<string, { readonly needs?: RegExp; readonly bars?: R
   'graph.value-not-change': { needs: /change|rise|fall|moves|longer|taller|warmer|more/ },
   'data.other-row': { needs: /^Which/ },
   'data.other-bar': { needs: /column graph|bar graph|bar chart/ },
-  'table.other-line': { needs: /table/ },
+  'table.other-line': { needs: /table|bus schedule/ },
   'data.larger-given': {
     needs: /more|than|difference|cheaper|dearer|save|taller|longer|warmer|colder|rise|fall/,
   },

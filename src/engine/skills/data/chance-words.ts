@@ -1,9 +1,9 @@
 // Chance in words: from impossible to certain.
 import { formatWhole } from '../../numbers/format.js';
-import { rational } from '../../numbers/rational.js';
+import type { Locale } from '../../numbers/locale.js';
 import { choiceAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
-import { shown, using, wholeOn } from '../measuring/quantity.js';
+import { using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 import { COLOURS, spinner } from './spinners.js';
 
@@ -22,6 +22,15 @@ function clearOf(wanted: number, all: number): number {
     : Math.max(wanted, Math.ceil((2 * all) / 3));
 }
 
+/** Whether it is fewer or more than half: by half of the total, or by twice the part where the total has no whole half. */
+function besideHalf(wanted: number, all: number, colour: string, locale: Locale): string {
+  const say = (n: number) => formatWhole(n, locale);
+  const isLess = wanted * 2 < all;
+  return all % 2 === 0
+    ? `Half of ${say(all)} would be ${say(all / 2)}: ${say(wanted)} is ${isLess ? 'less' : 'more'}`
+    : `${say(wanted)} + ${say(wanted)} = ${say(2 * wanted)}, ${isLess ? 'less' : 'more'} than ${say(all)}, so ${isLess ? 'fewer' : 'more'} than half are ${colour}`;
+}
+
 function chanceWord(wanted: number, all: number, { rng, locale }: TemplateContext): Draft {
   const [colour, other] = rng.shuffle(COLOURS);
   const right = wordFor(wanted, all);
@@ -31,8 +40,8 @@ function chanceWord(wanted: number, all: number, { rng, locale }: TemplateContex
   return {
     text:
       all <= 12
-        ? `A spinner has ${all} equal parts, ${wanted === 0 ? 'none' : wanted === all ? 'all' : wanted} ${colour}. Is ${colour} impossible, unlikely, likely or certain?`
-        : `A bag has ${formatWhole(all, locale)} counters, ${wanted === all ? 'all' : formatWhole(wanted, locale)} ${colour}. Is ${colour} impossible, unlikely, likely or certain?`,
+        ? `A spinner has ${all} equal parts, ${wanted === 0 ? 'none' : wanted === all ? 'all' : wanted} ${colour}. You spin once. Is ${colour} impossible, unlikely, likely or certain?`
+        : `A bag has ${formatWhole(all, locale)} counters, ${wanted === all ? 'all' : formatWhole(wanted, locale)} ${colour}. You take one without looking. Is ${colour} impossible, unlikely, likely or certain?`,
     answer: choiceAnswer(right),
     expression: null,
     features: {
@@ -46,7 +55,7 @@ function chanceWord(wanted: number, all: number, { rng, locale }: TemplateContex
         ? 'It cannot happen'
         : wanted === all
           ? 'It must happen'
-          : `Half of ${formatWhole(all, locale)} would be ${shown(rational(all, 2), locale, 'fraction')}: ${formatWhole(wanted, locale)} is ${wanted * 2 < all ? 'less' : 'more'}`,
+          : besideHalf(wanted, all, colour ?? 'red', locale),
       `So it is ${right}`,
     ],
     slips: [

@@ -14,6 +14,7 @@ import {
   wholeOn,
 } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
+import { outOf } from './out-of.js';
 import { COLOURS, spinner } from './spinners.js';
 
 function fractionWord(chance: Quantity, { rng }: TemplateContext): Draft {
@@ -57,7 +58,7 @@ function chanceFraction(
   const text = {
     spinner: `A spinner has ${allText} equal parts, ${wantedText} ${colour}. What is the chance of ${negated ? 'not ' : ''}${colour}?`,
     tickets: `${wantedText} of ${allText} tickets ${wanted === 1 ? 'wins' : 'win'}. What is the chance that a ticket ${negated ? 'does not win' : 'wins'}?`,
-    bag: `A bag has ${wantedText} ${colour} ${wanted === 1 ? 'counter' : 'counters'} and ${formatWhole(all - wanted, locale)} ${other} ${all - wanted === 1 ? 'one' : 'ones'}. What is the chance of ${negated ? other : colour}?`,
+    bag: `A bag has ${wantedText} ${colour} ${wanted === 1 ? 'counter' : 'counters'} and ${formatWhole(all - wanted, locale)} ${other} ${all - wanted === 1 ? 'one' : 'ones'}. You take one without looking. What is the chance of ${negated ? other : colour}?`,
   }[what];
   const rest = all - asked;
   return {
@@ -81,7 +82,7 @@ function chanceFraction(
         : negated
           ? [`${allText} − ${wantedText} = ${formatWhole(asked, locale)}`]
           : []),
-      `${formatWhole(asked, locale)} out of ${allText}: ${fractionAnswer(value, locale).text}`,
+      outOf(asked, all, locale),
     ],
     slips: [
       // A whole number is no chance that a child would write.

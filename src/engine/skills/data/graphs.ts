@@ -11,6 +11,7 @@ import { unitIn } from '../measuring/quantity.js';
 import { worded } from '../offered.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
+import { outOf } from './out-of.js';
 
 interface Change {
   readonly title: string;
@@ -261,8 +262,8 @@ const pieShare = templateOf<Pie>({
       expression: `${part} / ${all}`,
       features: { drawn: true, size: all > 4 ? 1 : 0 },
       strategy: [
-        `The circle is ${all} equal parts; this slice is ${part} of them`,
-        `${part} out of ${all}: ${fractionAnswer(rational(part, all), locale).text}`,
+        `Think of the circle as ${all} equal parts; this slice is ${part} of them`,
+        outOf(part, all, locale),
       ],
       slips: [
         {

@@ -158,7 +158,9 @@ export const MEAN_SKILLS: readonly Skill[] = [
           const target = isTarget ? base.value : add(base.value, gap);
           return using(
             missingForMean(known, target, base.style, context),
-            `works out a mean with ${day.text} in it`,
+            isTarget
+              ? `works back from a mean of ${day.text}`
+              : `finds the other ${base.style === 'money' ? 'amount' : 'number'} beside ${day.text} from their mean`,
           );
         },
       },

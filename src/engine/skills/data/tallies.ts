@@ -1,11 +1,10 @@
-// Tally marks and picture graphs.
-import { pictureGraph } from '../../figures/words.js';
+// Which group has more, and tally marks.
 import { formatWhole } from '../../numbers/format.js';
 import { choiceAnswer, wholeAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import { sizeOf, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
-import { CHOSEN, didText, titleOf, TOPICS, type Topic } from './topics.js';
+import { CHOSEN, didText, TOPICS, type Topic } from './topics.js';
 
 function whichMore(first: number, second: number, topic: Topic, { rng, locale }: TemplateContext): Draft {
   const [a, b] = rng.chance(0.5) ? [0, 1] : [1, 0];
@@ -25,7 +24,7 @@ function whichMore(first: number, second: number, topic: Topic, { rng, locale }:
     },
     strategy: [
       `${formatWhole(Math.max(first, second), locale)} is more than ${formatWhole(Math.min(first, second), locale)}`,
-      `So more for ${right}`,
+      `So there are more votes for ${right}`,
     ],
     slips: [{ misconception: 'data.other-row', answer: choiceAnswer(wrong) }],
     figure: {
@@ -36,6 +35,19 @@ function whichMore(first: number, second: number, topic: Topic, { rng, locale }:
       ],
     },
   };
+}
+
+/** What full bundles make, counted by fives as children count before they multiply; many of them two at a time, by tens. */
+function bundleSteps(bundles: number): string[] {
+  const makes = (count: number) => `${count} bundles make ${count * 5}`;
+  if (bundles === 1) return ['1 bundle makes 5'];
+  if (bundles <= 6)
+    return [`${bundles} bundles: ${Array.from({ length: bundles }, (_, i) => 5 * (i + 1)).join(', ')}`];
+  const even = bundles - (bundles % 2);
+  return [
+    `2 bundles make 10, so ${makes(even)}`,
+    ...(bundles > even ? [`With one more, ${makes(bundles)}`] : []),
+  ];
 }
 
 function readTally(count: number, topic: Topic, { locale }: TemplateContext): Draft {
@@ -50,10 +62,7 @@ function readTally(count: number, topic: Topic, { locale }: TemplateContext): Dr
     strategy:
       bundles === 0
         ? [`There is no full bundle: count the single strokes, ${count}`]
-        : [
-            `${bundles} full ${bundles === 1 ? 'bundle' : 'bundles'}: ${bundles} × 5 = ${bundles * 5}`,
-            ...(rest > 0 ? [`${bundles * 5} + ${rest} = ${count}`] : []),
-          ],
+        : [...bundleSteps(bundles), ...(rest > 0 ? [`${bundles * 5} + ${rest} = ${count}`] : [])],
     slips: [
       ...(bundles > 0
         ? [
@@ -91,7 +100,7 @@ function tallyBundles(count: number, asksRest: boolean, { locale }: TemplateCont
       adjust: -0.2,
     },
     strategy: [
-      `${bundles} × 5 = ${formatWhole(bundles * 5, locale)}`,
+      ...bundleSteps(bundles),
       ...(rest > 0
         ? [`${text} − ${formatWhole(bundles * 5, locale)} = ${rest}`]
         : asksRest
@@ -111,90 +120,6 @@ function tallyBundles(count: number, asksRest: boolean, { locale }: TemplateCont
             ? [{ misconception: 'group.rounds-up' as const, answer: wholeAnswer(bundles + 1, locale) }]
             : []),
         ],
-  };
-}
-
-function pictures(
-  each: number,
-  shown: number,
-  half: boolean,
-  topic: Topic,
-  { locale }: TemplateContext,
-): Draft {
-  const value = each * shown + (half ? each / 2 : 0);
-  const label = topic.labels[1];
-  const others = [each * 2, each * 3 + (half ? each / 2 : 0), each];
-  return {
-    text: `In the ${pictureGraph(locale)}, how many ${topic.who} ${didText(topic, label)}?`,
-    answer: wholeAnswer(value, locale),
-    expression: half ? `${shown} * ${each} + ${each} / 2` : `${shown} * ${each}`,
-    features: {
-      drawn: true,
-      size: each > 5 ? 0.5 : 0,
-      fives: each === 5 || each === 10,
-      extraSteps: half ? 1 : 0,
-    },
-    strategy: [
-      `${shown} × ${each} = ${shown * each}`,
-      ...(half
-        ? [`Half a picture: ${each} ÷ 2 = ${each / 2}`, `${shown * each} + ${each / 2} = ${value}`]
-        : []),
-    ],
-    slips: [
-      { misconception: 'data.key-ignored', answer: wholeAnswer(shown + (half ? 1 : 0), locale) },
-      ...(half
-        ? [shown, shown + 1].map((count) => ({
-            misconception: 'data.half-picture' as const,
-            answer: wholeAnswer(count * each, locale),
-          }))
-        : []),
-      { misconception: 'shape.one-short', answer: wholeAnswer(value - each, locale) },
-    ],
-    figure: {
-      kind: 'pictograph',
-      title: titleOf(topic, locale.spelling.colour),
-      each,
-      rows: topic.labels
-        .slice(0, 3)
-        .map((name, index) => ({ label: name, value: index === 1 ? value : (others[index] ?? each) })),
-    },
-  };
-}
-
-function picturesStand(count: number, each: number, { rng, locale }: TemplateContext): Draft {
-  const things = rng.pick(['books', 'trees', 'birds', 'goals', 'visitors']);
-  const total = count * each;
-  return {
-    text: `One picture stands for ${each} ${things}. How many do ${formatWhole(count, locale)} pictures show?`,
-    answer: wholeAnswer(total, locale),
-    expression: `${count} * ${each}`,
-    features: {
-      size: sizeOf(count) * 0.7,
-      fives: each === 5,
-      rule: each === 10 || each === 100,
-      carries: count > 10 && (count % 10) * each >= 10 && each < 10 ? 1 : 0,
-    },
-    strategy: [`${formatWhole(count, locale)} × ${each} = ${formatWhole(total, locale)}`],
-    slips: [
-      { misconception: 'data.key-ignored', answer: wholeAnswer(count, locale) },
-      { misconception: 'money.added-not-multiplied', answer: wholeAnswer(count + each, locale) },
-    ],
-  };
-}
-
-function picturesNeeded(total: number, each: number, { rng, locale }: TemplateContext): Draft {
-  const things = rng.pick(['books', 'trees', 'birds', 'goals', 'visitors']);
-  const count = total / each;
-  return {
-    text: `One picture stands for ${each} ${things}. How many pictures show ${formatWhole(total, locale)}?`,
-    answer: wholeAnswer(count, locale),
-    expression: `${total} / ${each}`,
-    features: { size: sizeOf(count) * 0.7, unknownInside: true, fives: each === 5, rule: each === 10 },
-    strategy: [`${formatWhole(total, locale)} ÷ ${each} = ${formatWhole(count, locale)}`],
-    slips: [
-      { misconception: 'data.key-ignored', answer: wholeAnswer(total, locale) },
-      { misconception: 'money.multiplied-not-shared', answer: wholeAnswer(total * each, locale) },
-    ],
   };
 }
 
@@ -250,58 +175,6 @@ export const TALLY_SKILLS: readonly Skill[] = [
             tallyBundles(count, count % 5 !== 0 && context.rng.chance(0.5), context),
             `shows ${day.text} as tally marks`,
           );
-        },
-      },
-    ],
-  },
-  {
-    id: 'data.pictures',
-    title: 'Read a picture graph with a key',
-    year: 3,
-    fluentYear: 4,
-    strand: 'data',
-    prerequisites: ['data.tally', 'mult.table.5'],
-    codes: {
-      ac9: ['AC9M3ST02', 'AC9M4ST01'],
-      england: ['NC-Y2-stats-1', 'NC-Y3-stats-2'],
-      ccss: ['2.MD.D.10', '3.MD.B.3'],
-    },
-    templates: [
-      {
-        id: 'graph',
-        ask: (context) =>
-          pictures(
-            context.rng.pick([2, 4, 10]),
-            context.rng.int(2, 6),
-            context.rng.chance(0.4),
-            context.rng.pick(TOPICS),
-            context,
-          ),
-      },
-      {
-        id: 'stand',
-        ask: (context) => picturesStand(context.rng.int(3, 10), context.rng.pick([2, 5, 10]), context),
-        dayKinds: ['whole'],
-        askOn: (day, context) => {
-          const { rng } = context;
-          const count = wholeOn(day, 2, 500);
-          if (count === null) return null;
-          const divisors = [2, 5, 10, 4].filter(
-            (each) => count % each === 0 && count / each > 1 && count / each <= 100,
-          );
-          if (divisors.length > 0 && rng.chance(0.5))
-            return using(
-              picturesNeeded(count, rng.pick(divisors), context),
-              `shows ${day.text} in a ${pictureGraph(context.locale)}`,
-            );
-          if (count > 60)
-            return divisors.length > 0
-              ? using(
-                  picturesNeeded(count, rng.pick(divisors), context),
-                  `shows ${day.text} in a ${pictureGraph(context.locale)}`,
-                )
-              : null;
-          return using(picturesStand(count, rng.pick([2, 5, 10, 4]), context), `reads ${day.text} pictures`);
         },
       },
     ],
