@@ -92,6 +92,24 @@ describe('what a proof-reader would mark', () => {
     expect(marked(({ text }) => parted.test(text))).toEqual([]);
   });
 
+  it('keeps a pair of coordinates on one line', () => {
+    const isPair = (text: string) => /\(−?\d+,\s−?\d+\)/.test(text);
+    expect(LINES.filter(({ text }) => isPair(text)).length).toBeGreaterThan(100);
+    expect(marked(({ text }) => isPair(text.replaceAll('\u00a0', '_')))).toEqual([]);
+  });
+
+  it('tells a right angle like any other where its size is asked', () => {
+    const asked = QUESTIONS.filter(({ question }) => /^(?:How big is|Is) this angle/.test(question.text));
+    const right = asked.filter(
+      ({ question: { figure } }) => figure?.kind === 'angle' && figure.degrees === 90,
+    );
+    expect(right.length).toBeGreaterThan(5);
+    const squares = right.filter(
+      ({ question: { figure } }) => figure && /square/.test(drawFigure(figure).alt + drawFigure(figure).svg),
+    );
+    expect(squares.map(({ question }) => question.text)).toEqual([]);
+  });
+
   it('has no plural after 1', () => {
     expect(hasPluralAfterOne('Cut 1 pieces') && hasPluralAfterOne('1 more degrees')).toBe(true);
     expect(marked(({ text }) => hasPluralAfterOne(text))).toEqual([]);
@@ -117,7 +135,7 @@ describe('what a proof-reader would mark', () => {
 
   it('speaks American to American classrooms, in figures told to a listener too', () => {
     const british =
-      /\b(?:centi|milli|kilo)?(?:metre|litre)s?\b|colour|\bgrey|labelled|favourite|neighbour|-angled\b|anticlockwise|measuring jug|scales\b|harbour|hundred square|\bturned round\b|\bbrackets\b|\bcinema\b|\bdiscs?\b|\btins?\b|pudding|\b(?:go|goes|going|count) round\b|\bway round\b/i;
+      /\b(?:centi|milli|kilo)?(?:metre|litre)s?\b|colour|\bgrey|labelled|favourite|neighbour|-angled\b|anticlockwise|measuring jug|scales\b|harbour|hundred square|\bturned round\b|\bbrackets\b|\bcinema\b|\bdiscs?\b|\btins?\b|pudding|\b(?:go|goes|going|count) round\b|\bway round\b|timetable|\b(?:counts?|goes up|go up) in [\d,]+s\b/i;
     const found = QUESTIONS.filter(({ locale }) => locale === 'en-US').flatMap(({ skill, question }) =>
       [
         question.text,

@@ -92,6 +92,19 @@ describe('a wrong answer follows from its sentence:', () => {
     expect(added).toEqual([]);
   });
 
+  it('nothing is off by one where the wrong number stands in the question', () => {
+    // "12,500", "$4.85", "85c", "1 3/4"
+    const numbersIn = (text: string): readonly string[] =>
+      text
+        .replace(/(?<=\d)[\u00a0,](?=\d{3}\b)/g, '')
+        .match(/[$£]?\d+(?:\.\d+)?(?:\s\d+\/\d+|\/\d+)?[c¢p]?/g) ?? [];
+    expect(
+      misfits(['fact.one-out', 'count.off-by-one'], ({ strand, text }, _, slip) =>
+        strand === 'algebra' ? !numbersIn(text).includes(numbersIn(slip.text)[0] ?? '') : null,
+      ),
+    ).toEqual([]);
+  });
+
   it('no number is left out where a number is doubled', () => {
     expect(misfits('addend.left-out', ({ text }) => !/double/i.test(text))).toEqual([]);
   });
@@ -369,7 +382,11 @@ describe('what a child seems to do', () => {
   it('stops a step early where the first number is counted too, on the way down as on the way up', () => {
     const early = slipsOf('alg.think').filter(({ misconception }) => misconception === 'count.off-by-one');
     expect(early.length).toBeGreaterThan(10);
-    for (const { text, wrong, right } of early) expect(wrong - right, text).toBe(/adds/.test(text) ? 1 : -1);
+    for (const { text, wrong, right, numbers } of early) {
+      expect(wrong - right, text).toBe(/adds/.test(text) ? 1 : -1);
+      // Nobody counts more steps than that.
+      expect(numbers[0], text).toBeLessThanOrEqual(20);
+    }
   });
 
   it('makes one quarter turn too many or too few, and not three', () => {

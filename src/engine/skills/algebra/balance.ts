@@ -12,6 +12,7 @@ import { addSteps, countUpSteps } from '../../questions/strategies/adding.js';
 import type { Rng } from '../../random/rng.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
+import { unlessGiven } from './given.js';
 
 const FORMS = ['a+?', '?+a', 'w-?', '?-a'] as const;
 
@@ -74,7 +75,7 @@ const missing = templateOf<readonly [known: number, other: number, form: Form]>(
           ['missing.adds-all', whole + known],
           ['borrow.smaller-from-larger', columnSubtract(whole, known, 'smaller-from-larger')],
           ['complement.extra-ten', complementWithExtraTen(known, other)],
-          ['fact.one-out', other + 1],
+          ['fact.one-out', unlessGiven(other + 1, known)],
         ],
         locale,
       ),

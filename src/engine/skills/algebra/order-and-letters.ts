@@ -6,6 +6,7 @@ import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
+import { unlessGiven } from './given.js';
 
 const ORDER_FORMS = ['n+b*c', 'b*c+n', 'n-b*c', '(n+b)*c', 'b*n-c', 'n+b/c'] as const;
 
@@ -21,6 +22,8 @@ const order = templateOf<readonly [n: number, b: number, c: number, form: OrderF
     if (form === '(n+b)*c')
       return [n, n < 100 && n % 10 !== 0 && rng.chance(0.5) ? 10 - (n % 10) : b, n > 60 ? 2 : c, form];
     if (form === 'n-b*c' && n < b * c) return [n, b, c, 'n+b*c'];
+    // Nobody multiplies 7384 by 5 in the head.
+    if (form === 'b*n-c' && n >= 1000) return [n, b, c, 'n+b*c'];
     return [n, b, c, form];
   }),
   draft: ([n, b, c, form], { locale }) => {
@@ -100,10 +103,18 @@ const order = templateOf<readonly [n: number, b: number, c: number, form: OrderF
         [
           [
             brackets ? 'order.brackets-ignored' : natural ? 'rule.steps-swapped' : 'order.left-to-right',
-            plan.wrong,
+            // No child follows a wrong way into the thousands of millions.
+            plan.wrong < 10_000_000 ? plan.wrong : null,
           ],
           ['rule.one-step', form === 'b*n-c' ? b * n : brackets ? n + b : form === 'n+b/c' ? b : product],
-          ['fact.one-out', plan.value + (brackets ? c : form === 'b*n-c' ? n : form === 'n+b/c' ? 1 : b)],
+          [
+            'fact.one-out',
+            unlessGiven(
+              plan.value + (brackets ? c : form === 'b*n-c' ? n : form === 'n+b/c' ? 1 : b),
+              form === 'n+b/c' ? product : b,
+              c,
+            ),
+          ],
         ],
         locale,
       ),
@@ -151,7 +162,7 @@ const equation = templateOf<readonly [result: number, factor: number, plus: numb
         [
           ['rule.one-step', product],
           ['missing.same-operation', (result + plus) / factor],
-          ['fact.one-out', value + 1],
+          ['fact.one-out', unlessGiven(value + 1, result, factor, size)],
           ['rule.one-step', result / factor],
         ],
         locale,

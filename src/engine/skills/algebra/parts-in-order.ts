@@ -68,13 +68,13 @@ const PLACES = ['third', 'fourth', 'fifth'] as const;
 
 const growingParts = partTemplates(
   'term-part',
-  ({ value, text, expr, rng, t, e }) => {
+  ({ value, form, text, expr, rng, t, e }) => {
     const step = rng.int(2, 9);
     const jumps = rng.int(2, 4);
     const end = add(value, rational(step * jumps));
     const place = PLACES[jumps - 2] ?? 'third';
     return {
-      text: `A pattern starts at ${text} and goes up by ${t(step)}. What is its ${place} number?`,
+      text: `A pattern starts at ${text} and goes up by ${t(step)}. What is its ${place} ${form === 'money' ? 'amount' : 'number'}?`,
       value: end,
       expression: `${expr} + ${jumps} * ${e(step)}`,
       features: { extraSteps: 1, size: jumps / 4 },

@@ -7,6 +7,7 @@ import { subtractSteps } from '../../questions/strategies/subtracting.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
 import { onWhole, templateOf } from '../template-of.js';
+import { unlessGiven } from './given.js';
 
 const thinkOne = templateOf<readonly [result: number, change: number]>({
   id: 'think-one',
@@ -37,8 +38,9 @@ const thinkOne = templateOf<readonly [result: number, change: number]>({
         [
           ['missing.same-operation', result + change],
           // Counting the first number too stops a step early: above the answer on the way down, below it on the way up.
-          ['count.off-by-one', change > 0 ? start + 1 : start - 1],
-          ['fact.one-out', change > 0 ? start - 1 : start + 1],
+          // Nobody counts hundreds of steps.
+          ['count.off-by-one', size > 20 ? null : unlessGiven(change > 0 ? start + 1 : start - 1, size)],
+          ['fact.one-out', unlessGiven(change > 0 ? start - 1 : start + 1, size)],
         ],
         locale,
       ),
@@ -169,7 +171,7 @@ const missingTimes = templateOf<readonly [known: number, factor: number, form: '
           [
             ['missing.same-operation', known / factor],
             ['times.as-plus', known + factor],
-            ['fact.one-out', product - factor],
+            ['fact.one-out', unlessGiven(product - factor, known, factor)],
           ],
           locale,
         ),
@@ -191,8 +193,8 @@ const missingTimes = templateOf<readonly [known: number, factor: number, form: '
             known < 100 ? product * known : null,
           ],
           ['divide.as-minus', product - known],
-          ['fact.one-out', factor + 1],
-          ['fact.one-out', factor - 1],
+          ['fact.one-out', unlessGiven(factor + 1, known, product)],
+          ['fact.one-out', unlessGiven(factor - 1, known, product)],
         ],
         locale,
       ),

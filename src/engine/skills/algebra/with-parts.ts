@@ -3,6 +3,7 @@ import { add, floor, multiply, rational, subtract } from '../../numbers/rational
 import { freePart, lastUnit, partOf, partTemplates, writtenOne } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
+import { unlessGiven } from './given.js';
 
 const countInParts = partTemplates('count-parts', ({ value, form, text, rng, t, e }) => {
   const unit = form === 'money' ? rational(rng.pick([5, 10, 20, 50]), 100) : lastUnit(value, form);
@@ -26,7 +27,7 @@ const countInParts = partTemplates('count-parts', ({ value, form, text, rng, t, 
         form === 'decimal' && next.d === 1 ? rational(Math.floor(value.n / value.d)) : null,
       ],
     ],
-    uses: `counts on from ${text} in equal parts`,
+    uses: `counts on from ${text} in equal steps`,
   };
 });
 
@@ -115,7 +116,10 @@ const missingPart = partTemplates(
           'exact.part-dropped',
           undo && floor(value) + floor(other) > 0 ? rational(floor(value) + floor(other)) : null,
         ],
-        ['fact.one-out', undo ? add(whole, rational(1)) : add(other, lastUnit(value, form))],
+        [
+          'fact.one-out',
+          undo ? add(whole, rational(1)) : unlessGiven(add(other, lastUnit(value, form)), value, whole),
+        ],
       ],
       uses: `finds the number missing beside ${text}`,
     };
@@ -170,7 +174,7 @@ const thoughtOf = partTemplates(
           adds ? add(value, change) : floor(value) >= floor(change) ? subtract(value, change) : null,
         ],
         ['exact.part-dropped', rational(floor(start))],
-        ['fact.one-out', add(start, rational(1))],
+        ['fact.one-out', unlessGiven(add(start, rational(1)), value, change)],
       ],
       uses: `works back from ${text}`,
     };
