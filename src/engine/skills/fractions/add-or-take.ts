@@ -45,36 +45,38 @@ function addWholeSteps(x: Subject, other: number, answer: Rational): string[] {
 }
 
 /** The part of the subject beside another fraction as children write them; its wholes stay as they are. */
-function partsOf(x: Subject, other: Rational): readonly [wholes: Rational, mine: Written, theirs: Written] {
+function partsOf(x: Subject, other: Rational): readonly [whole: number, mine: Written, theirs: Written] {
   const [wholes, top] = wholesAndTop(x);
-  return [rational(wholes), { top, bottom: x.d }, { top: other.n, bottom: other.d }];
+  return [wholes, { top, bottom: x.d }, { top: other.n, bottom: other.d }];
 }
 
 function slipsOfAdding(x: Subject, other: Rational): SketchSlip[] {
-  const [wholes, mine, theirs] = partsOf(x, other);
-  const overLarger = add(wholes, writtenValue(addOverLargerBottom(mine, theirs)));
+  const [whole, mine, theirs] = partsOf(x, other);
   // Whole and whole of a mixed number are added right.
-  const blind = other.d === 1 && wholes.n > 0 ? null : addTopsAndBottoms(mine, theirs);
+  const isWholesOnly = other.d === 1 && whole > 0;
   return [
-    ['fractions.add-tops-bottoms', blind && add(wholes, writtenValue(blind))],
+    ['fractions.add-tops-bottoms', isWholesOnly ? null : { whole, ...addTopsAndBottoms(mine, theirs) }],
     [
       other.d === 1 ? 'fractions.whole-as-one-part' : 'fractions.not-renamed',
-      x.d === other.d ? null : overLarger,
+      x.d === other.d ? null : { whole, ...addOverLargerBottom(mine, theirs) },
     ],
   ];
 }
 
 function slipsOfTaking(x: Subject, other: Rational): SketchSlip[] {
-  const [wholes, mine, theirs] = partsOf(x, other);
+  const [whole, mine, theirs] = partsOf(x, other);
   // Where the second top is the larger, taking tops apart would turn the question round.
   if (mine.top < theirs.top) return [];
   const top = mine.top - theirs.top;
-  if (x.d === other.d) return [['fractions.parts-as-number', wholes.n > 0 ? null : top]];
+  if (x.d === other.d) return [['fractions.parts-as-number', whole > 0 ? null : top]];
   const apart = subtractTopsAndBottoms(mine, theirs);
-  const blind = apart && add(wholes, writtenValue(apart));
+  const blind = apart && { whole, ...apart };
   return [
     // Taking a part away from a mixed number leaves no more than there was.
-    ['fractions.subtract-tops-bottoms', blind && wholes.n > 0 && compare(blind, x.value) > 0 ? null : blind],
-    ['fractions.not-renamed', add(wholes, rational(top, Math.max(x.d, other.d)))],
+    [
+      'fractions.subtract-tops-bottoms',
+      blind && whole > 0 && compare(writtenValue(blind), x.value) > 0 ? null : blind,
+    ],
+    ['fractions.not-renamed', { whole, top, bottom: Math.max(x.d, other.d) }],
   ];
 }

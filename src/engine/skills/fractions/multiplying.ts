@@ -1,6 +1,6 @@
 // Multiplying fractions.
 import { add, divide, floor, multiply, rational, subtract } from '../../numbers/rational.js';
-import { multiplyBoth, writtenValue } from '../../questions/slips/fraction-operations.js';
+import { multiplyBoth } from '../../questions/slips/fraction-operations.js';
 import { numericTemplate, type Subject } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { isSmallFraction, properFraction } from './draw-fraction.js';
@@ -73,13 +73,15 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
             slips: [
               [
                 isSum ? 'fractions.add-tops-bottoms' : 'fractions.two-on-both',
-                isSum || whole === 0 ? x.value : null,
+                isSum || whole === 0
+                  ? { whole, ...multiplyBoth({ top: x.n - whole * x.d, bottom: x.d }, 2) }
+                  : null,
               ],
               [
                 'exact.part-kept',
                 whole > 0 ? add(rational(2 * whole), subtract(x.value, rational(whole))) : null,
               ],
-              ['fractions.multiplies-bottom', isSum || whole > 0 ? null : rational(x.n, 2 * x.d)],
+              ['fractions.multiplies-bottom', isSum || whole > 0 ? null : { top: x.n, bottom: 2 * x.d }],
               ['times.adds-two', isSum ? null : add(x.value, rational(2))],
             ],
             uses: `doubles ${x.text}`,
@@ -114,7 +116,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
             strategy: halfSteps(x),
             slips: [
               ['fractions.divides-wrong-way', multiply(x.value, rational(2))],
-              ['fractions.two-on-both', x.n < x.d ? x.value : null],
+              ['fractions.two-on-both', x.n < x.d ? multiplyBoth({ top: x.n, bottom: x.d }, 2) : null],
               // Half of 4 2/3 as 2 2/3.
               [
                 'exact.part-kept',
@@ -166,8 +168,8 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
             },
             strategy: timesSteps(x, k),
             slips: [
-              ['fractions.multiplies-both', writtenValue(multiplyBoth({ top: x.n, bottom: x.d }, k))],
-              ['fractions.multiplies-bottom', x.n > x.d ? null : rational(x.n, x.d * k)],
+              ['fractions.multiplies-both', multiplyBoth({ top: x.n, bottom: x.d }, k)],
+              ['fractions.multiplies-bottom', x.n > x.d ? null : { top: x.n, bottom: x.d * k }],
               ['fractions.whole-ignored', x.n > x.d ? multiply(rational(x.n % x.d, x.d), rational(k)) : null],
               ['times.as-plus', add(x.value, rational(k))],
             ],
@@ -215,9 +217,15 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
               ...asPrinted(x, x.n * other.n, x.d * other.d),
             ],
             slips: [
-              ['fractions.add-tops-bottoms', x.n > x.d ? null : rational(x.n + other.n, x.d + other.d)],
+              [
+                'fractions.add-tops-bottoms',
+                x.n > x.d ? null : { top: x.n + other.n, bottom: x.d + other.d },
+              ],
               ['times.as-plus', sum],
-              ['fractions.bottom-only', x.n > x.d ? null : rational(x.n * other.n, Math.max(x.d, other.d))],
+              [
+                'fractions.bottom-only',
+                x.n > x.d ? null : { top: x.n * other.n, bottom: Math.max(x.d, other.d) },
+              ],
               ['fractions.whole-ignored', x.n > x.d ? multiply(rational(x.n % x.d, x.d), other) : null],
             ],
             uses: `finds a fraction of ${x.text}`,

@@ -1,7 +1,8 @@
 // Fractions in one-sentence stories: sums and differences, parts of parts, sharing and filling.
+import type { Written } from '../../questions/slips/fraction-operations.js';
 import { add, divide, multiply, rational, subtract, ZERO } from '../../numbers/rational.js';
 import type { Rational } from '../../numbers/rational.js';
-import { fractionAnswer } from '../../questions/answer.js';
+import { fractionAnswer, writtenAnswer } from '../../questions/answer.js';
 import type { Draft, DraftSlip } from '../../questions/draft.js';
 import type { MisconceptionId } from '../../questions/misconceptions.js';
 import { formatMixed } from '../../numbers/format.js';
@@ -11,10 +12,16 @@ import type { Skill } from '../skill.js';
 import { twoNames } from '../story.js';
 import { templateOf } from '../template-of.js';
 
-const slipsOf = (wrong: readonly (readonly [MisconceptionId, Rational])[], locale: Locale): DraftSlip[] =>
+const slipsOf = (
+  wrong: readonly (readonly [MisconceptionId, Rational | Written])[],
+  locale: Locale,
+): DraftSlip[] =>
   wrong
-    .filter(([, value]) => value.n > 0)
-    .map(([misconception, value]) => ({ misconception, answer: fractionAnswer(value, locale) }));
+    .filter(([, value]) => ('top' in value ? value.top : value.n) > 0)
+    .map(([misconception, value]) => ({
+      misconception,
+      answer: 'top' in value ? writtenAnswer(value) : fractionAnswer(value, locale),
+    }));
 
 type Pair = readonly [a: Rational, b: Rational];
 
@@ -65,8 +72,8 @@ const together = templateOf<readonly [pair: Pair, story: (typeof JOINED)[number]
       strategy: commonSteps(a, b, '+', total, locale),
       slips: slipsOf(
         [
-          ['fractions.add-tops-bottoms', rational(a.n + b.n, a.d + b.d)],
-          ['fractions.not-renamed', rational(a.n + b.n, Math.max(a.d, b.d))],
+          ['fractions.add-tops-bottoms', { top: a.n + b.n, bottom: a.d + b.d }],
+          ['fractions.not-renamed', { top: a.n + b.n, bottom: Math.max(a.d, b.d) }],
         ],
         locale,
       ),
@@ -114,7 +121,7 @@ const howMuchMore = templateOf<Pair>({
       slips: slipsOf(
         [
           ['difference.adds', add(more, less)],
-          ['fractions.not-renamed', rational(more.n - less.n, Math.max(more.d, less.d))],
+          ['fractions.not-renamed', { top: more.n - less.n, bottom: Math.max(more.d, less.d) }],
         ],
         locale,
       ),
@@ -145,7 +152,7 @@ const partOfPart = templateOf<Pair>({
       ],
       slips: slipsOf(
         [
-          ['fractions.add-tops-bottoms', rational(part.n + whole.n, part.d + whole.d)],
+          ['fractions.add-tops-bottoms', { top: part.n + whole.n, bottom: part.d + whole.d }],
           ['fractions.part-left', subtract(whole, eaten)],
         ],
         locale,
@@ -185,7 +192,7 @@ const severalTimes = templateOf<readonly [each: Rational, times: number]>({
           : [`${times} × ${each.n} = ${times * each.n}, so ${times * each.n}/${each.d} = ${say(total)}`],
       slips: slipsOf(
         [
-          ['fractions.multiplies-both', rational(times * each.n, times * each.d)],
+          ['fractions.multiplies-both', { top: times * each.n, bottom: times * each.d }],
           ['fractions.whole-ignored', each.n > each.d ? rational(times * (each.n - each.d), each.d) : ZERO],
         ],
         locale,
