@@ -79,6 +79,18 @@ describe('addition and subtraction', () => {
     expect(lineOf(figureFor('7 + 6', 13, ['6 + 6 = 12', '12 + 1 = 13'])).stops).toEqual([6, 12, 13]);
   });
 
+  it('jump once where a double is known, and upwards to a part that is sought', () => {
+    expect(lineOf(figureFor('9 + 9', 18, ['Double 9 is 18'])).stops).toEqual([9, 18]);
+    expect(lineOf(figureFor('3 - 2', 1, ['3 is 2 and 1'])).stops).toEqual([2, 3]);
+    expect(lineOf(figureFor('12 - 2', 10, ['One full frame is 10, and 2 more make 12'])).stops).toEqual([
+      10, 12,
+    ]);
+  });
+
+  it('follow a step that a clause comes after', () => {
+    expect(lineOf(figureFor('1 + 2', 3, ['1 is odd', '1 + 2 = 3, which is odd'])).stops).toEqual([1, 3]);
+  });
+
   it('are left out beside steps that go a way of their own', () => {
     expect(figureFor('47 + 38', 85, ['40 + 30 = 70', '7 + 8 = 15', '70 + 15 = 85'])).toBeNull();
     expect(figureFor('6 + 6', 12, ['5 + 5 = 10', '1 + 1 = 2', '10 + 2 = 12'])).toBeNull();
@@ -123,6 +135,12 @@ describe('products', () => {
     expect(figureFor('4 * 3', 12)).toEqual({ kind: 'array', rows: 4, columns: 3 });
     expect(figureFor('6 * 12', 72)).toEqual({ kind: 'array', rows: 6, columns: 12, splitAfterColumn: 10 });
     expect(figureFor('4 * 2', 8, ['2 × 4 = 8'])).toEqual({ kind: 'array', rows: 2, columns: 4 });
+    expect(figureFor('3 * 6', 18, ['2 × 6 = 12', '12 + 6 = 18'])).toEqual({
+      kind: 'array',
+      rows: 6,
+      columns: 3,
+      splitAfterColumn: 2,
+    });
     expect(figureFor('7 * 9', 63, ['10 × 7 = 70', '70 \u2212 7 = 63'])).toEqual({
       kind: 'array',
       rows: 7,

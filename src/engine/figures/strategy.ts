@@ -50,8 +50,8 @@ function drawing(plain: string, hasBrackets: boolean, lines: readonly string[]):
   const [, first, sign, second] = /^(\d+) ([-+*/]) (\d+)$/.exec(plain) ?? [];
   const [a, b] = [Number(first), Number(second)];
   if (first === undefined || second === undefined || a === 0 || b === 0) return null;
-  if (sign === '+' && a < LARGEST_LINE && b < LARGEST_LINE) return additionLine(a, b, steps);
-  if (sign === '-' && a < LARGEST_LINE && b < a) return subtractionLine(a, b, steps);
+  if (sign === '+' && a < LARGEST_LINE && b < LARGEST_LINE) return additionLine(a, b, lines, steps);
+  if (sign === '-' && a < LARGEST_LINE && b < a) return subtractionLine(a, b, lines, steps);
   if (sign === '*') return product(a, b, lines, steps);
   if (sign !== '/' || b !== 2 || a % 2 !== 0) return null;
   return isInTwos(a, lines, steps) ? groupsOfTwo(a) : inTwo(a / 2, a / 2);
@@ -108,11 +108,16 @@ function product(a: number, b: number, lines: readonly string[], steps: readonly
 
 /** The first part p when the steps multiply both p and factor - p by `other`; null when they do not. */
 function splitOf(factor: number, other: number, steps: readonly Step[]): number | null {
-  const partners = steps
+  // "2 × 6 = 12, 12 + 6 = 18" adds one more group of 6.
+  const oneMore = steps.flatMap(({ sign, right, result }) =>
+    sign === '+' && right === other && result === factor * other ? [1] : [],
+  );
+  const multiplied = steps
     .filter((step) => step.sign === '*' && (step.left === other || step.right === other))
     .map((step) => (step.left === other ? step.right : step.left))
     .filter((part) => part > 0 && part < factor);
-  return partners.find((part) => 2 * part === factor || partners.includes(factor - part)) ?? null;
+  const partners = [...multiplied, ...oneMore];
+  return multiplied.find((part) => 2 * part === factor || partners.includes(factor - part)) ?? null;
 }
 
 function inTwo(half: number, result: number): Drawing {
@@ -124,8 +129,16 @@ function inTwo(half: number, result: number): Drawing {
   return { spec, result };
 }
 
-function additionLine(a: number, b: number, steps: readonly Step[]): Drawing | null {
+function additionLine(
+  a: number,
+  b: number,
+  lines: readonly string[],
+  steps: readonly Step[],
+): Drawing | null {
   const sum = a + b;
+  // A double that is known by heart is one jump.
+  if (a === b && steps.length === 0 && lines.some((line) => /\bdouble\b/i.test(line)))
+    return { spec: openLine([a, sum]), result: sum };
   // Steps that write the sum the other way round ("25 + 5 = 30" for 5 + 25) start from the number they name first.
   const isTurned = steps.some(({ sign, left, right }) => sign === '+' && left === b && right === a);
   const [from, other] = isTurned ? [b, a] : [a, b];
@@ -138,10 +151,19 @@ function additionLine(a: number, b: number, steps: readonly Step[]): Drawing | n
   return { spec: openLine(told !== null && !isDetour ? told : hops(start, rest, 1)), result: sum };
 }
 
-function subtractionLine(a: number, b: number, steps: readonly Step[]): Drawing | null {
+function subtractionLine(
+  a: number,
+  b: number,
+  lines: readonly string[],
+  steps: readonly Step[],
+): Drawing | null {
   const difference = a - b;
   const told = chain(a, difference, steps) ?? chain(b, a, steps) ?? chain(a, b, steps);
   if (told === null && !isTensFirst(a, b, steps) && isOtherWay(steps)) return null;
+  // A part of a number is sought upwards, as its steps say: "3 is 2 and 1", "2 more make 12".
+  const says = (words: string) => lines.some((line) => line.includes(words));
+  if (says(`${a} is ${b} and ${difference}`)) return { spec: openLine([b, a]), result: difference };
+  if (says(`${b} more make ${a}`)) return { spec: openLine([difference, a]), result: difference };
   // Close numbers are easier to count up between than to take away.
   const usual = b >= 10 && difference < 10 ? hops(b, difference, 1) : hops(a, b, -1);
   return { spec: openLine(told ?? usual), result: difference };
@@ -222,7 +244,7 @@ function openLine(stops: readonly number[]): FigureSpec {
 
 /** Every true "a + b = c", "a − b = c" or "a × b = c" in the worked steps, in order. */
 function stepsOf(lines: readonly string[]): Step[] {
-  const found = /(?<![\d.,/] ?[-+×÷\u2212] ?|[\d.,/])(\d+) ?([-+×\u2212]) ?(\d+) ?= ?(\d+)(?![\d.,/])/g;
+  const found = /(?<![\d.,/] ?[-+×÷\u2212] ?|[\d.,/])(\d+) ?([-+×\u2212]) ?(\d+) ?= ?(\d+)(?!\d|[.,/]\d)/g;
   return lines.flatMap((line) =>
     Array.from(
       line

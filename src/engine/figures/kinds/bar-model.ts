@@ -38,7 +38,7 @@ export function drawBarModel(given: BarModelSpec, locale: Locale): Sketch {
   marks.push(rect(0, 0, width, HEIGHT_MM, { widthMm: BOLD_MM, part: 'bar' }));
   marks.push(
     bracket(width),
-    ...label(spec.whole, [width / 2, -5.6 - labelHeight(spec.whole, letter) / 2], letter),
+    ...label(spec.whole, [width / 2, -6 - labelHeight(spec.whole, letter) / 2], letter),
   );
   const shaded = spec.shaded ?? 0;
   const isEven = spec.parts.length > 1 && new Set(spec.parts).size === 1;
