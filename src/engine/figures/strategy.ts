@@ -116,8 +116,8 @@ function splitOf(factor: number, other: number, steps: readonly Step[]): number 
     .filter((step) => step.sign === '*' && (step.left === other || step.right === other))
     .map((step) => (step.left === other ? step.right : step.left))
     .filter((part) => part > 0 && part < factor);
-  const partners = [...multiplied, ...oneMore];
-  return multiplied.find((part) => 2 * part === factor || partners.includes(factor - part)) ?? null;
+  const partners = new Set([...multiplied, ...oneMore]);
+  return multiplied.find((part) => 2 * part === factor || partners.has(factor - part)) ?? null;
 }
 
 function inTwo(half: number, result: number): Drawing {
