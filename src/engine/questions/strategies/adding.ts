@@ -134,13 +134,34 @@ function jumpsBetween(from: number, to: number): number[] {
 /** Most jumps that a child keeps in mind. */
 const MOST_JUMPS = 4;
 
+/** Whether adding `gap` leaves the last digits of `from` as they are, down from its last one that is not 0. */
+function keepsLastDigits(from: number, gap: number): boolean {
+  let place = 10;
+  while (from > 0 && from % place === 0) place *= 10;
+  return from > 0 && gap % place === 0;
+}
+
+/** The single step for a gap in one place, above digits that stay: "Only the thousands change: 2026 + 3000 = 5026". */
+function stepInPlace(from: number, gap: number, say: SayWhole): string {
+  const power = String(gap).length - 1;
+  const whole = `${say(from)} + ${say(gap)} = ${say(from + gap)}`;
+  const isWithin = (Math.floor(from / 10 ** power) % 10) + gap / 10 ** power < 10;
+  return isWithin && PLACE_WORDS[power]
+    ? `Only the ${PLACE_WORDS[power]}s change: ${whole}`
+    : `${inPlaces(from, gap, from + gap, ['and', 'are'], say)}, so ${whole}`;
+}
+
 /**
- * Steps from `from` up to a larger `to` over round numbers, or in the places of the difference when that would take
- * too many; the jumps added at the end give the difference.
+ * Steps from `from` up to a larger `to` over round numbers, or in the places of the difference when the last digits stay
+ * or the round numbers would take too many; the jumps added at the end give the difference.
  */
 export function countUpSteps(from: number, to: number, say: SayWhole): string[] {
   const overRound = jumpsBetween(from, to);
-  const jumps = overRound.length > MOST_JUMPS ? placeParts(to - from) : overRound;
+  const inOrder = placeParts(to - from);
+  const keeps = keepsLastDigits(from, to - from);
+  if (keeps && inOrder.length === 1) return [stepInPlace(from, to - from, say)];
+  const isLong = overRound.length > Math.min(MOST_JUMPS, inOrder.length + 1);
+  const jumps = keeps || isLong ? inOrder : overRound;
   const steps: string[] = [];
   let at = from;
   for (const jump of jumps) {

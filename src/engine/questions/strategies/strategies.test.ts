@@ -47,6 +47,28 @@ describe('mental steps', () => {
     expect(placeParts(308)).toEqual([300, 8]);
   });
 
+  it('count up in the places that change where the last digits stay', () => {
+    expect(countUpSteps(2026, 5026, plain)).toEqual(['Only the thousands change: 2026 + 3000 = 5026']);
+    expect(countUpSteps(347, 437, plain)).toEqual(['34 tens and 9 tens are 43 tens, so 347 + 90 = 437']);
+    expect(countUpSteps(2026, 6326, plain)).toEqual([
+      '2026 + 4000 = 6026',
+      '6026 + 300 = 6326',
+      '4000 + 300 = 4300',
+    ]);
+    expect(countUpSteps(2026, 5030, plain)).toEqual([
+      '2026 + 3000 = 5026',
+      '5026 + 4 = 5030',
+      '3000 + 4 = 3004',
+    ]);
+    expect(countUpSteps(2000, 5000, plain)).toEqual(['2000 + 3000 = 5000']);
+    expect(countUpSteps(66, 104, plain)).toEqual([
+      '66 + 4 = 70',
+      '70 + 30 = 100',
+      '100 + 4 = 104',
+      '4 + 30 + 4 = 38',
+    ]);
+  });
+
   it('always arrive', () => {
     fc.assert(
       fc.property(fc.nat(999_999), fc.nat(999_999), (x, y) => {

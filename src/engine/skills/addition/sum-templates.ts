@@ -109,7 +109,10 @@ export function missingAddend(spec: SumSpec): Template {
         answer: wholeAnswer(b, locale),
         expression: `${whole} - ${a}`,
         features: { ...sumFeatures(spec, a, b), unknownInside: true },
-        strategy: [`Count up${inTens ? ' by tens' : ''} from ${say(a)} to ${say(whole)}`, ...steps],
+        strategy:
+          direct || steps.length > 1
+            ? [`Count up${inTens ? ' by tens' : ''} from ${say(a)} to ${say(whole)}`, ...steps]
+            : steps,
         slips: tellingSlips(
           b,
           [
