@@ -1,7 +1,8 @@
 // Amounts with a part beyond the whole: decimals, money and fractions, one template for each from a shared drafting function.
 import type { DayKind } from '../numbers/day-number.js';
-import { decimalPlaces, floor, type Rational, rational, subtract } from '../numbers/rational.js';
+import { add, decimalPlaces, floor, type Rational, rational, subtract } from '../numbers/rational.js';
 import type { Template } from '../questions/draft.js';
+import type { Written } from '../questions/slips/fraction-operations.js';
 import type { Rng } from '../random/rng.js';
 import { type NumericTemplate, numericTemplate } from './sketch.js';
 
@@ -27,6 +28,18 @@ export function lastUnit(value: Rational, kind: DayKind): Rational {
   if (kind === 'money') return rational(1, 100);
   const places = decimalPlaces(value);
   return kind === 'decimal' && places !== null ? rational(1, 10 ** places) : rational(1, value.d);
+}
+
+/** An amount with `more` parts added to its own, as children write it: 2 over 1/3 is 3/3, and 5 over 1 1/4 is 1 6/4. */
+export function withParts(amount: Rational, more: number, bottom = amount.d): Written {
+  const part = partOf(amount);
+  return { whole: floor(amount), top: part.n * (bottom / part.d) + more, bottom };
+}
+
+/** One more in the last written place of the question's number, whose bottom number a fraction keeps: 6/8 for 5/8. */
+export function oneUnitMore(amount: Rational, asked: Rational, kind: DayKind): Rational | Written {
+  const more = add(amount, lastUnit(asked, kind));
+  return kind === 'fraction' && more.d > 1 ? withParts(amount, 1, asked.d) : more;
 }
 
 /** What "one" is beside a written amount: a cent where it is in cents ("60c"), a dollar or a one elsewhere. */

@@ -1,6 +1,6 @@
 // Whether a wrong number follows from what its sentence says of the child, wherever that can be worked out again.
 import { describe, expect, it } from 'vitest';
-import { misfits, questionsOf, SAMPLES, sizeOf } from '../../../test/support/told-slips.js';
+import { misfits, questionsOf, SAMPLES, sizeOf, SLIPS } from '../../../test/support/told-slips.js';
 import { parseDayNumber } from '../numbers/day-number.js';
 import { localeOf } from '../numbers/locale.js';
 import { questionsAbout } from '../questions/generate.js';
@@ -342,6 +342,30 @@ describe('what a wrong answer is said to tell', () => {
     const isWhole = (slip: string) => /^[$£]?\d+$/.test(slip);
     expect(misfits('exact.part-kept', (_, __, { text }) => !isWhole(text))).toEqual([]);
     expect(misfits('exact.part-dropped', (_, __, { text }) => isWhole(text))).toEqual([]);
+  });
+
+  it('keeps the bottom number of the fraction that a whole number or one part is added to', () => {
+    const bottomOf = (text: string) => /\d\/(\d+)/.exec(text)?.[1];
+    const topOf = (text: string) => Number(/(\d+)\/\d/.exec(text)?.[1]);
+    const isKept = ({ text, answer }: Question, _: number, slip: Slip) =>
+      /\d\/\d/.test(`${text} ${answer.text}`) && /\d\/\d/.test(slip.text)
+        ? bottomOf(slip.text) === bottomOf(text)
+        : null;
+    expect(misfits('exact.whole-to-top', isKept)).toEqual([]);
+    expect(misfits('exact.whole-to-top', (_, __, { text }) => topOf(text) > 0)).toEqual([]);
+    // Off by one in a whole is off by one in a fact too; then the part stays as it is.
+    const bare = SLIPS.filter(
+      ({ skill, slip }) =>
+        /^(?:add\.make-whole|sub\.part-from-whole|place\.halfway\.parts)$/.test(skill.id) &&
+        slip.misconception === 'fact.one-out' &&
+        slip.text.includes('/'),
+    );
+    expect(bare.length).toBeGreaterThan(20);
+    expect(
+      bare
+        .filter(({ question, slip }) => bottomOf(slip.text) !== bottomOf(question.text))
+        .map(({ question, slip }) => `${question.text} [${slip.text}]`),
+    ).toEqual([]);
   });
 
   it('does at the last digit only what has a point', () => {

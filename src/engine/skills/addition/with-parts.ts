@@ -1,6 +1,6 @@
 // Adding whole numbers to decimals, mixed numbers and money, and making them up to a whole.
 import { add, compare, equals, floor, rational, subtract } from '../../numbers/rational.js';
-import { lastUnit, partOf, partTemplates } from '../parts.js';
+import { lastUnit, oneUnitMore, partOf, partTemplates, withParts } from '../parts.js';
 import type { Skill } from '../skill.js';
 
 const wholeToPart = partTemplates(
@@ -34,7 +34,11 @@ const wholeToPart = partTemplates(
             : form === 'money' && whole === 0
               ? 'money.unit-ignored'
               : 'exact.point-ignored',
-          value.d === 1 ? null : add(value, rational(k * unit.n, unit.d)),
+          value.d === 1
+            ? null
+            : form === 'fraction'
+              ? withParts(value, k)
+              : add(value, rational(k * unit.n, unit.d)),
         ],
         ['operation.swapped', compare(value, rational(k)) >= 0 ? subtract(value, rational(k)) : null],
         ['exact.part-dropped', whole === 0 ? null : rational(whole + k)],
@@ -77,7 +81,7 @@ const makeWhole = partTemplates('make-whole', ({ value, form, text, expr, rng, t
       ['exact.part-kept', value.n > value.d ? add(rational(target - floor(value)), partOf(value)) : null],
       // With a part of one unit (1 1/3 up to 5) this is also one unit too many, but leaving it out is what happens.
       ['exact.part-dropped', value.n > value.d ? rational(target - floor(value)) : null],
-      ['fact.one-out', equals(partOf(value), lastUnit(value, form)) ? null : add(gap, lastUnit(value, form))],
+      ['fact.one-out', equals(partOf(value), lastUnit(value, form)) ? null : oneUnitMore(gap, value, form)],
     ],
     uses: `finds what makes ${text} up to ${t(target)}`,
   };

@@ -1,6 +1,6 @@
 // Where decimals, mixed numbers and amounts of money lie among the whole numbers.
 import { add, compare, equals, floor, multiply, rational } from '../../numbers/rational.js';
-import { lastUnit, partOf, partTemplates } from '../parts.js';
+import { lastUnit, oneUnitMore, partOf, partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 
 const neighbours = partTemplates('neighbour', ({ value, form, text, expr, rng, t, locale }) => {
@@ -135,7 +135,10 @@ const halfwayOfParts = partTemplates(
         ['halfway.gap', half],
         ['halfway.end', add(high, half)],
         // One unit beyond a middle that is one unit from the ends is an end itself, which nobody gives for the middle.
-        ['fact.one-out', equals(half, unit) ? null : add(middle, unit)],
+        [
+          'fact.one-out',
+          equals(half, unit) ? null : form === 'money' ? add(middle, unit) : oneUnitMore(middle, value, form),
+        ],
       ],
       uses: `finds the middle between ${text} and ${t(high)}`,
     };

@@ -1,7 +1,7 @@
 // Taking whole numbers from decimals, mixed numbers and money, and taking those from a whole.
-import { add, equals, floor, type Rational, rational, subtract } from '../../numbers/rational.js';
+import { add, equals, floor, rational, subtract } from '../../numbers/rational.js';
 import { smallestCoin } from '../measuring/quantity.js';
-import { lastUnit, partOf, partTemplates } from '../parts.js';
+import { lastUnit, oneUnitMore, partOf, partTemplates, withParts } from '../parts.js';
 import type { Skill } from '../skill.js';
 
 const wholeFromPart = partTemplates(
@@ -38,7 +38,14 @@ const wholeFromPart = partTemplates(
       slips: [
         [
           form === 'fraction' ? 'exact.whole-to-top' : 'exact.point-ignored',
-          value.d === 1 || (form === 'fraction' && partOf(value).n < k) ? null : pointIgnored(value, k, unit),
+          value.d === 1
+            ? null
+            : form !== 'fraction'
+              ? subtract(value, rational(k * unit.n, unit.d))
+              : // Nobody leaves a fraction of no parts.
+                partOf(value).n > k
+                ? withParts(value, -k)
+                : null,
         ],
         ['operation.swapped', add(value, rational(k))],
         ['exact.part-dropped', whole === k ? null : rational(whole - k)],
@@ -48,10 +55,6 @@ const wholeFromPart = partTemplates(
   },
   { from: 1, wholeMoney: true },
 );
-
-function pointIgnored(value: Rational, k: number, unit: Rational): Rational {
-  return subtract(value, rational(k * unit.n, unit.d));
-}
 
 const partFromWhole = partTemplates(
   'from-whole',
@@ -86,7 +89,7 @@ const partFromWhole = partTemplates(
         ['exact.part-dropped', floor(value) > 0 ? rational(afterWhole) : null],
         [
           'fact.one-out',
-          equals(partOf(value), lastUnit(value, form)) ? null : add(left, lastUnit(value, form)),
+          equals(partOf(value), lastUnit(value, form)) ? null : oneUnitMore(left, value, form),
         ],
       ],
       uses: `takes ${text} from ${t(from)}`,
