@@ -1,10 +1,32 @@
 // Squares, cubes and square roots.
-import { multiply } from '../../numbers/rational.js';
-import { numericTemplate, wholeWithin } from '../sketch.js';
+import { decimalPlaces, floor, multiply, rational } from '../../numbers/rational.js';
+import { partOf } from '../parts.js';
+import { numericTemplate, type Subject, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
 function carriesTimes(n: number, digit: number): number {
   return [...String(n)].filter((d, i, all) => i > 0 && Number(d) * digit >= 10 && all.length > 1).length;
+}
+
+/** Steps for a square: a fraction by its two numbers, tenths by their count, everything else part by part. */
+function squareSteps(x: Subject): string[] {
+  const answer = multiply(x.value, x.value);
+  const whole = `${x.text} × ${x.text} = ${x.t(answer)}`;
+  const tenths = (10 * x.n) / x.d;
+  if (x.n < x.d && x.form === 'fraction')
+    return [`${x.n} × ${x.n} = ${x.n * x.n}`, `${x.d} × ${x.d} = ${x.d * x.d}`, whole];
+  if (x.n < x.d)
+    return [`${tenths} × ${tenths} = ${tenths * tenths}`, `Tenths times tenths are hundredths, so ${whole}`];
+  const isFact = x.d === 1 && x.n > 5 && x.n < 10;
+  const big = x.d > 1 ? floor(x.value) : isFact ? 5 : x.n - (x.n % 10);
+  const small = x.d > 1 ? partOf(x.value) : rational(x.n - big);
+  if (big === 0 || small.n === 0) return [whole];
+  const [first, second] = [multiply(x.value, rational(big)), multiply(x.value, small)];
+  return [
+    isFact ? `5 × ${x.text} = ${x.t(first)}` : `${x.text} × ${x.t(big)} = ${x.t(first)}`,
+    isFact ? `${x.t(small)} × ${x.text} = ${x.t(second)}` : `${x.text} × ${x.t(small)} = ${x.t(second)}`,
+    `${x.t(first)} + ${x.t(second)} = ${x.t(answer)}`,
+  ];
 }
 
 /** The skills on squares, cubes and square roots. */
@@ -26,8 +48,11 @@ export const SQUARE_SKILLS: readonly Skill[] = [
           form === 'whole'
             ? value.n >= 2 && value.n <= 99
             : form === 'decimal'
-              ? value.d === 10 && value.n < 100
-              : value.d <= 12 && value.n <= 24,
+              ? decimalPlaces(value) === 1 && value.n < 10 * value.d
+              : // Of mixed numbers those with a half go well in the head.
+                value.n < value.d
+                ? value.d <= 12
+                : value.d === 2 && value.n < 20,
         make: (x) => {
           const answer = multiply(x.value, x.value);
           const tens = x.n - (x.n % 10);
@@ -52,22 +77,14 @@ export const SQUARE_SKILLS: readonly Skill[] = [
                       ? 0.7
                       : 0,
             },
-            strategy:
-              x.d === 1 && x.n > 5 && x.n < 10
-                ? [
-                    `5 × ${x.n} = ${5 * x.n}`,
-                    `${x.n - 5} × ${x.n} = ${(x.n - 5) * x.n}`,
-                    `${5 * x.n} + ${(x.n - 5) * x.n} = ${x.n * x.n}`,
-                  ]
-                : x.d > 1 || tens === 0 || ones === 0
-                  ? [`${x.text} × ${x.text} = ${x.t(answer)}`]
-                  : [
-                      `${x.n} × ${tens} = ${x.t(x.n * tens)}`,
-                      `${x.n} × ${ones} = ${x.t(x.n * ones)}`,
-                      `${x.t(x.n * tens)} + ${x.t(x.n * ones)} = ${x.t(x.n * x.n)}`,
-                    ],
+            strategy: squareSteps(x),
             slips: [
-              ['times.square-doubles', multiply(x.value, { n: 2, d: 1 })],
+              [
+                'times.square-doubles',
+                x.form === 'fraction' && x.d > 2
+                  ? { top: 2 * x.n, bottom: x.d }
+                  : multiply(x.value, rational(2)),
+              ],
               ['times.cross-forgotten', x.d === 1 && tens > 0 && ones > 0 ? tens * tens + ones * ones : null],
               ['times.neighbour', x.d === 1 ? x.n * (x.n - 1) : null],
             ],
