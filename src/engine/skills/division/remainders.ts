@@ -1,7 +1,7 @@
 // Division with something left over: as a remainder, in stories, as a fraction.
 import { rational } from '../../numbers/rational.js';
 import { remainderAsTenths } from '../../questions/slips/quotients.js';
-import { DIGITS, friendlyPart } from './dividing-steps.js';
+import { DIGITS, friendlyParts, takenOff } from './dividing-steps.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { countables, storyName } from '../story.js';
@@ -108,10 +108,10 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
         suits: wholeWithin(101, 9999),
         make: (x) => {
           const k = x.pick(DIGITS.filter((d) => d > 2 && x.n % d !== 0));
-          const base = friendlyPart(x.n, k);
           const q = Math.floor(x.n / k);
           const r = x.n % k;
-          const rest = x.n - base;
+          const parts = friendlyParts(x.n, k);
+          const [base = 0] = parts;
           return {
             text: `What is the remainder of ${x.text} ÷ ${k}?`,
             value: r,
@@ -123,9 +123,9 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
               rule: k === 5,
             },
             strategy:
-              rest < k
+              parts.length === 1
                 ? [`${x.t(base / k)} × ${k} = ${x.t(base)}`, `${x.text} − ${x.t(base)} = ${r}`]
-                : [`${x.text} − ${x.t(base)} = ${rest}`, `${rest} − ${rest - r} = ${r}`],
+                : takenOff(x.n, parts, x.t),
             slips: [
               ['divide.quotient-for-remainder', q],
               ['divide.remainder-dropped', 0],
@@ -143,6 +143,8 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
         make: (x) => {
           const k = x.pick(([5, 6, 8, 10, 20] as const).filter((d) => x.n % d !== 0));
           const q = Math.floor(x.n / k);
+          // A table reaches the number at once only where it is known that far.
+          const parts = k % 10 === 0 ? [q * k] : friendlyParts(x.n, k);
           return {
             text: `A box holds ${k} eggs. How many boxes do ${x.text} eggs need?`,
             value: q + 1,
@@ -155,9 +157,9 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
               rule: k === 10,
             },
             strategy: [
-              `${q} × ${k} = ${x.t(q * k)}`,
-              `${x.text} − ${x.t(q * k)} = ${x.n % k}, so one more box`,
-              `${q} + 1 = ${q + 1}`,
+              ...parts.map((part) => `${x.t(part / k)} × ${k} = ${x.t(part)}`),
+              `${takenOff(x.n, parts, x.t).at(-1)}, so one more box`,
+              `${[...parts.map((part) => part / k), 1].join(' + ')} = ${q + 1}`,
             ],
             slips: [
               ['divide.story-rounds-down', q],
@@ -195,7 +197,8 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
           const r = x.n % k;
           const story = x.rng.chance(0.4) && x.n <= 40;
           const answer = rational(x.n, k);
-          const form = x.rng.chance(0.5) ? 'fraction' : 'whole';
+          // A pancake is cut into parts, not into tenths.
+          const form = x.rng.chance(0.5) || story ? 'fraction' : 'whole';
           return {
             text: story
               ? `${k} friends share ${x.text} pancakes equally. How many does each get?`
