@@ -1,52 +1,11 @@
 // First division: sharing, halving, dividing by one and by itself.
 import { add, divide, multiply, rational, toNumber } from '../../numbers/rational.js';
 import { divideDigits } from '../../questions/slips/quotients.js';
-import { numericTemplate, type Sketch, type Subject } from '../sketch.js';
+import { HALF, half, oddDigits } from './halving.js';
+import { numericTemplate } from '../sketch.js';
 import { writtenOne } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { countables, storyName } from '../story.js';
-
-const HALF = rational(1, 2);
-
-/**
- * Halving any quantity; whole numbers are split into an even number of tens (or hundreds) and the rest, others into wholes and
- * the part after them.
- */
-function half(x: Subject, features: Sketch['features']): Sketch {
-  const answer = multiply(x.value, HALF);
-  const step = 10 ** (String(x.n).length - 1);
-  const whole = Math.floor(x.n / x.d);
-  const big = x.d === 1 ? whole - (whole % (2 * step)) : whole;
-  const small = add(x.value, rational(-big));
-  const bigHalf = rational(big, 2);
-  const splits = big > 0 && small.n > 0;
-  return {
-    text: x.rng.chance(0.5) ? `Half of ${x.text}` : `${x.text} ÷ 2`,
-    value: answer,
-    expression: `${x.expr} / 2`,
-    features,
-    strategy: splits
-      ? [
-          `${x.t(big)} ÷ 2 = ${x.t(bigHalf)}`,
-          `${x.t(small)} ÷ 2 = ${x.t(multiply(small, HALF))}`,
-          `${x.t(bigHalf)} + ${x.t(multiply(small, HALF))} = ${x.t(answer)}`,
-        ]
-      : [`${x.t(answer)} + ${x.t(answer)} = ${x.text}`],
-    slips: [
-      ['divide.digits-alone', x.d === 1 ? divideDigits(x.n, 2) : null],
-      ['divide.as-minus', add(x.value, rational(-2))],
-      ['divide.as-times', multiply(x.value, rational(2))],
-      ['divide.one-part-only', splits ? add(bigHalf, small) : null],
-      ['divide.neighbour', x.n > 2 * x.d ? add(answer, rational(-1)) : null],
-    ],
-    uses: `halves ${x.text}`,
-  };
-}
-
-/** Digits before the last that are odd: each leaves ten to be halved with the next digit. */
-function oddDigits(n: number): number {
-  return [...String(n)].slice(0, -1).filter((digit) => Number(digit) % 2 === 1).length;
-}
 
 /** The skills on first division: sharing, halving, dividing by one and by itself. */
 export const SHARING_SKILLS: readonly Skill[] = [
@@ -83,7 +42,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
             features: { story: true, size: (sharers > 2 ? 1 : 0) + (x.n > 12 ? 1 : 0) },
             strategy: [
               `${Array.from({ length: sharers }, () => each).join(' + ')} = ${x.n}`,
-              `${x.n} ÷ ${sharers} = ${each}`,
+              `${x.n} is ${sharers} equal groups of ${each}`,
             ],
             slips: [
               ['divide.as-minus', x.n - sharers],
@@ -110,7 +69,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
             features: { size: (size === 3 ? 1 : 0) + (x.n > 12 ? 1 : 0), rule: size === 10 },
             strategy: [
               `${Array.from({ length: groups }, () => size).join(' + ')} = ${x.n}`,
-              `${x.n} ÷ ${size} = ${groups}`,
+              `${x.n} is ${groups} groups of ${size}`,
             ],
             slips: [
               ['divide.as-minus', x.n - size],
@@ -144,7 +103,7 @@ export const SHARING_SKILLS: readonly Skill[] = [
         kinds: ['whole'],
         free: (rng) => 2 * rng.int(1, 10),
         suits: (value) => value.d === 1 && value.n % 2 === 0 && value.n <= 20,
-        make: (x) => half(x, { size: x.n / 10, rule: x.n === 2 || x.n === 20 }),
+        make: (x) => half(x, { size: x.n / 10, rule: x.n === 2 || x.n === 20 }, false),
       }),
       numericTemplate({
         id: 'half-story',

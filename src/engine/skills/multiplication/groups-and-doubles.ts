@@ -1,56 +1,10 @@
 // First multiplication: equal groups, skip counts, doubles, and times zero and one.
-import { add, multiply, rational } from '../../numbers/rational.js';
-import type { Sketch, Subject } from '../sketch.js';
+import { add, rational } from '../../numbers/rational.js';
+import { carriesWhenDoubled, double } from './doubling.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import { writtenOne } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { storyName } from '../story.js';
-
-const TWO = rational(2);
-
-/** Doubling any quantity; wholes of two or more digits are split into tens and ones. */
-function double(x: Subject, features: Sketch['features']): Sketch {
-  const answer = multiply(x.value, TWO);
-  const asked = x.pick(['Double', '2 ×', 'plus'] as const);
-  const text =
-    asked === 'Double' ? `Double ${x.text}` : asked === '2 ×' ? `2 × ${x.text}` : `${x.text} + ${x.text}`;
-  const leading = x.d === 1 ? 10 ** (String(x.n).length - 1) : 1;
-  const big = x.d === 1 ? x.n - (x.n % leading) : Math.floor(x.n / x.d);
-  const small = add(x.value, rational(-big));
-  const splits = big > 0 && small.n > 0;
-  return {
-    text,
-    value: answer,
-    expression: `2 * ${x.expr}`,
-    features,
-    strategy: splits
-      ? [
-          `2 × ${x.t(big)} = ${x.t(2 * big)}`,
-          `2 × ${x.t(small)} = ${x.t(multiply(small, TWO))}`,
-          `${x.t(2 * big)} + ${x.t(multiply(small, TWO))} = ${x.t(answer)}`,
-        ]
-      : x.d === 1 && x.n > 5 && x.n < 10
-        ? [`5 + 5 = 10`, `${x.n - 5} + ${x.n - 5} = ${2 * x.n - 10}`, `10 + ${2 * x.n - 10} = ${2 * x.n}`]
-        : [`${x.text} + ${x.text} = ${x.t(answer)}`],
-    slips: [
-      ['times.adds-two', asked === 'plus' ? null : add(x.value, multiply(writtenOne(x.value, x.form), TWO))],
-      [
-        x.d > 1 ? 'decimals.whole-part-only' : leading === 10 ? 'times.tens-only' : 'times.largest-only',
-        splits ? add(rational(2 * big), small) : null,
-      ],
-      [
-        'times.carry-forgotten',
-        splits && x.d === 1 && small.n * 2 >= leading ? 2 * big + ((2 * small.n) % leading) : null,
-      ],
-      ['times.neighbour', splits ? null : multiply(x.value, rational(3))],
-    ],
-    uses: `doubles ${x.text}`,
-  };
-}
-
-function carriesWhenDoubled(n: number): number {
-  return [...String(n)].slice(1).filter((digit) => Number(digit) >= 5).length;
-}
 
 /** The skills on first multiplication: equal groups, skip counts, doubles, and times zero and one. */
 export const GROUP_SKILLS: readonly Skill[] = [
@@ -143,12 +97,16 @@ export const GROUP_SKILLS: readonly Skill[] = [
         free: (rng) => rng.int(2, 20),
         suits: wholeWithin(1, 20),
         make: (x) =>
-          double(x, {
-            tie: true,
-            size: x.n <= 5 ? 0 : x.n <= 10 ? 1 : 2,
-            rule: x.n === 10 || x.n === 1,
-            carries: x.n > 10 ? carriesWhenDoubled(x.n) : 0,
-          }),
+          double(
+            x,
+            {
+              tie: true,
+              size: x.n <= 5 ? 0 : x.n <= 10 ? 1 : 2,
+              rule: x.n === 10 || x.n === 1,
+              carries: x.n > 10 ? carriesWhenDoubled(x.n) : 0,
+            },
+            false,
+          ),
       }),
       numericTemplate({
         id: 'half-inside',
@@ -279,7 +237,9 @@ export const GROUP_SKILLS: readonly Skill[] = [
             expression: after ? `${x.expr} * ${by}` : `${by} * ${x.expr}`,
             // A rule that holds for every number alike: easier still than a table fact with a rule.
             features: { rule: true, adjust: (by === 1 ? -0.8 : -0.3) + (after ? 0 : 0.1) },
-            strategy: [by === 0 ? `No groups of ${x.text} make 0` : `One group of ${x.text} is ${x.text}`],
+            strategy: [
+              by === 0 ? `No groups of ${x.text} make ${x.t(0)}` : `One group of ${x.text} is ${x.text}`,
+            ],
             slips:
               by === 0
                 ? [['times.zero-keeps', x.value]]
