@@ -234,9 +234,10 @@ describe('what a proof-reader would mark', () => {
 
   it("asks for no number that stands on the day's board", () => {
     const isGiven = ({ text, answer }: Question) =>
-      text.includes('written in digits') ||
-      (/^In \d+\.\d/.test(text) && text.startsWith(`In ${answer.text},`));
-    const given = ABOUT_DAYS.filter(({ question }) => isGiven(question));
+      text.includes('written in digits') || (/^In \d/.test(text) && text.startsWith(`In ${answer.text},`));
+    const worth = QUESTIONS.filter(({ question }) => /^In \d.*worth\?$/.test(question.text));
+    expect(new Set(worth.map(({ question }) => question.answer.kind)).size).toBe(2);
+    const given = [...ABOUT_DAYS, ...worth].filter(({ question }) => isGiven(question));
     expect(FREE.some(({ question }) => question.text.includes('written in digits'))).toBe(true);
     expect(given.map(({ question }) => question.text)).toEqual([]);
   });
@@ -260,6 +261,15 @@ describe('what a proof-reader would mark', () => {
     });
     expect([...new Set(beyond.map(({ skill, question }) => `${skill.title}: ${question.text}`))]).toEqual([]);
     expect(SKILLS.filter((skill) => rangeOf(skill.title) !== null).length).toBeGreaterThan(12);
+  });
+
+  it('has an "or" before the last of the things to choose from', () => {
+    const lists = QUESTIONS.filter(({ question }) => /^Which of these [^:]*: .*\?$/.test(question.text));
+    // Group marks are commas too.
+    expect(lists.some(({ question }) => /\d,\d{3}/.test(question.text))).toBe(true);
+    expect(
+      lists.filter(({ question }) => !/ or [^,]/.test(question.text)).map(({ question }) => question.text),
+    ).toEqual([]);
   });
 
   it('offers no name that fits as well as the right one', () => {

@@ -1,6 +1,7 @@
 // Whether the steps of a question lead to its answer in the way that they promise.
 import { describe, expect, it } from 'vitest';
 import { questionsOf, SAMPLES } from '../../../test/support/told-slips.js';
+import { strategyFigure } from '../figures/strategy.js';
 import { parseDayNumber } from '../numbers/day-number.js';
 import { localeOf } from '../numbers/locale.js';
 import { questionsAbout } from '../questions/generate.js';
@@ -39,6 +40,71 @@ describe('a strategy leads to the answer:', () => {
     expect(astray.map(({ text, strategy }) => `${text} ${strategy.join('; ')}`)).toEqual([]);
   });
 
+  it('says that a pair makes a ten only where it makes no more', () => {
+    const pairs = [...SAMPLES.map(({ question }) => question), ...questionsOf('add.three', 100)].flatMap(
+      ({ strategy }) =>
+        strategy.flatMap((step) => {
+          const [, how, a, b] =
+            /^Look for a pair (that makes|whose ones make) a ten: (\d+) and (\d+)$/.exec(step) ?? [];
+          return how === undefined ? [] : [{ step, isTen: how === 'that makes', sum: Number(a) + Number(b) }];
+        }),
+    );
+    expect(new Set(pairs.map(({ isTen }) => isTen)).size).toBe(2);
+    const astray = pairs.filter(({ isTen, sum }) => isTen !== (sum === 10) || sum % 10 !== 0);
+    expect(astray.map(({ step }) => step)).toEqual([]);
+  });
+
+  it('rounds two numbers that differ', () => {
+    const sums = questionsOf('add.estimate', 500).map(({ expression, text }) => ({ expression, text }));
+    expect(sums.length).toBeGreaterThan(300);
+    expect(sums.filter(({ text }) => /is (\S+) \+ \1 if/.test(text)).map(({ text }) => text)).toEqual([]);
+  });
+
+  it('takes off only multiples that a child knows from a table', () => {
+    const asked = questionsOf('div.remainder.large', 200).filter(({ text }) => text.includes('÷'));
+    expect(asked.length).toBeGreaterThan(50);
+    const unknown = asked.filter(({ text, strategy }) => {
+      const divisor = Number(/÷ (\d)/.exec(text)?.[1]);
+      const taken = strategy.flatMap((step) =>
+        [...step.matchAll(/− (\d+)/g)].map(([, part]) => Number(part)),
+      );
+      return taken.some((part) => !/^\d0*$/.test(String(part / divisor)));
+    });
+    expect(unknown.map(({ text, strategy }) => `${text} ${strategy.join('; ')}`)).toEqual([]);
+  });
+
+  it('works out the square of a fraction or a decimal', () => {
+    const squares = SAMPLES.filter(
+      ({ skill, question }) => skill.id === 'mult.squares' && /^\S*[./]/.test(question.text),
+    );
+    expect(squares.length).toBeGreaterThan(3);
+    expect(
+      squares.filter(({ question }) => question.strategy.length < 2).map(({ question }) => question.text),
+    ).toEqual([]);
+  });
+
+  it('shares pancakes in parts and says money in money', () => {
+    const shared = questionsOf('div.exact-share', 100).filter(({ text }) => text.includes('pancakes'));
+    expect(shared.length).toBeGreaterThan(10);
+    expect(shared.filter(({ answer }) => answer.kind !== 'fraction').map(({ text }) => text)).toEqual([]);
+    const none = SAMPLES.filter(({ question }) => /^No groups/.test(question.strategy[0] ?? ''));
+    const inMoney = none.filter(({ question }) => question.answer.kind === 'money');
+    expect(inMoney.length).toBeGreaterThan(0);
+    expect(
+      none.filter(({ question: { strategy, answer } }) => !strategy[0]?.endsWith(` make ${answer.text}`)),
+    ).toEqual([]);
+  });
+
+  it('draws the side of an enlarged drawing as often as it fits', () => {
+    const twos = questionsOf('ratio.scale', 400).filter(({ expression }) => / \/ 2$/.test(expression ?? ''));
+    const parts = twos.map((question) => {
+      const figure = strategyFigure(question);
+      return figure?.kind === 'bar-model' ? figure.parts : [];
+    });
+    expect(parts.length).toBeGreaterThan(3);
+    for (const part of parts) expect(new Set(part)).toEqual(new Set(['2']));
+  });
+
   it('takes the second step of a story from where the first one landed', () => {
     const stories = questionsOf('add.two-step', 200);
     expect(stories.length).toBeGreaterThan(100);
@@ -69,6 +135,17 @@ describe('a strategy leads to the answer:', () => {
     );
     expect(early.length).toBeGreaterThan(500);
     const ahead = early.filter(({ question }) => question.strategy.some((step) => step.includes('×')));
+    expect([...new Set(ahead.map(({ skill, question }) => `${skill.id}: ${question.text}`))]).toEqual([]);
+  });
+
+  it('shows no × or ÷ to classes that have not met them', () => {
+    const early = SAMPLES.filter(
+      ({ skill }) => skill.year < 2 && (skill.strand === 'multiplication' || skill.strand === 'division'),
+    );
+    expect(early.length).toBeGreaterThan(300);
+    const ahead = early.filter(({ question }) =>
+      [question.text, ...question.strategy].some((line) => /[×÷]/.test(line)),
+    );
     expect([...new Set(ahead.map(({ skill, question }) => `${skill.id}: ${question.text}`))]).toEqual([]);
   });
 

@@ -37,7 +37,7 @@ function hundreds(take: boolean) {
           ],
           locale,
         ),
-        usesNumber: `${take ? 'takes' : 'adds'} hundreds ${take ? 'from' : 'to'} ${n}`,
+        usesNumber: `${take ? 'takes' : 'adds'} ${change} ${take ? 'from' : 'to'} ${n}`,
       };
     },
   });

@@ -96,11 +96,20 @@ function unroundNumber(unit: number, rng: Rng): number {
   return unit * rng.int(1, 9) + (unit / 10) * rng.int(1, 9) + (unit > 10 ? rng.int(1, 9) : 0);
 }
 
+/** Equal numbers would be rounded once and doubled: another one to add to a. */
+function unlike(a: number, unit: number, rng: Rng): number {
+  for (;;) {
+    const b = unroundNumber(unit, rng);
+    if (b !== a) return b;
+  }
+}
+
 const estimate = templateOf<readonly [a: number, b: number, unit: number]>({
   id: 'estimate',
   free: (rng) => {
     const unit = rng.pick([10, 100]);
-    return [unroundNumber(unit, rng), unroundNumber(unit, rng), unit];
+    const a = unroundNumber(unit, rng);
+    return [a, unlike(a, unit, rng), unit];
   },
   on: onWhole(11, 999_000, (n, rng) => {
     const units = [10, 100, 1000, 10_000, 100_000].filter(
@@ -108,7 +117,7 @@ const estimate = templateOf<readonly [a: number, b: number, unit: number]>({
     );
     if (units.length === 0) return null;
     const unit = rng.pick(units);
-    return [n, unroundNumber(unit, rng), unit];
+    return [n, unlike(n, unit, rng), unit];
   }),
   draft: ([a, b, unit], { locale }) => {
     const say = (n: number) => formatWhole(n, locale);

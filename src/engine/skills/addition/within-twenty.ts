@@ -148,7 +148,7 @@ const nearDouble = templateOf<readonly [a: number, b: number]>({
 });
 
 const pairOfTen = (first: number, second: number): string[] => [
-  `Look for a pair that makes a ten: ${first} and ${second}`,
+  `Look for a pair ${first + second === 10 ? 'that makes' : 'whose ones make'} a ten: ${first} and ${second}`,
   `${first} + ${second} = ${first + second}`,
 ];
 

@@ -1,6 +1,7 @@
 // Multiples, and what two numbers have in common.
 import { gcd, lcm } from '../../numbers/rational.js';
 import { factorsOf, pairLine } from './factorization.js';
+import { inSentence } from '../offered.js';
 import { numericTemplate, wholeWithin } from '../sketch.js';
 import type { Skill } from '../skill.js';
 
@@ -91,10 +92,10 @@ export const MULTIPLE_SKILLS: readonly Skill[] = [
           if (right.length !== 1) return null;
           const answer = right[0] as number;
           return {
-            text: `Which of these is a multiple of ${of}: ${near
-              .map((k) => x.t(k))
-              .join(', ')
-              .replace(/, ([^,]*)$/, ' or $1')}?`,
+            text: `Which of these is a multiple of ${of}: ${inSentence(
+              near.map((k) => x.t(k)),
+              'or',
+            )}?`,
             value: answer,
             expression: `${of} * ${answer / of}`,
             features: {

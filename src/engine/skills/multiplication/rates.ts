@@ -92,7 +92,8 @@ const enlarge = templateOf<readonly [side: number, factor: number, ask: 'side' |
     expression: ask === 'side' ? `${side} * ${factor}` : `${side * factor} / ${side}`,
     features: { size: Math.min(2, (side * factor) / 40), unknownInside: ask === 'factor' },
     strategy: [
-      ask === 'side' ? `${side} × ${factor} = ${side * factor}` : `${side * factor} ÷ ${side} = ${factor}`,
+      // How many times the side fits is asked, so the side is what the steps repeat.
+      ask === 'side' ? `${side} × ${factor} = ${side * factor}` : `${factor} × ${side} = ${side * factor}`,
     ],
     slips:
       ask === 'side'

@@ -59,10 +59,14 @@ function withBlocks(n: number): { figure?: FigureSpec } {
   return figure ? { figure } : {};
 }
 
-/** Places whose digit is not 0 and appears only once, so that "the digit 3" means one digit. */
+/**
+ * Places whose digit is not 0 and appears only once, so that "the digit 3" means one digit; none where that digit is worth
+ * the number itself, as in 300.
+ */
 function tellingPlaces(n: number): number[] {
   const digits = String(n);
   return placeParts(n)
+    .filter((part) => part !== n)
     .map((part) => 10 ** (String(part).length - 1))
     .filter((place) => digits.split(String(Math.floor(n / place) % 10)).length === 2);
 }
