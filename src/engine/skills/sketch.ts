@@ -1,4 +1,5 @@
 // From a short sketch of a question around one number to a full template: free and on the day's number alike.
+import type { WrittenDecimal } from '../questions/slips/decimal-operations.js';
 import type { Written } from '../questions/slips/fraction-operations.js';
 import type { FigureSpec } from '../figures/figure.js';
 import type { DayKind } from '../numbers/day-number.js';
@@ -6,7 +7,7 @@ import type { Locale } from '../numbers/locale.js';
 import type { Rational } from '../numbers/rational.js';
 import { partName } from '../numbers/words.js';
 import { amountAnswer, amountExpression, amountText, exact } from '../questions/amount.js';
-import { choiceAnswer, writtenAnswer } from '../questions/answer.js';
+import { choiceAnswer, decimalAnswer, writtenAnswer } from '../questions/answer.js';
 import type { Features } from '../questions/difficulty.js';
 import type { Draft, DraftSlip, Template, TemplateContext } from '../questions/draft.js';
 import type { MisconceptionId } from '../questions/misconceptions.js';
@@ -16,11 +17,11 @@ import type { Rng } from '../random/rng.js';
 /**
  * A wrong value, or a wrong choice as text, and the misconception behind it; null values are left out. The value is
  * written in the answer's form unless `as` says how children write it: 11.1. A fraction given by
- * top and bottom is written with just these: 4/6.
+ * top and bottom is written with just these: 4/6; a decimal given with its places with just so many: 8.10.
  */
 export type SketchSlip = readonly [
   misconception: MisconceptionId,
-  wrong: Rational | Written | number | string | null,
+  wrong: Rational | Written | WrittenDecimal | number | string | null,
   as?: DayKind,
 ];
 
@@ -119,11 +120,12 @@ function answerOf(value: Rational | number | string, form: DayKind, locale: Loca
 }
 
 function wrongAnswerOf(
-  wrong: Rational | Written | number | string,
+  wrong: Rational | Written | WrittenDecimal | number | string,
   as: DayKind,
   locale: Locale,
 ): Answer | null {
   if (typeof wrong === 'object' && 'top' in wrong) return writtenAnswer(wrong);
+  if (typeof wrong === 'object' && 'places' in wrong) return decimalAnswer(wrong.value, locale, wrong.places);
   const answer = answerOf(wrong, as, locale);
   // Nobody who is asked for a whole number arrives at 12 499 79/80.
   return as === 'whole' && answer?.kind === 'fraction' ? null : answer;

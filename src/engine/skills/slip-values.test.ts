@@ -119,6 +119,58 @@ describe('a wrong answer follows from its sentence:', () => {
     ).toEqual([]);
   });
 
+  it('a whole number times top and bottom is written as it comes, and so are the parts that are left', () => {
+    const whole = (text: string) =>
+      /^(\d+) × (\d+)\/(\d+)$/.exec(text)?.slice(1) ??
+      /^(\d+) (?:friends|children) share (\d+)\/(\d+) /.exec(text)?.slice(1);
+    const turned = (text: string) => /^(\d+)\/(\d+) [×÷] (\d+)$/.exec(text)?.slice(1);
+    const factors = (text: string) => {
+      const [top, bottom, times] = turned(text) ?? [];
+      return (whole(text) ?? [times, top, bottom]).map(Number);
+    };
+    expect(
+      misfits('fractions.multiplies-both', ({ text }, _, slip) => {
+        const [times = 0, top = 0, bottom = 0] = factors(text);
+        return Number.isNaN(times) ? null : slip.text === `${times * top}/${times * bottom}`;
+      }),
+    ).toEqual([]);
+    const onLine = (text: string) =>
+      /there are (\d+) equal steps\. Which fraction is at step (\d+)/.exec(text)?.slice(1).map(Number);
+    expect(
+      misfits('fractions.marks-counted', ({ text }, _, slip) => {
+        const [steps = 0, at = 0] = onLine(text) ?? [];
+        return slip.text === `${at}/${steps + 1}`;
+      }),
+    ).toEqual([]);
+    expect(
+      misfits('fractions.part-left', ({ text }, _, slip) => {
+        const [steps = 0, at = 0] = onLine(text) ?? [];
+        return steps === 0 ? null : slip.text === `${steps - at}/${steps}`;
+      }),
+    ).toEqual([]);
+    expect(
+      misfits('data.other-event', ({ text }, _, slip) => {
+        const [, one, other] = /^A bag has (\d+) \S+ counters? and (\d+) \S+ ones?\./.exec(text) ?? [];
+        const all = Number(one) + Number(other);
+        return slip.text.includes('/') && all > 0 ? slip.text.endsWith(`/${all}`) : null;
+      }),
+    ).toEqual([]);
+  });
+
+  it('the parts before and after a point worked apart keep every digit', () => {
+    const sums = ['dec.add', 'dec.double'].flatMap((id) =>
+      questionsOf(id, 200).flatMap(({ text, slips }) => {
+        const [, a, b, c, d] = (/^(\d+)\.(\d+) \+ (\d+)\.(\d+)$/.exec(text) ?? []).map(Number);
+        const slip = slips.find(({ misconception }) => misconception === 'decimals.parts-apart');
+        if (slip === undefined || a === undefined || b === undefined || c === undefined || d === undefined)
+          return [];
+        return [{ text, wrong: slip.text, apart: `${a + c}.${b + d}` }];
+      }),
+    );
+    expect(sums.some(({ wrong }) => wrong.endsWith('0'))).toBe(true);
+    expect(sums.filter(({ wrong, apart }) => wrong !== apart)).toEqual([]);
+  });
+
   it('last digits mislead only where they differ', () => {
     expect(
       misfits('compare.last-digit', (question, wrong) => {

@@ -12,11 +12,16 @@ import {
   smallestPlace,
 } from '../../questions/slips/column-addition.js';
 import { columnSubtract } from '../../questions/slips/column-subtraction.js';
-import { appendZero, rightAligned, withoutPoint } from '../../questions/slips/decimal-operations.js';
+import {
+  appendZero,
+  rightAligned,
+  withoutPoint,
+  type WrittenDecimal,
+} from '../../questions/slips/decimal-operations.js';
 import { tableNeighbours } from '../../questions/slips/products.js';
 import type { Fact } from './fact.js';
 
-type Wrong = readonly [misconception: MisconceptionId, value: number | Rational | null];
+type Wrong = readonly [misconception: MisconceptionId, value: number | Rational | WrittenDecimal | null];
 
 /** Most slips that one fact keeps. */
 const MOST = 4;
@@ -30,13 +35,19 @@ export function factSlips(fact: Fact, result: Rational, locale: Locale): DraftSl
   const slips: DraftSlip[] = [];
   for (const [misconception, value] of wrong) {
     if (value === null) continue;
-    const amount = typeof value === 'number' ? rational(value) : value;
+    const { value: amount, places } = asWritten(value);
     const key = `${amount.n}/${amount.d}`;
     if (seen.has(key) || (amount.n < 0 && !canBeNegative)) continue;
     seen.add(key);
-    slips.push({ misconception, answer: decimalAnswer(amount, locale) });
+    slips.push({ misconception, answer: decimalAnswer(amount, locale, places) });
   }
   return slips.slice(0, MOST);
+}
+
+/** A wrong number with the places that a child gives it: as few as it needs where nothing else is said. */
+function asWritten(wrong: number | Rational | WrittenDecimal): WrittenDecimal {
+  if (typeof wrong === 'number') return { value: rational(wrong), places: 0 };
+  return 'places' in wrong ? wrong : { value: wrong, places: 0 };
 }
 
 function resultSlips(fact: Fact, result: Rational): readonly Wrong[] {

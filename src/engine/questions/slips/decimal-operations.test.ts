@@ -15,13 +15,29 @@ describe('wrong decimal methods', () => {
   it('reproduces the worked examples', () => {
     // Seen as quoted by another text: 2.5 × 10 written 2.50; 4.7 − 0.24 answered 0.23, from 47 − 24.
     expect(appendZero(rational(25, 10))).toEqual(rational(250, 100));
-    expect(rightAligned(rational(47, 10), -1, rational(24, 100))).toEqual(rational(23, 100));
-    expect(addPartsApart(rational(36, 10), rational(7, 10))).toEqual(rational(313, 100));
-    expect(multiplyPartsApart(rational(36, 10), 4)).toEqual(rational(1224, 100));
-    expect(multiplyPartsApart(rational(36, 10), 2)).toEqual(rational(612, 100));
+    expect(rightAligned(rational(47, 10), -1, rational(24, 100))).toEqual({
+      value: rational(23, 100),
+      places: 2,
+    });
+    expect(addPartsApart(rational(36, 10), rational(7, 10))).toEqual({
+      value: rational(313, 100),
+      places: 2,
+    });
+    expect(multiplyPartsApart(rational(36, 10), 4)).toEqual({ value: rational(1224, 100), places: 2 });
+    expect(multiplyPartsApart(rational(36, 10), 2)).toEqual({ value: rational(612, 100), places: 2 });
     expect(tenTimesWholePart(rational(36, 10))).toEqual(rational(306, 10));
     expect(withoutPoint(rational(144, 10))).toBe(144);
     expect(withoutPoint(rational(14))).toBeNull();
+  });
+
+  it('keeps the zeros at the end that a child writes', () => {
+    const nineTen = { value: rational(91, 10), places: 2 };
+    expect(addPartsApart(rational(59, 10), rational(41, 10))).toEqual(nineTen);
+    expect(multiplyPartsApart(rational(455, 100), 2)).toEqual({ value: rational(811, 100), places: 3 });
+    expect(rightAligned(rational(3108, 100), 1, rational(2, 10))).toEqual({
+      value: rational(311, 10),
+      places: 2,
+    });
   });
 
   it('appends a zero rightly only to whole numbers', () => {
@@ -41,7 +57,7 @@ describe('wrong decimal methods', () => {
     fc.assert(
       fc.property(tenths, tenths, (a, b) => {
         const [x, y] = [rational(a, 10), rational(b, 10)];
-        const right = equals(addPartsApart(x, y) ?? rational(-1), add(x, y));
+        const right = equals(addPartsApart(x, y)?.value ?? rational(-1), add(x, y));
         return right === (a % 10) + (b % 10) < 10;
       }),
     );

@@ -94,7 +94,7 @@ function chanceFraction(
             },
           ]
         : []),
-      { misconception: 'data.other-event', answer: fractionAnswer(rational(rest, all), locale) },
+      { misconception: 'data.other-event', answer: writtenAnswer({ top: rest, bottom: all }) },
       { misconception: 'data.half-or-half', answer: fractionAnswer(rational(1, 2), locale) },
     ],
     ...(what === 'spinner' && all <= 12

@@ -4,7 +4,7 @@ import { capital } from '../../figures/words.js';
 import { formatWhole } from '../../numbers/format.js';
 import type { Locale } from '../../numbers/locale.js';
 import { gcd, rational } from '../../numbers/rational.js';
-import { fractionAnswer, wholeAnswer } from '../../questions/answer.js';
+import { fractionAnswer, wholeAnswer, writtenAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import type { Rng } from '../../random/rng.js';
 import { unitIn } from '../measuring/quantity.js';
@@ -270,7 +270,7 @@ const pieShare = templateOf<Pie>({
           misconception: 'pie.slices-alike',
           answer: fractionAnswer(rational(1, shown.parts.length), locale),
         },
-        { misconception: 'fractions.part-left', answer: fractionAnswer(rational(all - part, all), locale) },
+        { misconception: 'fractions.part-left', answer: writtenAnswer({ top: all - part, bottom: all }) },
       ],
       figure: slices(shown),
     };

@@ -5,6 +5,7 @@ import { divideDigits } from '../../questions/slips/quotients.js';
 import { drawDecimal, placesOf } from './draw-decimal.js';
 import { numericTemplate, type Sketch, type Subject } from '../sketch.js';
 import type { Skill } from '../skill.js';
+import { itemFor } from '../money/things.js';
 import { storyName } from '../story.js';
 
 const HALF = rational(1, 2);
@@ -123,7 +124,12 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
                   ]
                 : [`${x.t(answer)} + ${x.t(answer)} = ${x.text}`],
             slips: [
-              ['divide.digits-alone', alone === null ? null : rational(alone, 10 ** placesOf(x.value))],
+              [
+                'divide.digits-alone',
+                alone === null
+                  ? null
+                  : { value: rational(alone, 10 ** placesOf(x.value)), places: placesOf(x.value) },
+              ],
               ['decimals.point-forgotten', withoutPoint(answer)],
               ['divide.as-times', multiply(x.value, rational(2))],
               ['divide.one-part-only', whole > 0 ? add(wholeHalf, rest) : null],
@@ -168,6 +174,7 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
         make: (x) => {
           const k = x.rng.int(3, 8);
           const cents = x.d > 1;
+          const [one, many] = itemFor((x.n * 100) / x.d, x.rng);
           return {
             ...lots(x, k, {
               carries: cents ? carriesPast(x, k) : 0,
@@ -177,7 +184,7 @@ export const DECIMAL_PRODUCT_SKILLS: readonly Skill[] = [
               adjust: cents ? 0 : -0.8,
             }),
             text: x.pick([
-              `One ice cream costs ${x.text}. What do ${k} ice creams cost?`,
+              `One ${one} costs ${x.text}. What do ${k} ${many} cost?`,
               `${storyName(x.rng)} saves ${x.text} a week. How much is that in ${k} weeks?`,
               `${k} × ${x.text}`,
             ]),

@@ -1,5 +1,6 @@
 // Reading decimals: wholes, tenths, hundredths, and steps from them.
 import { add, compare, floor, multiply, rational, subtract } from '../../numbers/rational.js';
+import { addPartsApart } from '../../questions/slips/decimal-operations.js';
 import { drawDecimal, placesOf } from './draw-decimal.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
@@ -59,7 +60,10 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
                     ? multiply(rest, rational(10 ** placesOf(x.value)))
                     : null,
               ],
-              ['decimals.hundredths-as-tenths', ask === 1 ? multiply(rest, TENTH) : null],
+              [
+                placesOf(rest) === 1 ? 'decimals.hundredths-as-tenths' : 'decimals.place-missed',
+                ask === 1 ? multiply(rest, TENTH) : null,
+              ],
               ['missing.adds-all', ask === 2 ? add(x.value, rest) : null],
               ['decimals.rounds-up-always', ask === 1 ? null : whole + 1],
             ],
@@ -82,14 +86,13 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
             expression: `${x.expr} * ${scale}`,
             features: { size: scale === 100 ? 1 : 0, adjust: x.n < x.d ? -0.8 : 0.3 },
             strategy: [
-              ...(x.n > x.d ? [`${floor(x.value)} = ${floor(x.value) * scale}/${scale}`] : []),
-              `${x.text} = ${count}/${scale}`,
+              ...(x.n > x.d ? [`${floor(x.value)} = ${x.t(floor(x.value) * scale, 'whole')}/${scale}`] : []),
+              `${x.text} = ${x.t(count, 'whole')}/${scale}`,
             ],
             slips: [
               ['fractions.whole-ignored', x.n > x.d ? count % scale : null],
               ['fractions.whole-as-one-part', x.n > x.d ? floor(x.value) + (count % scale) : null],
-              ['decimals.hundredths-as-tenths', count * 10],
-              ['decimals.hundredths-as-tenths', scale === 100 && count % 10 === 0 ? count / 10 : null],
+              [scale === 10 ? 'decimals.hundredths-as-tenths' : 'decimals.place-missed', count * 10],
               ['decimals.place-missed', x.n < x.d ? rational(count, 10) : null],
             ],
             uses: `counts the ${x.parts(scale)} in ${x.text}`,
@@ -176,8 +179,8 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
               ],
               [
                 'decimals.parts-apart',
-                crosses && up && placesOf(x.value) === 1
-                  ? add(rational(floor(x.value)), rational(10, 100))
+                crosses && up && x.form === 'decimal' && placesOf(x.value) === 1
+                  ? addPartsApart(x.value, unit)
                   : null,
               ],
             ],
@@ -205,12 +208,7 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
               `${x.text} + ${x.t(unit)} = ${x.t(answer)}`,
             ],
             slips: [
-              [
-                'decimals.parts-apart',
-                floor(answer) > floor(x.value)
-                  ? add(rational(floor(x.value)), rational(10 + ((answer.n * (10 / answer.d)) % 10), 100))
-                  : null,
-              ],
+              ['decimals.parts-apart', floor(answer) > floor(x.value) ? addPartsApart(x.value, unit) : null],
               ['pattern.adds-one', add(x.value, ONE)],
               ['fact.one-out', add(answer, TENTH)],
             ],

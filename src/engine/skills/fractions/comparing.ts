@@ -42,7 +42,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
               `${Math.max(x.n, other)} parts are more than ${Math.min(x.n, other)} of the same size`,
             ],
             slips: [['fractions.smaller-numbers-bigger', first ? rational(other, x.d) : x.value]],
-            uses: `compares ${x.text}`,
+            uses: `compares ${x.text} with ${other}/${x.d}`,
           };
         },
       }),
@@ -74,7 +74,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
               `So ${x.n}/${Math.min(x.d, d)} is more than ${x.n}/${Math.max(x.d, d)}`,
             ],
             slips: [['fractions.bigger-bottom-bigger', first ? other : x.value]],
-            uses: `compares ${x.text}`,
+            uses: `compares ${x.text} with ${x.n}/${d}`,
           };
         },
       }),

@@ -1,9 +1,14 @@
 // Dividing fractions.
 import { compare, divide, multiply, rational, subtract } from '../../numbers/rational.js';
+import { multiplyBoth, type Written } from '../../questions/slips/fraction-operations.js';
 import { numericTemplate } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { isProper, isSmallFraction, properFraction } from './draw-fraction.js';
-import { asImproper, asPrinted } from './mixed-steps.js';
+import { asImproper, asPrinted, over } from './mixed-steps.js';
+
+/** A product as children leave it: over the bottom as it came, or whole. */
+const productOver = (top: number, bottom: number): Written | number =>
+  top % bottom === 0 ? top / bottom : { top, bottom };
 
 /** The skills on dividing fractions: by a whole number, then by a fraction. */
 export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
@@ -44,18 +49,21 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
               ? [
                   ...asImproper(x),
                   `${x.t(x.n)} ÷ ${k} = ${x.t(x.n / k)}`,
-                  `${x.n}/${x.d} ÷ ${k} = ${x.n / k}/${x.d}`,
+                  `${over(x, x.n, x.d)} ÷ ${k} = ${over(x, x.n / k, x.d)}`,
                   ...asPrinted(x, x.n / k, x.d),
                 ]
               : [
                   ...asImproper(x),
                   `${x.d} × ${k} = ${x.d * k}`,
-                  `${x.n}/${x.d} ÷ ${k} = ${x.n}/${x.d * k}`,
+                  `${over(x, x.n, x.d)} ÷ ${k} = ${over(x, x.n, x.d * k)}`,
                   ...asPrinted(x, x.n, x.d * k),
                 ],
             slips: [
-              ['fractions.divides-wrong-way', multiply(x.value, rational(k))],
-              ['fractions.multiplies-both', x.value],
+              [
+                'fractions.divides-wrong-way',
+                x.n < x.d ? productOver(x.n * k, x.d) : multiply(x.value, rational(k)),
+              ],
+              ['fractions.multiplies-both', multiplyBoth({ top: x.n, bottom: x.d }, k)],
               ['fractions.whole-ignored', x.n > x.d ? divide(rational(x.n % x.d, x.d), rational(k)) : null],
               ['divide.as-minus', compare(x.value, rational(k)) > 0 ? subtract(x.value, rational(k)) : null],
             ],
@@ -99,7 +107,10 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
             },
             strategy: [`1 ÷ 1/${d} = ${d}`, `${x.text} × ${d} = ${x.t(answer, 'whole')}`],
             slips: [
-              ['fractions.divides-as-times', multiply(x.value, unit), 'fraction'],
+              [
+                'fractions.divides-as-times',
+                x.n < x.d || x.d === 1 ? productOver(x.n, x.d * d) : multiply(x.value, unit),
+              ],
               ['fractions.whole-ignored', x.n > x.d && x.d > 1 ? (x.n % x.d) * (d / x.d) : null],
               ['fractions.one-whole-only', d],
             ],
@@ -128,13 +139,16 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
             features: { unlike: true, extraSteps: (answer.d === 1 ? 0 : 1) + (x.n > x.d ? 1 : 0) },
             strategy: [
               ...asImproper(x),
-              ...(x.d === common ? [] : [`${x.n}/${x.d} = ${a}/${common}`]),
+              ...(x.d === common ? [] : [`${over(x, x.n, x.d)} = ${over(x, a, common)}`]),
               ...(other.d === common ? [] : [`${other.n}/${other.d} = ${b}/${common}`]),
-              `${a}/${common} ÷ ${b}/${common} = ${x.t(a)} ÷ ${b}`,
+              `${over(x, a, common)} ÷ ${b}/${common} = ${x.t(a)} ÷ ${b}`,
               `${x.t(a)} ÷ ${b} = ${x.t(answer)}`,
             ],
             slips: [
-              ['fractions.divides-as-times', multiply(x.value, other)],
+              [
+                'fractions.divides-as-times',
+                x.n < x.d ? productOver(x.n * other.n, x.d * other.d) : multiply(x.value, other),
+              ],
               ['divide.turned-round', divide(other, x.value)],
             ],
             uses: `divides ${x.text} by a fraction`,
@@ -162,7 +176,7 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
                 ? [`1 = ${x.d}/${x.d}`, ...(k > 1 ? [`${k} × ${x.d} = ${x.d * k}`] : [])]
                 : [`${whole} = ${whole * x.d}/${x.d}`, `${whole * x.d} ÷ ${x.n} = ${x.d * k}`],
             slips: [
-              ['fractions.divides-as-times', multiply(x.value, rational(whole)), 'fraction'],
+              ['fractions.divides-as-times', productOver(x.n * whole, x.d)],
               ['fractions.top-forgotten', whole * x.d],
               ['fractions.bottom-forgotten', k],
             ],

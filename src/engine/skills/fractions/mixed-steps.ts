@@ -2,15 +2,20 @@
 import { floor, lcm, type Rational, rational } from '../../numbers/rational.js';
 import type { Subject } from '../sketch.js';
 
+/** "14/3", and "1,249/25" where the country groups its digits so. */
+export function over(x: Subject, top: number, bottom: number): string {
+  return `${x.t(top, 'whole')}/${bottom}`;
+}
+
 /** "4 2/3 = 14/3", for steps that go on with tops and bottoms; none below one, where the fraction stands there already. */
 export function asImproper(x: Subject): string[] {
-  return x.n > x.d ? [`${x.text} = ${x.n}/${x.d}`] : [];
+  return x.n > x.d ? [`${x.text} = ${over(x, x.n, x.d)}`] : [];
 }
 
 /** "14/6 = 2 1/3", where steps end at `top`/`bottom`; none where that is how the value is printed. */
 export function asPrinted(x: Subject, top: number, bottom: number): string[] {
   const printed = x.t(rational(top, bottom));
-  return `${top}/${bottom}` === printed ? [] : [`${top}/${bottom} = ${printed}`];
+  return `${top}/${bottom}` === printed ? [] : [`${over(x, top, bottom)} = ${printed}`];
 }
 
 /** The wholes and the part of the subject: 12 and 5 of 12 5/6. */

@@ -4,7 +4,7 @@ import { multiplyBoth } from '../../questions/slips/fraction-operations.js';
 import { numericTemplate, type Subject } from '../sketch.js';
 import type { Skill } from '../skill.js';
 import { isSmallFraction, properFraction } from './draw-fraction.js';
-import { asImproper, asPrinted, timesSteps, wholesAndTop } from './mixed-steps.js';
+import { asImproper, asPrinted, over, timesSteps, wholesAndTop } from './mixed-steps.js';
 
 /** An even number of wholes is halved apart from its part; else every part is cut in two where the top is odd. */
 function halfSteps(x: Subject): string[] {
@@ -21,13 +21,13 @@ function halfSteps(x: Subject): string[] {
     ? [
         ...asImproper(x),
         `${x.t(x.n)} ÷ 2 = ${x.t(x.n / 2)}`,
-        `${x.n}/${x.d} ÷ 2 = ${x.n / 2}/${x.d}`,
+        `${over(x, x.n, x.d)} ÷ 2 = ${over(x, x.n / 2, x.d)}`,
         ...asPrinted(x, x.n / 2, x.d),
       ]
     : [
         ...asImproper(x),
-        `${x.n}/${x.d} = ${2 * x.n}/${2 * x.d}`,
-        `${2 * x.n}/${2 * x.d} ÷ 2 = ${x.n}/${2 * x.d}`,
+        `${over(x, x.n, x.d)} = ${over(x, 2 * x.n, 2 * x.d)}`,
+        `${over(x, 2 * x.n, 2 * x.d)} ÷ 2 = ${over(x, x.n, 2 * x.d)}`,
         ...asPrinted(x, x.n, 2 * x.d),
       ];
 }
@@ -73,9 +73,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
             slips: [
               [
                 isSum ? 'fractions.add-tops-bottoms' : 'fractions.two-on-both',
-                isSum || whole === 0
-                  ? { whole, ...multiplyBoth({ top: x.n - whole * x.d, bottom: x.d }, 2) }
-                  : null,
+                whole === 0 ? multiplyBoth({ top: x.n, bottom: x.d }, 2) : null,
               ],
               [
                 'exact.part-kept',
@@ -115,7 +113,10 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
             features: { extraSteps: x.n > x.d ? 1 : 0, adjust: x.n % 2 === 0 ? -0.6 : 0.2 },
             strategy: halfSteps(x),
             slips: [
-              ['fractions.divides-wrong-way', multiply(x.value, rational(2))],
+              [
+                'fractions.divides-wrong-way',
+                x.n < x.d ? { top: 2 * x.n, bottom: x.d } : multiply(x.value, rational(2)),
+              ],
               ['fractions.two-on-both', x.n < x.d ? multiplyBoth({ top: x.n, bottom: x.d }, 2) : null],
               // Half of 4 2/3 as 2 2/3.
               [
@@ -211,9 +212,9 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
             },
             strategy: [
               ...asImproper(x),
-              `${x.n} × ${other.n} = ${x.n * other.n}`,
+              `${x.t(x.n)} × ${other.n} = ${x.t(x.n * other.n)}`,
               `${x.d} × ${other.d} = ${x.d * other.d}`,
-              `${x.n}/${x.d} × ${other.n}/${other.d} = ${x.n * other.n}/${x.d * other.d}`,
+              `${over(x, x.n, x.d)} × ${other.n}/${other.d} = ${over(x, x.n * other.n, x.d * other.d)}`,
               ...asPrinted(x, x.n * other.n, x.d * other.d),
             ],
             slips: [

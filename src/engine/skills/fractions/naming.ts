@@ -132,7 +132,7 @@ export const NAMING_SKILLS: readonly Skill[] = [
                 ? [
                     // For 1 3/4 both are the printed 1 again, and repeating that is the likelier.
                     ['part.rest-given', whole],
-                    ['fractions.whole-as-one-part', rational(rest.n + whole, rest.d)],
+                    ['fractions.whole-as-one-part', { top: rest.n + whole, bottom: rest.d }],
                     ['fractions.whole-kept', x.value],
                   ]
                 : [

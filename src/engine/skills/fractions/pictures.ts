@@ -125,8 +125,8 @@ const onLine = templateOf<readonly [parts: number, at: number]>({
         : [`${at}/${parts} = ${formatMixed(rational(at, parts), locale)}`]),
     ],
     slips: [
-      { misconception: 'fractions.marks-counted', answer: fractionAnswer(rational(at, parts + 1), locale) },
-      { misconception: 'fractions.part-left', answer: fractionAnswer(rational(parts - at, parts), locale) },
+      { misconception: 'fractions.marks-counted', answer: writtenAnswer({ top: at, bottom: parts + 1 }) },
+      { misconception: 'fractions.part-left', answer: writtenAnswer({ top: parts - at, bottom: parts }) },
     ],
     figure: { kind: 'number-line', from: 0, to: 1, step: 1 / parts, labels: [0, 1], mark: at / parts },
   }),
@@ -188,7 +188,7 @@ const copies = templateOf<readonly [top: number, bottom: number, ask: 'count' | 
           slips: [
             {
               misconception: 'fractions.multiplies-both',
-              answer: fractionAnswer(rational(t, t * b), locale),
+              answer: writtenAnswer({ top: t, bottom: t * b }),
             },
             { misconception: 'fractions.parts-as-number', answer: wholeAnswer(t, locale) },
           ],

@@ -215,8 +215,8 @@ const shareOut = templateOf<readonly [bottom: number, people: number]>({
     ],
     slips: slipsOf(
       [
-        ['fractions.divides-wrong-way', rational(people, bottom)],
-        ['fractions.multiplies-both', rational(1, bottom)],
+        ['fractions.divides-wrong-way', { top: people, bottom }],
+        ['fractions.multiplies-both', { top: people, bottom: bottom * people }],
       ],
       locale,
     ),
@@ -234,7 +234,7 @@ const howManyFills = templateOf<readonly [amount: number, bottom: number]>({
     strategy: [`1 L fills ${bottom} cups`, `${amount} × ${bottom} = ${amount * bottom}`],
     slips: slipsOf(
       [
-        ['fractions.divides-as-times', rational(amount, bottom)],
+        ['fractions.divides-as-times', { top: amount, bottom }],
         ['times.neighbour', rational(amount * bottom + bottom)],
       ],
       locale,

@@ -1,10 +1,11 @@
 // Areas beyond one whole rectangle: joined rectangles, triangles, parallelograms, sides in parts.
 import { formatWhole } from '../../numbers/format.js';
 import { multiply, rational } from '../../numbers/rational.js';
-import { unitAnswer, wholeAnswer } from '../../questions/answer.js';
+import { unitAnswer, wholeAnswer, writtenAnswer } from '../../questions/answer.js';
+import type { Written } from '../../questions/slips/fraction-operations.js';
 import { unitSlips, wholeSlips } from '../../questions/slips/whole-slips.js';
 import type { Rng } from '../../random/rng.js';
-import { operand, quantity, quantityAnswer } from '../measuring/quantity.js';
+import { operand, quantity, quantityAnswer, withGap } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
 
@@ -71,11 +72,7 @@ const splitArea = templateOf<readonly [rows: number, columns: number]>({
       answer: wholeAnswer(rows * ones, locale),
       expression: `${rows} * ${columns} - ${rows} * ${tens}`,
       features: { unknownInside: true, drawn: true, size: (rows * ones) / 60 },
-      strategy: [
-        `${columns} is ${tens} and ${ones}`,
-        `${rows} × ${ones} = ${say(rows * ones)}`,
-        `${say(rows * tens)} + ${say(rows * ones)} = ${say(rows * columns)}`,
-      ],
+      strategy: [`${columns} is ${tens} and ${ones}`, `${rows} × ${ones} = ${say(rows * ones)}`],
       slips: wholeSlips(
         [
           ['times.tens-only', ones],
@@ -175,6 +172,10 @@ const partSides = templateOf<readonly [n: number, d: number, m: number, e: numbe
     const area = multiply(a, b);
     const say = (value: typeof a) => quantity(value, locale, 'fraction').text;
     const answer = (value: typeof a) => quantityAnswer(value, 'fraction', locale, 'm²');
+    const asWritten = (wrong: Written) => {
+      const bare = writtenAnswer(wrong);
+      return { ...bare, text: bare.text + withGap('m²') };
+    };
     return {
       text: `A ${whole ? 'strip' : 'rectangle'} is ${say(b)} m by ${say(a)} m. What is its area in m²?`,
       answer: answer(area),
@@ -184,14 +185,14 @@ const partSides = templateOf<readonly [n: number, d: number, m: number, e: numbe
         ? [`${say(a)} × ${m} = ${say(area)}`]
         : [
             `The unit square is cut into ${d} × ${e} = ${d * e} equal parts`,
-            `The rectangle covers ${n} × ${m} = ${n * m} of them`,
+            `The rectangle covers ${n} × ${m} = ${n * m} of them: ${n * m}/${d * e}`,
             ...(area.d < d * e ? [`${n * m}/${d * e} = ${say(area)}`] : []),
           ],
       slips: [
         { misconception: 'meas.sides-added', answer: answer(rational(n * e + m * d, d * e)) },
         {
           misconception: whole ? 'fractions.whole-added-to-top' : 'fractions.add-tops-bottoms',
-          answer: answer(whole ? rational(n + m, d) : rational(n + m, d + e)),
+          answer: asWritten({ top: n + m, bottom: whole ? d : d + e }),
         },
       ],
     };
