@@ -96,6 +96,18 @@ describe('alternative texts', () => {
     );
   });
 
+  it('are as wide as the notes of the country: all alike for American bills, wider as they rise elsewhere', () => {
+    const widths = (currency: 'USD' | 'AUD') =>
+      [5, 20, 100].map((note) => {
+        const { svg } = drawFigure({ kind: 'money', currency, coins: [], notes: [note] });
+        return Number(/<rect[^>]* width="([\d.]+)"/.exec(svg)?.[1]);
+      });
+    expect(new Set(widths('USD')).size).toBe(1);
+    const [least = 0, middle = 0, most = 0] = widths('AUD');
+    expect(least).toBeGreaterThan(0);
+    expect(least < middle && middle < most).toBe(true);
+  });
+
   // United States Mint, coin specifications; Reserve Bank of New Zealand, coin specifications by denomination.
   it.each([
     ['USD', { 1: 19.05, 5: 21.21, 10: 17.91, 25: 24.26 }],

@@ -17,7 +17,7 @@ const heldTogether = (sentence: string): string => sentence.replace(GAP, '\u00a0
 /** The finished question of a draft. Slips equal to the right answer, to an accepted form or to one another are dropped. */
 export function finishQuestion(skill: Skill, templateId: string, written: Draft, locale: Locale): Question {
   const draft = withUnitSigns(written, locale);
-  const accepts = [draft.answer.text, ...(draft.accepts ?? []).filter((form) => form !== draft.answer.text)];
+  const accepts = [...new Set([draft.answer.text, ...(draft.accepts ?? [])])];
   const slips: Slip[] = [];
   for (const { misconception, answer } of draft.slips) {
     const slip = { misconception, text: answer.text, value: answer.value };

@@ -115,6 +115,32 @@ describe('what a proof-reader would mark', () => {
     expect(marked(({ text }) => hasPluralAfterOne(text))).toEqual([]);
   });
 
+  it('has no plural after 1 in an answer either, right or wrong', () => {
+    const answers = QUESTIONS.flatMap(({ skill, question: { answer, accepts, slips } }) =>
+      [answer.text, ...accepts, ...slips.map(({ text }) => text)].map((text) => `${skill.id}: ${text}`),
+    );
+    expect(answers).toContain('meas.temperature: 1\u00a0degree');
+    expect([...new Set(answers.filter((text) => hasPluralAfterOne(text)))]).toEqual([]);
+  });
+
+  it('lists no accepted form twice', () => {
+    const twice = QUESTIONS.filter(({ question: { accepts } }) => new Set(accepts).size < accepts.length);
+    expect([
+      ...new Set(twice.map(({ question }) => `${question.text} ${question.accepts.join('/')}`)),
+    ]).toEqual([]);
+  });
+
+  it('measures and pays without signs of multiplying or dividing in classes that do not use them yet', () => {
+    const early = QUESTIONS.filter(
+      ({ skill }) => skill.year <= 1 && ['measures', 'money', 'time'].includes(skill.strand),
+    );
+    expect(early.some(({ skill }) => skill.id === 'meas.full')).toBe(true);
+    const signed = early.filter(({ question: { text, strategy } }) =>
+      /[×÷]/.test([text, ...strategy].join(' ')),
+    );
+    expect([...new Set(signed.map(({ skill, question }) => `${skill.id}: ${question.text}`))]).toEqual([]);
+  });
+
   it('has a and an before the right numbers and words', () => {
     expect(hasWrongArticle('A 8 cm side') && hasWrongArticle('an 7') && hasWrongArticle('a apple')).toBe(
       true,
@@ -215,7 +241,7 @@ describe('what a proof-reader would mark', () => {
 
   it('groups the digits of numbers from 10 000 on, and from 1,000 on where commas are used', () => {
     const bare = (text: string, from: number) =>
-      [...text.matchAll(/(?<![\d.,/:])\d{4,}(?![\d./:])/g)].some(([digits]) => Number(digits) >= from);
+      [...text.matchAll(/(?<![\d.,/:])\d{4,}(?![\d.:])/g)].some(([digits]) => Number(digits) >= from);
     const isYear = (where: string) => where.startsWith('place.roman');
     expect(
       marked(({ where, text }) => !isYear(where) && bare(text, /-(?:GB|US)$/.test(where) ? 1000 : 10_000)),

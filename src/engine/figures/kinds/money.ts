@@ -59,7 +59,8 @@ function coin(value: number, currency: Currency): Mark[] {
 }
 
 function note(value: number, currency: Currency): Mark[] {
-  const rank = Math.max(0, currency.notes.indexOf(value));
+  // All bills of the United States are of one size; elsewhere notes grow with what they are worth.
+  const rank = currency.code === 'USD' ? 3 : Math.max(0, currency.notes.indexOf(value));
   const width = 23 + rank * 1.2;
   const words = `${currency.symbol}${value}`;
   return [

@@ -51,6 +51,15 @@ const FULL = [
   ['a quarter', 4],
 ] as const;
 
+/** In doubles and halves, since the youngest neither multiply nor divide yet. */
+function fullSteps(part: number, d: 2 | 4, asksWhole: boolean): string[] {
+  const double = (n: number) => `${n} and ${n} are ${2 * n}`;
+  if (d === 2) return [asksWhole ? double(part) : `${double(part)}, so half is ${part}`];
+  return asksWhole
+    ? [`${double(part)}: half full`, `${double(2 * part)}: full`]
+    : [`${double(2 * part)}, so half is ${2 * part}`, `${double(part)}, so a quarter is ${part}`];
+}
+
 const partFull = templateOf<readonly [part: (typeof FULL)[number], whole: number, asksWhole: boolean]>({
   id: 'part-full',
   free: (rng) => {
@@ -69,7 +78,7 @@ const partFull = templateOf<readonly [part: (typeof FULL)[number], whole: number
       answer: wholeAnswer(asksWhole ? whole : part, locale),
       expression: asksWhole ? `${d} * ${part}` : `${whole} / ${d}`,
       features: { story: true, size: whole / 20, extraSteps: d === 4 ? 0.5 : 0, unknownInside: asksWhole },
-      strategy: [asksWhole ? `${d} × ${part} = ${whole}` : `${whole} ÷ ${d} = ${part}`],
+      strategy: fullSteps(part, d, asksWhole),
       slips: wholeSlips(
         [
           ['part.half-for-quarter', d === 4 ? (asksWhole ? 2 * part : whole / 2) : null],
@@ -83,20 +92,24 @@ const partFull = templateOf<readonly [part: (typeof FULL)[number], whole: number
   },
 });
 
+/** Things of which the shorter may well be half as long as the longer; the last two pairs suit any length. */
 const THINGS = [
   ['a book', 'a pen'],
+  ['a stick', 'a leaf'],
   ['a desk', 'a ruler'],
   ['a scarf', 'a belt'],
-  ['a stick', 'a leaf'],
 ] as const;
+/** No leaf or pen is much longer. */
+const SMALL_BLOCKS = 20;
+const thingsOf = (long: number) => (long > SMALL_BLOCKS ? THINGS.slice(2) : THINGS);
 
 const inBlocks = templateOf<readonly [things: (typeof THINGS)[number], long: number, short: number]>({
   id: 'blocks',
   free: (rng) => {
-    const short = rng.int(2, 9);
-    return [rng.pick(THINGS), short + rng.int(2, 8), short];
+    const short = rng.int(3, 9);
+    return [rng.pick(THINGS), short + rng.int(2, Math.min(8, short)), short];
   },
-  on: onWhole(5, 60, (n, rng) => [rng.pick(THINGS), n, rng.int(Math.max(2, Math.ceil(n / 3)), n - 2)]),
+  on: onWhole(5, 60, (n, rng) => [rng.pick(thingsOf(n)), n, rng.int(Math.ceil(n / 2), n - 2)]),
   draft: ([[a, b], long, short], { locale }) => ({
     text: `${a.replace('a', 'A')} is ${long} blocks long and ${b} ${short}. How many blocks longer is ${a.replace('a ', 'the ')}?`,
     answer: wholeAnswer(long - short, locale),

@@ -62,18 +62,19 @@ export const MILES = templateOf<readonly [groups: number, toKm: boolean]>({
   draft: ([groups, toKm], { locale }) => {
     const [from, to] = toKm ? [5, 8] : [8, 5];
     const [a, b] = toKm ? ['miles', 'km'] : ['km', 'miles'];
+    const answer = (count: number) => unitAnswer(count, count === 1 ? b.replace(/s$/, '') : b, locale);
     return {
       text: `5 miles are about 8 km. About how many ${b} are ${from * groups} ${a}?`,
-      answer: unitAnswer(to * groups, b, locale),
+      answer: answer(to * groups),
       expression: `${from * groups} / ${from} * ${to}`,
       features: { extraSteps: 1, size: Math.min(2, groups / 10) },
       strategy: [`${from * groups} ÷ ${from} = ${groups}`, `${groups} × ${to} = ${to * groups}`],
       slips: [
         {
           misconception: 'ratio.adds',
-          answer: unitAnswer(Math.abs(from * groups + to - from), b, locale),
+          answer: answer(Math.abs(from * groups + to - from)),
         },
-        { misconception: 'ratio.factor-given', answer: unitAnswer(groups, b, locale) },
+        { misconception: 'ratio.factor-given', answer: answer(groups) },
       ],
       usesNumber: `turns ${from * groups}\u00a0${a} into ${toKm ? `kilo${locale.spelling.metre}s` : b}`,
     };

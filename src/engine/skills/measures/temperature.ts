@@ -92,9 +92,10 @@ function temperatureRise(low: number, high: Quantity, context: TemplateContext):
   const lowValue = rational(low);
   const rise = subtract(high.value, lowValue);
   const lowText = shown(lowValue, locale);
+  const risen = (by: Rational) => quantityAnswer(by, 'decimal', locale, degreeWord(toNumber(by)));
   return {
     text: `It was ${lowText}\u00a0${locale.degrees} and now it is ${high.text}\u00a0${locale.degrees}. How many degrees warmer is it?`,
-    answer: quantityAnswer(rise, 'decimal', locale, 'degrees'),
+    answer: risen(rise),
     expression: `${high.expression} - ${operand(lowValue)}`,
     features: {
       size: sizeOf(toNumber(high.value)) * 0.5,
@@ -114,20 +115,15 @@ function temperatureRise(low: number, high: Quantity, context: TemplateContext):
       low < 0
         ? {
             misconception: 'meas.zero-not-crossed',
-            answer: quantityAnswer(
-              absolute(subtract(high.value, rational(-low))),
-              'decimal',
-              locale,
-              'degrees',
-            ),
+            answer: risen(absolute(subtract(high.value, rational(-low)))),
           }
         : {
             misconception: 'meas.added-not-taken',
-            answer: quantityAnswer(add(high.value, lowValue), 'decimal', locale, 'degrees'),
+            answer: risen(add(high.value, lowValue)),
           },
       {
         misconception: 'data.larger-given',
-        answer: quantityAnswer(high.value, 'decimal', locale, 'degrees'),
+        answer: risen(high.value),
       },
     ],
   };

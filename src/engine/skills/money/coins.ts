@@ -41,6 +41,7 @@ function runningTotals(values: readonly number[], start: number, locale: Locale)
 function countPieces(values: readonly number[], { locale }: TemplateContext): Draft {
   const sorted = [...values].sort((a, b) => b - a);
   const total = totalOf(sorted);
+  const isAlike = sorted.every((value) => value === sorted[0]);
   return {
     text: `How much is ${joined(sorted.map((value) => price(value, locale)))} altogether?`,
     answer: moneyAnswer(rational(total, 100), locale),
@@ -49,9 +50,9 @@ function countPieces(values: readonly number[], { locale }: TemplateContext): Dr
       size: Math.max(0, sorted.length - 2) * 0.6,
       drawn: true,
       unlike: new Set(sorted).size > 2,
-      ...(sorted.every((value) => value === sorted[0]) ? { adjust: -0.4 } : {}),
+      ...(isAlike ? { adjust: -0.4 } : {}),
     },
-    strategy: ['Start with the largest', ...runningTotals(sorted, 0, locale)],
+    strategy: [...(isAlike ? [] : ['Start with the one worth most']), ...runningTotals(sorted, 0, locale)],
     slips: [
       { misconception: 'money.coins-counted', answer: moneyAnswer(countedOneByOne(sorted), locale) },
       {
