@@ -63,4 +63,18 @@ describe('measures as drawn', () => {
     expect(drawn.every(isBoxlike)).toBe(true);
     expect(bare.some(isBoxlike)).toBe(false);
   });
+
+  it('are of a length that the things may well have', () => {
+    const strips = about('meas.tape', '99.9');
+    expect(strips.length).toBeGreaterThan(0);
+    const tiny = strips.filter(({ answer }) => Number(answer.text.split('\u00a0')[0]) < 3);
+    expect(tiny.map(({ text }) => text)).toEqual([]);
+    const pairs = [...questionsOf('meas.blocks', 100), ...about('meas.blocks', '55')];
+    const odd = pairs.filter(({ text }) => {
+      const [long = 0, short = 0] = offered(text);
+      return 2 * short < long;
+    });
+    expect(pairs.length).toBeGreaterThan(100);
+    expect(odd.map(({ text }) => text)).toEqual([]);
+  });
 });

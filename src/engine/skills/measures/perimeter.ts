@@ -22,6 +22,9 @@ const REGULAR = [
   { name: 'A regular hexagon', sides: 6, shape: 'hexagon' },
 ] as const;
 
+/** The largest side whose square children know. */
+const LARGEST_SQUARED = 12;
+
 function regularPerimeter(
   side: Quantity,
   kind: (typeof REGULAR)[number],
@@ -33,7 +36,11 @@ function regularPerimeter(
   return {
     text: `Each side of a ${kind.shape} is ${measured(side, unit, locale)}. What is its perimeter?`,
     answer: answer(around),
-    expression: `${kind.sides} * ${side.expression}`,
+    // Side by side: "4 * (1/4)" would be drawn as a quarter of 4.
+    expression:
+      side.style === 'fraction'
+        ? Array.from({ length: kind.sides }, () => side.expression).join(' + ')
+        : `${kind.sides} * ${side.expression}`,
     features: {
       size: productSize(side, quantity(kind.sides, locale)),
       carries: side.value.d === 1 && side.value.n > 10 && (side.value.n % 10) * kind.sides >= 10 ? 1 : 0,
@@ -44,7 +51,8 @@ function regularPerimeter(
     strategy: [`${kind.sides} × ${side.text} = ${shown(around, locale, side.style)}`],
     slips: [
       { misconception: 'meas.two-sides', answer: answer(multiply(side.value, rational(2))) },
-      ...(kind.sides === 4
+      // Larger squares and parts of a unit are too hard to work out for this to be a slip.
+      ...(kind.sides === 4 && side.value.d === 1 && side.value.n <= LARGEST_SQUARED
         ? [
             {
               misconception: 'meas.area-for-perimeter' as const,
@@ -159,7 +167,7 @@ export const PERIMETER_SKILLS: readonly Skill[] = [
           const unit = toNumber(side.value) > 80 || side.style === 'fraction' ? 'm' : 'cm';
           return using(
             regularPerimeter(side, kind, unit, context),
-            `draws a ${kind.shape} with sides of ${measured(side, unit, context.locale)}`,
+            `finds the perimeter of a ${kind.shape} with sides of ${measured(side, unit, context.locale)}`,
           );
         },
       },

@@ -54,6 +54,9 @@ function readRuler(from: number, to: number, { rng, locale }: TemplateContext): 
   };
 }
 
+/** Nothing shorter is held to a tape. */
+const SHORTEST_CM = 3;
+
 function tapeLength(from: Quantity, to: Quantity, { rng, locale }: TemplateContext): Draft {
   const object = rng.pick(['ribbon', 'stick', 'string', 'paper strip', 'straw']);
   const length = subtract(to.value, from.value);
@@ -230,9 +233,11 @@ export const SCALE_SKILLS: readonly Skill[] = [
           const from = quantityOn(day, locale, 2, 400, 1);
           if (from === null) return null;
           const whole = Math.floor(toNumber(from.value));
-          const end = rng.chance(0.5)
+          const near = rng.chance(0.5)
             ? whole + rng.int(3, 30)
             : (Math.floor(whole / 10) + rng.int(1, 4)) * 10;
+          // No stick is a millimetre long.
+          const end = near - toNumber(from.value) < SHORTEST_CM ? near + 10 : near;
           return using(
             tapeLength(from, quantity(end, locale), context),
             `measures from the ${day.text}\u00a0cm mark`,

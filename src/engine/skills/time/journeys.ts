@@ -170,12 +170,12 @@ export const JOURNEY_SKILLS: readonly Skill[] = [
           if (minutes === null) return null;
           const { rng } = context;
           const start = rng.int(72, 200) * 5 + rng.int(0, 4);
-          return using(
-            rng.chance(0.5)
-              ? arrival(start, minutes, 0, 0, context)
-              : arrival(start, minutes, rng.int(5, 20), rng.int(10, 50), context),
-            `makes a trip of ${day.text} minutes`,
-          );
+          return rng.chance(0.5)
+            ? using(arrival(start, minutes, 0, 0, context), `makes a trip of ${day.text} minutes`)
+            : using(
+                arrival(start, minutes, rng.int(5, 20), rng.int(10, 50), context),
+                `first goes ${day.text} minutes`,
+              );
         },
       },
     ],
