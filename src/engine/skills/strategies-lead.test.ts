@@ -128,6 +128,26 @@ describe('a strategy leads to the answer:', () => {
     expect(astray.map(({ text, strategy }) => `${text} ${strategy.join('; ')}`)).toEqual([]);
   });
 
+  it('ends on no wrong number', () => {
+    const numbersOf = (step: string): string[] =>
+      step.match(/−?[$£]?\d+(?:[\u00a0,]\d{3})*(?:\.\d+)?(?: \d+\/\d+|\/\d+)?[cp¢%°]?/g) ?? [];
+    expect(numbersOf('22 − 20 = 2, $1.05 and 2 1/2')).toEqual(['22', '20', '2', '$1.05', '2 1/2']);
+    // What something is compared with may well be a wrong answer.
+    const compares = (step: string) => /^In order|[<>]| than /.test(step);
+    const astray = SAMPLES.filter(({ question: { answer, slips, strategy } }) => {
+      const step = strategy.at(-1) ?? '';
+      const last = numbersOf(step).at(-1) ?? '';
+      const wrong = slips.find(({ text }) => text === last);
+      if (wrong === undefined || wrong.text === answer.text || !step.endsWith(last) || compares(step))
+        return false;
+      // A sum with the gap filled in ends on what it makes; but not where just that is the mistake.
+      return !numbersOf(step).includes(answer.text) || wrong.misconception === 'equals.answer-next';
+    });
+    expect(
+      astray.map(({ skill, question }) => `${skill.id}: ${question.text} ${question.strategy.join('; ')}`),
+    ).toEqual([]);
+  });
+
   it('counts tens and hundreds with classes that do not multiply yet', () => {
     const early = SAMPLES.filter(
       ({ skill }) =>

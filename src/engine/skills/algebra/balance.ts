@@ -116,10 +116,7 @@ const balance = (
           c === b && left === '?'
             ? [`Both sides add ${say(b)}, so the other numbers are the same too: ${say(a)}`]
             : c === b
-              ? [
-                  `The same two numbers in the other order: ${say(b)} + ${say(a)} = ${say(a + b)}`,
-                  `${say(a)} + ${say(b)} = ${say(a + b)}`,
-                ]
+              ? [`The same two numbers in the other order: ${say(a)} + ${say(b)} = ${say(b)} + ${say(a)}`]
               : [
                   `${say(c)} is ${say(change)} ${c > a ? 'more' : 'less'} than ${say(a)}, so the other number is ${say(change)} ${c > a ? 'less' : 'more'} than ${say(b)}`,
                   `${say(b)} ${c > a ? '−' : '+'} ${say(change)} = ${say(answer)}`,
@@ -194,8 +191,7 @@ const takeBalance = templateOf<readonly [a: number, b: number, c: number]>({
       strategy: [
         `${c} is ${change} more than ${a}, so ${change} more must be taken away`,
         `${b} + ${change} = ${b + change}`,
-        `${a} − ${b} = ${a - b}`,
-        `${c} − ${b + change} = ${a - b}`,
+        `So ${a} − ${b} = ${c} − ${b + change}`,
       ],
       slips: wholeSlips(
         [

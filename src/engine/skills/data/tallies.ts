@@ -101,10 +101,16 @@ function tallyBundles(count: number, asksRest: boolean, { locale }: TemplateCont
     },
     strategy: [
       ...bundleSteps(bundles),
-      ...(rest > 0
-        ? [`${text} − ${formatWhole(bundles * 5, locale)} = ${rest}`]
-        : asksRest
-          ? ['No single mark is left over']
+      ...(asksRest
+        ? [
+            rest > 0
+              ? `${text} − ${formatWhole(bundles * 5, locale)} = ${rest}`
+              : 'No single mark is left over',
+          ]
+        : rest > 0
+          ? [
+              `${rest} more ${rest === 1 ? 'mark is' : 'marks are'} too few for another: ${bundles} full ${bundles === 1 ? 'bundle' : 'bundles'}`,
+            ]
           : []),
     ],
     slips: asksRest

@@ -72,7 +72,11 @@ const splitArea = templateOf<readonly [rows: number, columns: number]>({
       answer: wholeAnswer(rows * ones, locale),
       expression: `${rows} * ${columns} - ${rows} * ${tens}`,
       features: { unknownInside: true, drawn: true, size: (rows * ones) / 60 },
-      strategy: [`${columns} is ${tens} and ${ones}`, `${rows} × ${ones} = ${say(rows * ones)}`],
+      strategy: [
+        `${columns} is ${tens} and ${ones}`,
+        `${rows} × ${ones} = ${say(rows * ones)}`,
+        `So ${rows} × ${columns} = ${rows} × ${tens} + ${say(rows * ones)}`,
+      ],
       slips: wholeSlips(
         [
           ['times.tens-only', ones],
