@@ -465,6 +465,14 @@ describe('what a child seems to do', () => {
     }
   });
 
+  it('writes into a gap of a pattern no number that stands in it', () => {
+    const gaps = ['alg.step', 'alg.step.large']
+      .flatMap(slipsOf)
+      .filter(({ text }) => /is missing/.test(text));
+    expect(gaps.length).toBeGreaterThan(50);
+    for (const { text, wrong, numbers } of gaps) expect(numbers, text).not.toContain(wrong);
+  });
+
   it('makes one quarter turn too many or too few, and not three', () => {
     const turns = slipsOf('shape.turn').filter(({ text }) => /right angles/.test(text));
     expect(turns.length).toBeGreaterThan(5);

@@ -5,6 +5,7 @@ import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import type { Rng } from '../../random/rng.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
+import { unlessGiven } from './given.js';
 import { inSteps } from './phrases.js';
 
 /** Four terms with a constant step and one of them hidden. */
@@ -36,6 +37,7 @@ function stepsTemplate(
       const known = hidden === 0 ? 1 : hidden - 1;
       const neighbour = terms[known] ?? 0;
       const shown = terms.map((term, i) => (i === hidden ? '?' : say(term)));
+      const unlessShown = (wrong: number) => (hidden === 3 ? wrong : unlessGiven(wrong, ...terms));
       const seen = hidden <= 1 ? ([2, 3] as const) : ([0, 1] as const);
       const a = terms[seen[0]] ?? 0;
       const b = terms[seen[1]] ?? 0;
@@ -64,14 +66,16 @@ function stepsTemplate(
         slips: wholeSlips(
           [
             ['pattern.adds-one', hidden === 0 ? null : neighbour + Math.sign(step)],
-            ['pattern.wrong-way', hidden === 0 ? neighbour + step : neighbour - step],
-            ['pattern.step-missed', answer + step],
+            // In a gap nobody writes a number that stands in the pattern already.
+            ['pattern.wrong-way', hidden === 0 ? null : unlessShown(neighbour - step)],
+            ['pattern.step-missed', hidden === 0 ? answer - step : unlessShown(answer + step)],
             ['fact.one-out', answer + 1],
+            ['fact.one-out', hidden === 3 ? null : answer - 1],
           ],
           locale,
         ),
         ...(terms.every((term) => term <= 999) ? { figure: { kind: 'pattern' as const, items: shown } } : {}),
-        usesNumber: `continues a pattern ${start === day ? 'from' : 'through'} ${say(day)}`,
+        usesNumber: `${hidden === 3 ? 'continues' : 'fills a gap in'} a pattern ${start === day ? 'from' : terms[3] === day ? (up ? 'up to' : 'down to') : 'through'} ${say(day)}`,
       };
     },
   });

@@ -65,12 +65,21 @@ const stepInParts = partTemplates(
         `${t(at(hidden - 1))} ${sign} ${t(step)} = ${t(answer)}`,
       ],
       slips: [
-        ['pattern.wrong-way', down ? add(at(hidden - 1), step) : subtract(at(hidden - 1), step)],
-        ['pattern.adds-one', down ? null : add(at(hidden - 1), writtenOne(at(hidden - 1), form))],
+        // In a gap nobody writes a number that stands before it or after it already.
+        ['pattern.wrong-way', hidden === 2 ? null : down ? add(at(2), step) : subtract(at(2), step)],
+        [
+          'pattern.adds-one',
+          down
+            ? null
+            : unlessGiven(
+                add(at(hidden - 1), writtenOne(at(hidden - 1), form)),
+                ...(hidden === 2 ? [at(3)] : []),
+              ),
+        ],
         ['pattern.last-again', at(hidden - 1)],
         ['fact.one-out', add(answer, unit)],
       ],
-      uses: `continues a pattern from ${text}`,
+      uses: `${hidden === 3 ? 'continues' : 'fills a gap in'} a pattern from ${text}`,
     };
   },
   { wholeMoney: true },
