@@ -5,6 +5,7 @@ import { choiceAnswer } from '../../questions/answer.js';
 import type { Draft, TemplateContext } from '../../questions/draft.js';
 import { using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
+import { countOf } from '../story.js';
 import { COLOURS, spinner } from './spinners.js';
 
 const WORDS = ['impossible', 'unlikely', 'likely', 'certain'] as const;
@@ -94,7 +95,7 @@ export const CHANCE_WORD_SKILLS: readonly Skill[] = [
               : wanted + context.rng.pick([0, 1, 3, wanted * 2, wanted * 3]);
           return using(
             chanceWord(wanted, all < 2 * wanted ? all : Math.max(all, 3 * wanted), context),
-            `names a chance with ${day.text} wanted outcomes`,
+            `names a chance with ${countOf(wanted, 'wanted outcomes', day.text)}`,
           );
         },
       },

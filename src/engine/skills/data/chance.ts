@@ -221,7 +221,7 @@ export const CHANCE_SKILLS: readonly Skill[] = [
                 rng.pick(['spinner', 'bag']),
                 context,
               ),
-              `finds a chance with ${day.text} wanted outcomes`,
+              `finds a chance with ${countOf(wanted, 'wanted outcomes', day.text)}`,
             );
           const isAll = wanted > 60 || (wanted > 12 && rng.chance(0.3));
           const all = isAll ? wanted : 100;

@@ -128,7 +128,8 @@ const howFarMoved = templateOf<readonly [place: Place, change: number, upright: 
     features: { size: change / 6, adjust: -0.2 },
     strategy: [
       `Only the ${upright ? 'second' : 'first'} number changes`,
-      upright ? `${y + change} − ${y} = ${change}` : `${x + change} − ${x} = ${change}`,
+      // Counted up, as the point moves.
+      upright ? `${y} + ${change} = ${y + change}` : `${x} + ${change} = ${x + change}`,
     ],
     slips: wholeSlips(
       [

@@ -124,7 +124,7 @@ const rightAnglesIn = templateOf<Cornered>({
     strategy: [
       rightAngles === 0
         ? 'Hold the corner of a sheet against each corner: none fits, so 0'
-        : `Hold the corner of a sheet against each corner: it fits ${rightAngles}`,
+        : `Hold the corner of a sheet against each corner: it fits ${rightAngles} of them`,
     ],
     slips: wholeSlips(
       [

@@ -47,9 +47,15 @@ function turn(
       adjust: clockwise ? 0.2 : 0.5,
     },
     strategy: [
-      ...(text.includes('/') ? [`${text} is ${quarters} quarter turns`] : []),
+      ...(text.includes('/')
+        ? [
+            `${text} ${full > 0 ? 'are' : 'is'} ${quarters === 1 ? '1 quarter turn' : `${quarters} quarter turns`}`,
+          ]
+        : []),
       ...(full > 0
-        ? [`${quarters} = ${full} × 4 + ${rest}: every 4 quarter turns end facing ${wind(start)} again`]
+        ? [
+            `${quarters} = ${full} × 4${rest > 0 ? ` + ${rest}` : ''}: every 4 quarter turns end facing ${wind(start)} again`,
+          ]
         : []),
       rest === 0
         ? `No quarter turn is left: ${wind(end)}`
@@ -67,12 +73,20 @@ function turn(
 }
 
 function rightAngles(quarters: number, text: string, { locale }: TemplateContext): Draft {
+  const full = Math.floor(quarters / 4);
+  const rest = quarters % 4;
   return {
-    text: `How many right angles does ${text} make?`,
+    // "a full turn" makes them; "1 1/2 full turns" make them.
+    text: `How many right angles ${quarters > 4 ? 'do' : 'does'} ${text} make?`,
     answer: wholeAnswer(quarters, locale),
     expression: `4 * (${quarters} / 4)`,
     features: { size: quarters > 4 ? 0.7 : 0, drawn: true },
-    strategy: ['A quarter turn is one right angle, a full turn is four', `So that makes ${quarters}`],
+    strategy: [
+      'A quarter turn is one right angle, a full turn is four',
+      ...(full > 1 ? [`${full} × 4 = ${4 * full}`] : []),
+      ...(full > 0 && rest > 0 ? [`${4 * full} + ${rest} = ${quarters}`] : []),
+      ...(quarters <= 4 ? [`So that makes ${quarters}`] : []),
+    ],
     slips: [
       { misconception: 'shape.half-turn-quarter', answer: wholeAnswer(quarters + 1, locale) },
       // One quarter turn too few leaves nothing of a quarter turn, and nobody answers with no angle at all.
@@ -163,7 +177,7 @@ export const TURN_SKILLS: readonly Skill[] = [
           const { rng } = context;
           const quarters = wholeOn(day, 1, 40);
           if (quarters !== null) {
-            const text = quarters === 1 ? 'a quarter turn' : `${quarters} quarter turns`;
+            const text = quarters === 1 ? '1 quarter turn' : `${quarters} quarter turns`;
             return using(turn(quarters, text, rng.int(0, 3), rng.chance(0.7), context), `makes ${text}`);
           }
           const parts =
@@ -184,7 +198,7 @@ export const TURN_SKILLS: readonly Skill[] = [
           if (4 % day.value.d !== 0 || day.kind !== 'fraction') return null;
           const quarters = (day.value.n * 4) / day.value.d;
           if (quarters > 40) return null;
-          const text = quarters < 4 ? `${day.text} of a full turn` : `a turn of ${day.text} full turns`;
+          const text = quarters < 4 ? `${day.text} of a full turn` : `${day.text} full turns`;
           return using(rightAngles(quarters, text, context), `makes ${text}`);
         },
       },
