@@ -2,6 +2,7 @@
 import { formatWhole } from '../../numbers/format.js';
 import { wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
+import { inSentence } from '../offered.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
 
@@ -125,9 +126,8 @@ const turnProduct = templateOf<readonly [a: number, b: number]>({
       ],
       locale,
     ),
-    ...(a * b <= 90
-      ? { figure: { kind: 'array' as const, rows: Math.min(a, b), columns: Math.max(a, b) } }
-      : {}),
+    // The product on the left, as it is written; more than twelve rows would be too tall beside the words.
+    ...(a <= 12 && a * b <= 90 ? { figure: { kind: 'array' as const, rows: a, columns: b } } : {}),
     usesNumber: `turns a product with ${a} around`,
   }),
 });
@@ -197,9 +197,15 @@ const countPairs = templateOf<number>({
   draft: (total, { locale }) => ({
     text: `a and b are whole numbers above 0, and a + b = ${total}. How many different values can a have?`,
     answer: wholeAnswer(total - 1, locale),
-    expression: `${total} - 1`,
+    // Values from 1 to the last one are counted; a jump back along a line would show something else.
+    expression: `${total - 1} - 1 + 1`,
     features: { size: Math.min(2, total / 12), extraSteps: 1 },
-    strategy: [`a can be 1, 2, … up to ${total - 1}; then b is 1`, `That is ${total - 1} values`],
+    strategy: [
+      total - 1 <= 4
+        ? `a can be ${inSentence(['1', '2', '3', '4'].slice(0, total - 1), 'or')}`
+        : `a can be 1, 2, … up to ${total - 1}; when a is ${total - 1}, b is 1`,
+      `That is ${total - 1} values`,
+    ],
     slips: wholeSlips(
       [
         ['inequality.end-included', total],

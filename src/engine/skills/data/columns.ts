@@ -190,9 +190,11 @@ export const COLUMN_SKILLS: readonly Skill[] = [
           const first = wholeOn(day, 1, 200);
           if (first === null) return null;
           const high = Math.max(4, Math.min(60, first * 2));
+          // A column of less than a twentieth of the tallest cannot be seen.
+          const low = Math.max(2, Math.ceil(first / 20));
           const values = rng.chance(0.4)
-            ? [first, rng.int(2, high)]
-            : [first, rng.int(2, high), rng.int(2, high)];
+            ? [first, rng.int(low, high)]
+            : [first, rng.int(low, high), rng.int(low, high)];
           return using(
             total(values, rng.pick(CHOSEN), context),
             `adds ${countOf(day.value.n, 'answers', day.text)} to others`,
