@@ -13,6 +13,11 @@ export interface Sample {
   readonly question: Question;
 }
 
+/** A question about a number of the day, and the number as the board writes it. */
+export interface DaySample extends Sample {
+  readonly day: string;
+}
+
 /** "$" stands for the country's own sign, "," for its gap between groups of digits. */
 const WHOLE_DAYS = ['1', '8', '11', '24', '96', '100', '508', '1,234', '40,000', '999,999', '1,000,000'];
 const OTHER_DAYS = ['0.7', '12.06', '$0.85', '$1', '$12.35', '$100', '3/4', '1 1/2', '12 5/6', '345 1/2'];
@@ -28,7 +33,7 @@ export function freeSamples(seed: number): Sample[] {
 }
 
 /** Questions of every skill about each of the {@link DAYS} that it takes, in each classroom. */
-export function daySamples(seed: number): Sample[] {
+export function daySamples(seed: number): DaySample[] {
   return LOCALES.flatMap((id) => {
     const locale = localeOf(id);
     return DAYS.flatMap((input) => {
@@ -40,6 +45,7 @@ export function daySamples(seed: number): Sample[] {
           skill,
           locale: id,
           question,
+          day: day.value.text,
         })),
       );
     });

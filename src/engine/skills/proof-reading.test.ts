@@ -52,9 +52,11 @@ const NO_PLURAL = new Set([
 
 function hasPluralAfterOne(text: string): boolean {
   // "3 1/2 cups", "0.1 metres" and "$1 notes" are right; a lone 1 is not.
-  return [...text.matchAll(/(?<![\d.,/$£]|\d[\s\u00a0])1[\s\u00a0](?:more[\s\u00a0])?([a-z]{2,}s)\b/g)].some(
-    ([, word]) => !NO_PLURAL.has(word ?? ''),
-  );
+  return [
+    ...text.matchAll(
+      /(?<![\d.,/$£]|\d[\s\u00a0])1[\s\u00a0](?:(?:more|wanted|quarter(?= turn))[\s\u00a0])?([a-z]{2,}s)\b/g,
+    ),
+  ].some(([, word]) => !NO_PLURAL.has(word ?? ''));
 }
 
 function hasWrongArticle(text: string): boolean {
@@ -111,7 +113,7 @@ describe('what a proof-reader would mark', () => {
   });
 
   it('has no plural after 1', () => {
-    expect(hasPluralAfterOne('Cut 1 pieces') && hasPluralAfterOne('1 more degrees')).toBe(true);
+    expect(hasPluralAfterOne('Cut 1 pieces') && hasPluralAfterOne('1 quarter turns')).toBe(true);
     expect(marked(({ text }) => hasPluralAfterOne(text))).toEqual([]);
   });
 
@@ -314,6 +316,41 @@ describe('what a proof-reader would mark', () => {
     );
     expect(stories.length).toBeGreaterThan(400);
     expect(stories.filter(({ answer }) => Number(answer.value) < 1).map(({ text }) => text)).toEqual([]);
+  });
+
+  it("writes the day's number where it says how a question uses it", () => {
+    const isPart = (text: string, n: string) =>
+      new RegExp(`(?<![\\d.,/])${n.replace(/[.$]/g, '\\$&')}(?![\\d/]|[.,\u00a0]\\d)`).test(text);
+    expect(isPart('adds 1 answer', '1') && !isPart('adds 21 and 1/2', '1')).toBe(true);
+    const left = ABOUT_DAYS.filter(({ skill, day, question: { usesNumber } }) => {
+      const uses = usesNumber ?? '';
+      // Years are written without a gap, and a part of a dollar or a pound is asked in cents or pence.
+      const year = skill.id.startsWith('place.roman') ? day.replace(/[\u00a0,]/, '') : day;
+      const minor = skill.strand === 'money' && Number(day) < 1 ? String(Math.round(100 * Number(day))) : day;
+      return ![day, year, minor].some((n) => isPart(uses, n));
+    });
+    expect(left.map(({ skill, day, question }) => `${skill.id} ${day}: ${question.usesNumber}`)).toEqual([]);
+  });
+
+  it('draws every column high enough to see', () => {
+    const heights = QUESTIONS.flatMap(({ question: { figure, text } }) =>
+      figure?.kind === 'bar-chart' ? [{ text, values: figure.bars.map(({ value }) => value) }] : [],
+    );
+    expect(heights.some(({ values }) => Math.max(...values) > 60)).toBe(true);
+    const low = heights.filter(({ values }) => values.some((n) => n > 0 && 20 * n < Math.max(...values)));
+    expect(low.map(({ text }) => text)).toEqual([]);
+  });
+
+  it('draws the product on the left of an equals sign as it is written', () => {
+    const drawn = QUESTIONS.flatMap(({ question: { figure, text } }) => {
+      const [, rows, columns] = /^(\d+) × (\d+) = /.exec(text) ?? [];
+      return figure?.kind === 'array' && rows && columns ? [{ text, figure, rows, columns }] : [];
+    });
+    expect(drawn.length).toBeGreaterThan(20);
+    const turned = drawn.filter(
+      ({ figure, rows, columns }) => figure.rows !== Number(rows) || figure.columns !== Number(columns),
+    );
+    expect(turned.map(({ text }) => text)).toEqual([]);
   });
 
   it('gives every question at least one step', () => {

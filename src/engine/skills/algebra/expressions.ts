@@ -65,7 +65,7 @@ const write = templateOf<readonly [which: number, k: number, firstRight: boolean
       features: { fewChoices: true, extraSteps: which > 3 ? 1 : 0 },
       strategy: [`Read ${right(k)} aloud: ${words(k)}`],
       slips: [{ misconception: slip, answer: choiceAnswer(wrong(k)) }],
-      usesNumber: `writes ${k} beside a letter`,
+      usesNumber: `writes ${k} in an expression with a letter`,
     };
   },
 });

@@ -160,7 +160,7 @@ export const MEAN_SKILLS: readonly Skill[] = [
             missingForMean(known, target, base.style, context),
             isTarget
               ? `works back from a mean of ${day.text}`
-              : `finds the other ${base.style === 'money' ? 'amount' : 'number'} beside ${day.text} from their mean`,
+              : `finds the partner of ${day.text} from the mean of the two`,
           );
         },
       },
