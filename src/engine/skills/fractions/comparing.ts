@@ -40,6 +40,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
             },
             strategy: [
               `${Math.max(x.n, other)} parts are more than ${Math.min(x.n, other)} of the same size`,
+              `So ${first ? x.n : other}/${x.d} is ${askMore ? 'more' : 'less'} than ${first ? other : x.n}/${x.d}`,
             ],
             slips: [['fractions.smaller-numbers-bigger', first ? rational(other, x.d) : x.value]],
             uses: `compares ${x.text} with ${other}/${x.d}`,
@@ -71,7 +72,7 @@ export const COMPARING_SKILLS: readonly Skill[] = [
               `${x.parts(Math.min(x.d, d))} are bigger than ${x.parts(Math.max(x.d, d))}`.replace(/^./, (c) =>
                 c.toUpperCase(),
               ),
-              `So ${x.n}/${Math.min(x.d, d)} is more than ${x.n}/${Math.max(x.d, d)}`,
+              `So ${x.n}/${first ? x.d : d} is ${askMore ? 'more' : 'less'} than ${x.n}/${first ? d : x.d}`,
             ],
             slips: [['fractions.bigger-bottom-bigger', first ? other : x.value]],
             uses: `compares ${x.text} with ${x.n}/${d}`,

@@ -173,7 +173,7 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
             features: { extraSteps: x.n > 1 ? 1 : 0, size: x.d > 5 ? 0.5 : 0 },
             strategy:
               x.n === 1
-                ? [`1 = ${x.d}/${x.d}`, ...(k > 1 ? [`${k} × ${x.d} = ${x.d * k}`] : [])]
+                ? [`${x.d} × ${x.text} = 1`, ...(k > 1 ? [`${k} × ${x.d} = ${x.d * k}`] : [])]
                 : [`${whole} = ${whole * x.d}/${x.d}`, `${whole * x.d} ÷ ${x.n} = ${x.d * k}`],
             slips: [
               ['fractions.divides-as-times', productOver(x.n * whole, x.d)],

@@ -35,8 +35,12 @@ function withoutRare(minor: number, locale: Locale): string {
 
 /** What the amount is made of: "coins", "notes and coins" or "bills and coins". */
 function piecesFor(minor: number, locale: Locale): string {
-  const inCoins = locale.id === 'en-US' ? minor < 100 : minor < 500;
-  return inCoins ? 'coins' : `${noteWord(locale)} and coins`;
+  return minor < leastNote(locale) ? 'coins' : `${noteWord(locale)} and coins`;
+}
+
+/** The least note in cents or pence. */
+function leastNote(locale: Locale): number {
+  return 100 * Math.min(...locale.currency.notes);
 }
 
 function fewest(minor: number, { locale }: TemplateContext): Draft {
@@ -53,10 +57,16 @@ function fewest(minor: number, { locale }: TemplateContext): Draft {
     answer: wholeAnswer(best.length, locale),
     expression: counts.join(' + '),
     features: { size: Math.max(0, best.length - 2) * 0.7, adjust: best.length === 1 ? -1 : 0 },
-    strategy: [
-      'Take the largest that fits, again and again',
-      `${best.map((piece) => price(piece, locale)).join(' + ')} = ${price(minor, locale)}`,
-    ],
+    strategy:
+      best.length === 1
+        ? [
+            `There is a ${price(minor, locale)} ${minor < leastNote(locale) ? 'coin' : noteWord(locale).slice(0, -1)}`,
+          ]
+        : [
+            'Take the largest that fits, again and again',
+            `${best.map((piece) => price(piece, locale)).join(' + ')} = ${price(minor, locale)}`,
+            `That is ${best.length} in all`,
+          ],
     slips: [
       ...proposals.map((list) => ({
         misconception: 'money.small-pieces' as const,

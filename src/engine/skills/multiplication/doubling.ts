@@ -33,7 +33,7 @@ export function double(x: Subject, features: Sketch['features'], knowsTimes = tr
           doubled(small),
           `${x.t(2 * big)} + ${x.t(multiply(small, TWO))} = ${x.t(answer)}`,
         ]
-      : x.d === 1 && x.n > 5 && x.n < 10
+      : x.form === 'whole' && x.n > 5 && x.n < 10
         ? [`5 + 5 = 10`, `${x.n - 5} + ${x.n - 5} = ${2 * x.n - 10}`, `10 + ${2 * x.n - 10} = ${2 * x.n}`]
         : [`${x.text} + ${x.text} = ${x.t(answer)}`],
     slips: [
