@@ -98,7 +98,8 @@ function product(a: number, b: number, lines: readonly string[], steps: readonly
   const usual = columns > 10 ? 10 : 5;
   // Beside steps that go another way ("10 × 7 = 70, 70 − 7 = 63") a split at five would tell of a third.
   const isPlainFact =
-    lines.length === 0 || (steps.length > 0 && steps.every((step) => step.result === result));
+    lines.length === 0 ||
+    (steps.length > 0 && steps.every((step) => step.sign === '*' && step.result === result));
   const spec: FigureSpec =
     columns > 5 && isPlainFact
       ? { kind: 'array', rows, columns, splitAfterColumn: usual }

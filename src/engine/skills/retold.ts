@@ -163,4 +163,7 @@ export const agoStory: Teller = (text) => {
 
 /** "What is $17.20 to the nearest dollar?" */
 export const priceStory: Teller = (text) =>
-  text.replace(/^What is (\S+) to/, 'A game costs $1. What is that to');
+  text.replace(
+    /^What is (\S+) to/,
+    (_, amount: string) => `A ${/[cp¢]$/.test(amount) ? 'pencil' : 'game'} costs ${amount}. What is that to`,
+  );

@@ -68,7 +68,5 @@ function onPaper(writing: Mark): Mark[] {
 }
 
 function steps(count: number, forward: string, back: string): string {
-  const size = Math.abs(count);
-  const words = size === 0 ? 'none' : String(size);
-  return ` ${words} ${count < 0 ? back : forward}`;
+  return ` ${Math.abs(count)} ${count < 0 ? back : forward}`;
 }

@@ -90,6 +90,7 @@ const FACES: readonly string[] = [
 function aloneInWords(count: number, layout: 'dice' | 'row'): string {
   const face = layout === 'dice' ? FACES[count] : undefined;
   if (face !== undefined) return `Dots set out as on a die: ${face}.`;
+  if (count === 1) return 'A card with a dot on it and nothing else.';
   const way = layout === 'row' ? 'in a row' : 'in rows of three';
   return `Dots ${way}, one after the other: ${Array.from({ length: count }, () => 'dot').join(', ')}.`;
 }

@@ -1,7 +1,7 @@
 // A window of the hundred square: some rows and columns of it, one or more cells left blank.
 import type { FigureSpec } from '../figure.js';
 import { FINE_MM, line, LINE_MM, type Mark, rect, type Sketch, text } from '../svg.js';
-import { listOf } from '../words.js';
+import { countInWords, listOf } from '../words.js';
 
 const CELL_MM = 8;
 const LETTER_MM = 4;
@@ -28,6 +28,6 @@ export function drawHundredSquare(spec: Extract<FigureSpec, { kind: 'hundred-squ
   const told = blanks.length > 0 ? ` A question mark stands in ${listOf(blanks)}.` : '';
   return {
     marks,
-    alt: `Part of a hundred square, rows of ten one under the other, starting with ${from} at the top left.${told}`,
+    alt: `Part of a hundred square: ${countInWords(rows, 'row')} of ${columns} numbers, starting with ${from} at the top left.${told}`,
   };
 }

@@ -74,28 +74,28 @@ export const DECIMAL_MISCONCEPTIONS = {
     source: COMMON,
   },
   'percent.as-amount': {
-    does: 'uses the percent number as if it were the amount itself',
+    does: 'uses the number before the % sign as if it were the amount itself',
     help: 'Ask “15 out of every hundred of what?”.',
     source: COMMON,
   },
   'percent.divides-by-it': {
-    does: 'divides by the percent number',
-    help: 'Ten percent is a tenth, but twenty percent is a fifth: build it from 10%.',
+    does: 'divides by the number before the % sign',
+    help: 'Build it from 10%, which is a tenth; 20% is a fifth.',
     source: COMMON,
   },
   'percent.times-it': {
-    does: 'multiplies by the percent number',
+    does: 'multiplies by the number before the % sign',
     help: 'Say it as a part of the whole: 100% is all of it, 50% is half, 25% is a quarter.',
     source: COMMON,
   },
   'percent.times-in-whole': {
-    does: 'says how many times the part fits into the whole, not what percent it is',
+    does: 'says how many times the part fits into the whole, not what percentage it is',
     help: 'Go on from there: if it fits four times, it is a quarter, and a quarter of a hundred is 25.',
     source: COMMON,
   },
   'percent.step-forgotten': {
-    does: 'stops at an easy percent, such as 10%, and forgets the last step',
-    help: 'Write the easy percent first and then how the one asked for is made of it.',
+    does: 'stops at an easy percentage, such as 10%, and forgets the last step',
+    help: 'Write the easy percentage first and then how the one asked for is made of it.',
     source: COMMON,
   },
   'percent.discount-for-price': {
@@ -104,12 +104,12 @@ export const DECIMAL_MISCONCEPTIONS = {
     source: COMMON,
   },
   'percent.tenths-as-percent': {
-    does: 'reads tenths as percent, 0.4 as 4%',
+    does: 'reads tenths as hundredths, 0.4 as 4%',
     help: 'Shade 0.4 on a square of a hundred: that is 40 small squares.',
     source: COMMON,
   },
   'percent.count-as-percent': {
-    does: 'writes the count as a percent although the whole is not a hundred',
+    does: 'writes the count as a percentage although the whole is not a hundred',
     help: 'Scale the whole to a hundred first.',
     source: COMMON,
   },

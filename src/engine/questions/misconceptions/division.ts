@@ -119,7 +119,7 @@ export const DIVISION_MISCONCEPTIONS = {
     source: COMMON,
   },
   'factors.common-not-highest': {
-    does: 'stops at a common factor that is not the highest',
+    does: 'stops at a common factor that is not the largest',
     help: 'List the factors of both, ring those in both lists and take the last one.',
     source: COMMON,
   },
@@ -129,7 +129,7 @@ export const DIVISION_MISCONCEPTIONS = {
     source: COMMON,
   },
   'multiples.adds-the-step': {
-    does: 'counts on or back by the step instead of finding the number next to it in the table',
+    does: 'counts on or back by the step from the number itself instead of finding the nearest multiple',
     help: 'Say the table aloud until it passes the number.',
     source: COMMON,
   },

@@ -194,13 +194,8 @@ export const FRACTION_MISCONCEPTIONS = {
     help: 'Draw one bar for each whole and count the pieces in all the bars.',
     source: COMMON,
   },
-  'fractions.divides-wrong-way': {
-    does: 'makes the parts bigger when dividing them',
-    help: 'Share half a bar between two: is the share bigger or smaller than the half?',
-    source: COMMON,
-  },
   'fractions.digits-after-point': {
-    does: 'copies the digits of a fraction into the decimal or percent, or the other way around',
+    does: 'copies the digits of a fraction into the decimal or percentage, or the other way around',
     help: 'Rename it in tenths or hundredths first.',
     source: COMMON,
   },

@@ -114,7 +114,7 @@ export const MONEY_MISCONCEPTIONS = {
     source: COMMON,
   },
   'money.percent-as-units': {
-    does: 'takes the percent as an amount of money',
+    does: 'takes the percentage as an amount of money',
     help: 'Say it aloud as “out of every hundred” and find that part first.',
     source: COMMON,
   },

@@ -108,7 +108,8 @@ const order = templateOf<readonly [n: number, b: number, c: number, form: OrderF
           ],
           ['rule.one-step', form === 'b*n-c' ? b * n : brackets ? n + b : form === 'n+b/c' ? b : product],
           [
-            'fact.one-out',
+            // 2 × 41 is no basic fact.
+            form === 'b*n-c' && n > 12 ? 'times.neighbour' : 'fact.one-out',
             unlessGiven(
               plan.value + (brackets ? c : form === 'b*n-c' ? n : form === 'n+b/c' ? 1 : b),
               form === 'n+b/c' ? product : b,
@@ -167,7 +168,7 @@ const equation = templateOf<readonly [result: number, factor: number, plus: numb
         ],
         locale,
       ),
-      usesNumber: `solves an equation that equals ${say(result)}`,
+      usesNumber: `solves an equation with ${say(result)} on one side`,
     };
   },
 });

@@ -77,7 +77,11 @@ const stepInParts = partTemplates(
               ),
         ],
         ['pattern.last-again', at(hidden - 1)],
-        ['fact.one-out', add(answer, unit)],
+        [
+          'fact.one-out',
+          // A whole step leaves the part as it is.
+          unlessGiven(add(answer, step.d === 1 ? rational(1) : unit), ...[0, 1, 2, 3].map(at)),
+        ],
       ],
       uses: `${hidden === 3 ? 'continues' : 'fills a gap in'} a pattern from ${text}`,
     };

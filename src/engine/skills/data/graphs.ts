@@ -240,7 +240,7 @@ const pieCount = templateOf<Pie>({
         [
           ['pie.slices-alike', shown.total / shown.parts.length],
           ['fractions.part-left', shown.total - value],
-          ['fractions.one-part-only', shown.total / d],
+          ['part.one-only', shown.total / d],
         ],
         locale,
       ),

@@ -133,7 +133,10 @@ export const MEAN_SKILLS: readonly Skill[] = [
           if (base === null) return null;
           const list = tidyMean(base.value, base.step, base.style, context.rng.int(2, 3), context.rng);
           return canSay(divide(sum(list), rational(list.length)), base.style)
-            ? using(mean(list, base.style, context), `finds the mean of ${day.text} and others`)
+            ? using(
+                mean(list, base.style, context),
+                `finds the mean of ${day.text} and ${list.length === 2 ? 'one other' : 'others'}`,
+              )
             : null;
         },
       },

@@ -79,7 +79,7 @@ function picturesNeeded(total: number, each: number, { rng, locale }: TemplateCo
   const things = rng.pick(['books', 'trees', 'birds', 'goals', 'visitors']);
   const count = total / each;
   return {
-    text: `One picture stands for ${each} ${things}. How many pictures show ${formatWhole(total, locale)}?`,
+    text: `One picture stands for ${each} ${things}. How many pictures show ${formatWhole(total, locale)} ${things}?`,
     answer: wholeAnswer(count, locale),
     expression: `${total} / ${each}`,
     features: { size: sizeOf(count) * 0.7, unknownInside: true, fives: each === 5, rule: each === 10 },
@@ -124,8 +124,9 @@ export const PICTURE_SKILLS: readonly Skill[] = [
           const { rng } = context;
           const count = wholeOn(day, 2, 500);
           if (count === null) return null;
-          const divisors = [2, 5, 10, 4].filter(
-            (each) => count % each === 0 && count / each > 1 && count / each <= 100,
+          // A row of more than twenty pictures would want a larger key.
+          const divisors = [2, 4, 5, 10, 20, 50].filter(
+            (each) => count % each === 0 && count / each > 1 && count / each <= 20,
           );
           if (divisors.length > 0 && rng.chance(0.5))
             return using(

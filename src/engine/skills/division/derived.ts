@@ -130,7 +130,7 @@ export const DERIVED_DIVISION_SKILLS: readonly Skill[] = [
         id: 'split',
         kinds: ['whole'],
         free: (rng) => rng.int(3, 9) * rng.int(31, 99),
-        suits: (value) => value.d === 1 && value.n >= 101 && value.n <= 2000,
+        suits: (value) => value.d === 1 && value.n >= 101 && value.n <= 999,
         make: (x) => {
           const fits = DIGITS.filter((k) => k > 2 && x.n % k === 0);
           if (fits.length === 0) return null;

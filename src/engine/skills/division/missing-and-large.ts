@@ -48,7 +48,7 @@ export const FURTHER_DIVISION_SKILLS: readonly Skill[] = [
               ['times.as-plus', add(x.value, multiply(writtenOne(x.value, x.form), rational(k)))],
               ['times.neighbour', multiply(x.value, rational(k - 1))],
             ],
-            uses: `finds what gives ${x.text} when divided`,
+            uses: `finds what gives ${x.text} when divided by ${k}`,
           };
         },
       }),

@@ -157,7 +157,7 @@ export const COMPLETING_SKILLS: readonly Skill[] = [
                 up ? rational(x.n - 1, x.d) : x.n < x.d ? x.n - 1 : null,
               ],
             ],
-            uses: `steps on from ${x.text}`,
+            uses: `steps ${up ? 'on' : 'back'} from ${x.text}`,
           };
         },
       }),

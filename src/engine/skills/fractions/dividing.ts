@@ -59,10 +59,7 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
                   ...asPrinted(x, x.n, x.d * k),
                 ],
             slips: [
-              [
-                'fractions.divides-wrong-way',
-                x.n < x.d ? productOver(x.n * k, x.d) : multiply(x.value, rational(k)),
-              ],
+              ['divide.as-times', x.n < x.d ? productOver(x.n * k, x.d) : multiply(x.value, rational(k))],
               ['fractions.multiplies-both', multiplyBoth({ top: x.n, bottom: x.d }, k)],
               ['fractions.whole-ignored', x.n > x.d ? divide(rational(x.n % x.d, x.d), rational(k)) : null],
               ['divide.as-minus', compare(x.value, rational(k)) > 0 ? subtract(x.value, rational(k)) : null],
@@ -173,14 +170,14 @@ export const FRACTION_DIVISION_SKILLS: readonly Skill[] = [
             features: { extraSteps: x.n > 1 ? 1 : 0, size: x.d > 5 ? 0.5 : 0 },
             strategy:
               x.n === 1
-                ? [`${x.d} × ${x.text} = 1`, ...(k > 1 ? [`${k} × ${x.d} = ${x.d * k}`] : [])]
+                ? [`${x.d} × ${x.text} = 1`, k > 1 ? `${k} × ${x.d} = ${x.d * k}` : `So ${x.d} fit into 1`]
                 : [`${whole} = ${whole * x.d}/${x.d}`, `${whole * x.d} ÷ ${x.n} = ${x.d * k}`],
             slips: [
               ['fractions.divides-as-times', productOver(x.n * whole, x.d)],
               ['fractions.top-forgotten', whole * x.d],
               ['fractions.bottom-forgotten', k],
             ],
-            uses: `counts how many ${x.text} fit`,
+            uses: `counts how many pieces of ${x.text} fit`,
           };
         },
       }),

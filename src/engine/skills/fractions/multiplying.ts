@@ -113,10 +113,7 @@ export const FRACTION_PRODUCT_SKILLS: readonly Skill[] = [
             features: { extraSteps: x.n > x.d ? 1 : 0, adjust: x.n % 2 === 0 ? -0.6 : 0.2 },
             strategy: halfSteps(x),
             slips: [
-              [
-                'fractions.divides-wrong-way',
-                x.n < x.d ? { top: 2 * x.n, bottom: x.d } : multiply(x.value, rational(2)),
-              ],
+              ['divide.as-times', x.n < x.d ? { top: 2 * x.n, bottom: x.d } : multiply(x.value, rational(2))],
               ['fractions.two-on-both', x.n < x.d ? multiplyBoth({ top: x.n, bottom: x.d }, 2) : null],
               // Half of 4 2/3 as 2 2/3.
               [

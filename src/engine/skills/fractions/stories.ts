@@ -215,7 +215,7 @@ const shareOut = templateOf<readonly [bottom: number, people: number]>({
     ],
     slips: slipsOf(
       [
-        ['fractions.divides-wrong-way', { top: people, bottom }],
+        ['divide.as-times', { top: people, bottom }],
         ['fractions.multiplies-both', { top: people, bottom: bottom * people }],
       ],
       locale,

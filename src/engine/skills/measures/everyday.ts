@@ -73,8 +73,8 @@ const partFull = templateOf<readonly [part: (typeof FULL)[number], whole: number
     const [vessel, cups] = whole <= 10 ? ['jug', 'cups'] : ['bucket', 'cups of water'];
     return {
       text: asksWhole
-        ? `A ${vessel} is ${words} full with ${countOf(part, 'cups')}${vessel === 'jug' ? '' : ' of water'}. How many cups does it hold?`
-        : `A ${vessel} holds ${whole} ${cups} and is ${words} full. How many ${cups} are in it?`,
+        ? `A ${vessel} is ${words} full with ${countOf(part, 'cups')}${vessel === 'jug' ? '' : ' of water'}. How many cups can it hold?`
+        : `A ${vessel} can hold ${whole} ${cups} and is ${words} full. How many ${cups} are in it?`,
       answer: wholeAnswer(asksWhole ? whole : part, locale),
       expression: asksWhole ? `${d} * ${part}` : `${whole} / ${d}`,
       features: { story: true, size: whole / 20, extraSteps: d === 4 ? 0.5 : 0, unknownInside: asksWhole },

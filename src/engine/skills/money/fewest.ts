@@ -30,7 +30,7 @@ function withoutRare(minor: number, locale: Locale): string {
   const named = [...new Set(greedy(minor, [...pieces(locale), ...rare]))]
     .filter((piece) => rare.includes(piece))
     .map((piece) => `${price(piece, locale)} ${piece >= 100 ? noteWord(locale) : 'coins'}`);
-  return named.length === 0 ? '' : `, without ${named.join(' and ')}`;
+  return named.length === 0 ? '' : `, without ${named.join(' or ')}`;
 }
 
 /** What the amount is made of: "coins", "notes and coins" or "bills and coins". */

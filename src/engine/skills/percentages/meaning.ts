@@ -1,4 +1,4 @@
-// What percent means, and percent beside fractions and decimals.
+// What percentage means, and percent beside fractions and decimals.
 import { divide, multiply, rational } from '../../numbers/rational.js';
 import { complementWithExtraTen } from '../../questions/slips/column-addition.js';
 import { asImproper } from '../fractions/mixed-steps.js';
@@ -12,7 +12,7 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
   {
     id: 'pct.hundred',
     family: 'rules of 0 and 1',
-    title: 'Percent means out of a hundred',
+    title: 'Percentages are out of a hundred',
     year: 5,
     fluentYear: 6,
     strand: 'percentages',
@@ -31,10 +31,10 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
           return {
             text:
               ask === 0
-                ? `${x.text} of 100 ${thing} ${x.n === 1 ? 'is' : 'are'} green. What percent are green?`
+                ? `${x.text} of 100 ${thing} ${x.n === 1 ? 'is' : 'are'} green. What percentage are green?`
                 : ask === 1
                   ? `${x.text}% + ?% = 100%`
-                  : `${x.text}% of the ${thing} are blue. What percent are not blue?`,
+                  : `${x.text}% of the ${thing} are blue. What percentage are not blue?`,
             value: ask === 0 ? x.n : rest,
             expression: ask === 0 ? `${x.n} / 100 * 100` : `100 - ${x.n}`,
             features: {
@@ -117,7 +117,7 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
             text: x.rng.chance(0.5)
               ? `${x.text} = ?%`
               : x.n < x.d
-                ? `What percent is the same as ${x.text}?`
+                ? `What percentage is the same as ${x.text}?`
                 : `${x.text} = ?%`,
             value: percent,
             form: 'whole',
@@ -143,7 +143,7 @@ export const PERCENT_MEANING_SKILLS: readonly Skill[] = [
               ['part.rest-given', percent < 100 ? 100 - percent : null],
               ['fractions.whole-ignored', percent > 100 ? percent % 100 : null],
             ],
-            uses: `writes ${x.text} as a percent`,
+            uses: `writes ${x.text} as a percentage`,
           };
         },
       }),

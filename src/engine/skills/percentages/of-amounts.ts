@@ -171,7 +171,7 @@ export const PERCENT_OF_SKILLS: readonly Skill[] = [
   {
     id: 'pct.discount',
     family: 'discount',
-    title: 'Prices after a percent off or a percent more',
+    title: 'Prices after a percentage off or a percentage more',
     year: 6,
     fluentYear: 6,
     strand: 'percentages',

@@ -7,7 +7,7 @@ import type { Skill } from '../skill.js';
 export const WHOLE_FROM_PERCENT_SKILLS: readonly Skill[] = [
   {
     id: 'pct.whole',
-    title: 'Find the whole, or the percent, from a part',
+    title: 'Find the whole, or the percentage, from a part',
     year: 6,
     fluentYear: 6,
     strand: 'percentages',
@@ -66,8 +66,8 @@ export const WHOLE_FROM_PERCENT_SKILLS: readonly Skill[] = [
           const whole = (x.n * 100) / percent;
           return {
             text: x.rng.chance(0.5)
-              ? `What percent of ${x.t(whole)} is ${x.text}?`
-              : `Of ${x.t(whole)} people, ${x.text} wear a hat. What percent is that?`,
+              ? `What percentage of ${x.t(whole)} is ${x.text}?`
+              : `Of ${x.t(whole)} people, ${x.text} wear a hat. What percentage is that?`,
             value: percent,
             expression: `${x.n} / ${whole} * 100`,
             features: {
@@ -97,7 +97,7 @@ export const WHOLE_FROM_PERCENT_SKILLS: readonly Skill[] = [
           const unit = floor(rational(100, x.d));
           const percent = x.n * unit;
           return {
-            text: `${x.text} of the seats are taken. What percent are free?`,
+            text: `${x.text} of the seats are taken. What percentage are free?`,
             value: 100 - percent,
             form: 'whole',
             expression: `100 * (1 - ${x.form === 'fraction' ? `${x.n}/${x.d}` : x.expr})`,
@@ -108,7 +108,7 @@ export const WHOLE_FROM_PERCENT_SKILLS: readonly Skill[] = [
               ['percent.count-as-percent', x.form === 'fraction' ? x.d - x.n : null],
               ['percent.tenths-as-percent', (100 - percent) % 10 === 0 ? (100 - percent) / 10 : null],
             ],
-            uses: `takes ${x.text} from a whole, in percent`,
+            uses: `takes ${x.text} from a whole, as a percentage`,
           };
         },
       }),

@@ -25,6 +25,7 @@ export function moreOrLess(range: NumberRange, steps: readonly number[], feature
       const up = step > 0;
       const digit = Math.floor(n / size) % 10;
       const crosses = digit === (up ? 9 : 0) && n >= size;
+      const spreads = crosses && Math.floor(n / (10 * size)) % 10 === (up ? 9 : 0) && n >= 100 * size;
       const oneAway = up ? 'What number comes just after' : 'What number comes just before';
       const wrongPlace = size === 1 ? 10 : size / 10;
       return {
@@ -43,9 +44,7 @@ export function moreOrLess(range: NumberRange, steps: readonly number[], feature
         },
         strategy: crosses
           ? [
-              up
-                ? `There are 9 ${placeCount(2, size).slice(2)} already, so the next place changes too`
-                : `There are no ${placeCount(2, size).slice(2)} to take from, so the next place changes too`,
+              `There are ${up ? 9 : 'no'} ${placeCount(2, size).slice(2)} ${up ? 'already' : 'to take from'}, so ${spreads ? 'places before it change' : 'the next place changes'} too`,
               `${say(n)} ${up ? '+' : '−'} ${say(size)} = ${say(n + step)}`,
             ]
           : [

@@ -77,7 +77,7 @@ const CORNERED: readonly Cornered[] = [
   { shape: 'square', name: 'a square', rightAngles: 4, parallels: 2, corners: 4 },
   { shape: 'rectangle', name: 'a rectangle', rightAngles: 4, parallels: 2, corners: 4 },
   { shape: 'right-triangle', name: 'a right-angled triangle', rightAngles: 1, parallels: 0, corners: 3 },
-  { shape: 'triangle', name: 'a triangle with equal sides', rightAngles: 0, parallels: 0, corners: 3 },
+  { shape: 'triangle', name: 'a triangle with three equal sides', rightAngles: 0, parallels: 0, corners: 3 },
   { shape: 'pentagon', name: 'a regular pentagon', rightAngles: 0, parallels: 0, corners: 5 },
   { shape: 'hexagon', name: 'a regular hexagon', rightAngles: 0, parallels: 3, corners: 6 },
   { shape: 'octagon', name: 'a regular octagon', rightAngles: 0, parallels: 4, corners: 8 },
@@ -98,7 +98,7 @@ const parallelSides = templateOf<Cornered>({
     features: { drawn: true, size: corners > 4 ? 1 : 0, extraSteps: 0.5 },
     strategy: [
       parallels === 0
-        ? 'No side has another that runs beside it: 0'
+        ? 'No side has another parallel to it: 0'
         : `Each side pairs with the one opposite: ${corners} ÷ 2 = ${parallels}`,
     ],
     slips: wholeSlips(

@@ -1,5 +1,4 @@
 // Turns, in quarters and in degrees.
-import { formatFraction } from '../../numbers/format.js';
 import { multiply, rational, toNumber } from '../../numbers/rational.js';
 import type { Rational } from '../../numbers/rational.js';
 import { wholeAnswer, wordAnswer } from '../../questions/answer.js';
@@ -58,7 +57,7 @@ function turn(
           ]
         : []),
       rest === 0
-        ? `No quarter turn is left: ${wind(end)}`
+        ? `No quarter turns remain: still ${wind(end)}`
         : `${rest} quarter ${rest === 1 ? 'turn' : 'turns'} ${way}: ${Array.from({ length: rest + 1 }, (_, i) => wind(start + sign * i)).join(', ')}`,
     ],
     slips: [
@@ -117,6 +116,8 @@ function turnDegrees(part: Quantity, unit: 'turn' | 'right-angle', { locale }: T
   const { n, d } = part.value;
   const isFraction = part.style === 'fraction' && d > 1;
   const one = rational(full, d);
+  const [wholes, rest] = [Math.floor(n / d), n % d];
+  const over = multiply(one, rational(rest));
   const answer = (value: Rational) => quantityAnswer(value, 'decimal', locale, '°');
   const named = turnText(part, unit);
   return {
@@ -133,10 +134,14 @@ function turnDegrees(part: Quantity, unit: 'turn' | 'right-angle', { locale }: T
       unit === 'turn' ? 'A full turn has 360°' : 'A right angle has 90°',
       ...(isFraction
         ? [
-            // Only so is it plain where the number that multiplies comes from.
-            ...(n > d ? [`${part.text} = ${formatFraction(part.value)}`] : []),
+            ...(wholes > 0 ? [`${wholes} × ${full} = ${shown(rational(wholes * full), locale)}`] : []),
             `${full} ÷ ${d} = ${shown(one, locale)}`,
-            ...(n > 1 ? [`${n} × ${shown(one, locale)} = ${shown(total, locale)}`] : []),
+            ...(rest > 1 ? [`${rest} × ${shown(one, locale)} = ${shown(over, locale)}`] : []),
+            ...(wholes > 0
+              ? [
+                  `${shown(rational(wholes * full), locale)} + ${shown(over, locale)} = ${shown(total, locale)}`,
+                ]
+              : []),
           ]
         : [`${part.text} × ${full} = ${shown(total, locale)}`]),
     ],

@@ -24,7 +24,9 @@ const minutesSpan = (minutes: number): Span => ({
 function later(start: number, span: Span, { rng }: TemplateContext): Draft {
   const end = onDial(start + span.minutes);
   const wraps = start + span.minutes >= 720;
-  const wrong = addedInHundreds(start, span.minutes);
+  // Hours that are told are moved on rightly; only the minutes beyond them are taken for hundredths.
+  const moved = span.text.includes('minute') ? 0 : span.minutes - (span.minutes % 60);
+  const wrong = addedInHundreds(onDial(start + moved), span.minutes - moved);
   const wrongAnswer =
     wrong.minute >= 60
       ? impossibleTime(wrong.hour, wrong.minute)
