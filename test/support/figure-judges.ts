@@ -288,7 +288,8 @@ const JUDGES: { readonly [K in FigureSpec['kind']]?: Judge<K> } = {
     );
     if (!places.includes(known) || hidden.includes(known)) return [];
     const step =
-      { under: 10, over: -10, right: 1, left: -1 }[/directly (\w+)/.exec(text)?.[1] ?? ''] ?? Number.NaN;
+      { under: 10, over: -10, right: 1, left: -1 }[/(?:directly|just to the) (\w+)/.exec(text)?.[1] ?? ''] ??
+      Number.NaN;
     return hidden.filter((value) => value === known + step).map(String);
   },
   spinner: ({ sectors }, { text, skill }) => {

@@ -135,6 +135,7 @@ describe('products', () => {
     expect(figureFor('4 * 3', 12)).toEqual({ kind: 'array', rows: 4, columns: 3 });
     expect(figureFor('6 * 12', 72)).toEqual({ kind: 'array', rows: 6, columns: 12, splitAfterColumn: 10 });
     expect(figureFor('4 * 2', 8, ['2 × 4 = 8'])).toEqual({ kind: 'array', rows: 2, columns: 4 });
+    expect(figureFor('6 * 2', 12, ['6 + 6 = 12'])).toEqual({ kind: 'array', rows: 2, columns: 6 });
     expect(figureFor('3 * 6', 18, ['2 × 6 = 12', '12 + 6 = 18'])).toEqual({
       kind: 'array',
       rows: 6,

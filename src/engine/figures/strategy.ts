@@ -86,6 +86,12 @@ function product(a: number, b: number, lines: readonly string[], steps: readonly
     return half !== null && half < 1000 ? inTwo(half, 2 * half) : null;
   }
   const result = a * b;
+  // "6 + 6 = 12" for 6 × 2 are two rows of six.
+  const double = steps.find(
+    (step) => step.sign === '+' && step.left === step.right && step.result === result,
+  );
+  if (double && (a === 2 || b === 2))
+    return { spec: { kind: 'array', rows: 2, columns: double.left }, result };
   const onColumns = splitOf(b, a, steps);
   if (onColumns !== null)
     return { spec: { kind: 'array', rows: a, columns: b, splitAfterColumn: onColumns }, result };
@@ -164,7 +170,8 @@ function subtractionLine(
   // A part of a number is sought upwards, as its steps say: "3 is 2 and 1", "2 more make 12".
   const says = (words: string) => lines.some((line) => line.includes(words));
   if (says(`${a} is ${b} and ${difference}`)) return { spec: openLine([b, a]), result: difference };
-  if (says(`${b} more make ${a}`)) return { spec: openLine([difference, a]), result: difference };
+  if (says(`${b} more make ${a}`) || says(`${b} more makes ${a}`))
+    return { spec: openLine([difference, a]), result: difference };
   // Close numbers are easier to count up between than to take away.
   const usual = b >= 10 && difference < 10 ? hops(b, difference, 1) : hops(a, b, -1);
   return { spec: openLine(told ?? usual), result: difference };

@@ -24,7 +24,7 @@ export const ALGEBRA_MISCONCEPTIONS = {
     source: COMMON,
   },
   'pattern.last-again': {
-    does: 'repeats the last item instead of going on with the pattern',
+    does: 'repeats the item before instead of going on with the pattern',
     help: 'Chant the pattern together and clap where it starts again.',
     source: COMMON,
   },

@@ -129,7 +129,7 @@ export const PLACE_VALUE_MISCONCEPTIONS = {
     source: COMMON,
   },
   'round.halfway-down': {
-    does: 'rounds a number exactly halfway down instead of up',
+    does: 'rounds down, instead of up, when a number is exactly halfway',
     help: 'Mark the halfway point on a number line and agree: from here on it goes up.',
     source: COMMON,
   },

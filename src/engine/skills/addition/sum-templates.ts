@@ -111,7 +111,10 @@ export function missingAddend(spec: SumSpec): Template {
         features: { ...sumFeatures(spec, a, b), unknownInside: true },
         strategy:
           direct || steps.length > 1
-            ? [`Count up${inTens ? ' by tens' : ''} from ${say(a)} to ${say(whole)}`, ...steps]
+            ? [
+                `Count up${inTens ? ` ${locale.id === 'en-US' ? 'by' : 'in'} tens` : ''} from ${say(a)} to ${say(whole)}`,
+                ...steps,
+              ]
             : steps,
         slips: tellingSlips(
           b,

@@ -115,7 +115,7 @@ const nearUndo = partTemplates(
         ['rule.one-step', adds ? add(value, rational(first)) : subtract(value, rational(first))],
         ['operation.swapped', add(value, rational(first + second))],
       ],
-      uses: `adds to ${text} and takes away nearly as much`,
+      uses: `adds to ${text} and takes away nearly the same`,
     };
   },
   { wholeMoney: true },
@@ -154,7 +154,7 @@ const nearUndoWhole = templateOf<readonly [n: number, add: number, take: number]
         ],
         locale,
       ),
-      usesNumber: `adds to ${say(n)} and takes away nearly as much`,
+      usesNumber: `adds to ${say(n)} and takes away nearly the same`,
     };
   },
 });

@@ -175,7 +175,7 @@ const missingTimes = templateOf<readonly [known: number, factor: number, form: '
           ],
           locale,
         ),
-        usesNumber: `finds what divides to give ${say(known)}`,
+        usesNumber: `finds what is divided to give ${say(known)}`,
       };
     return {
       text: form === 'times' ? `${say(known)} × ? = ${say(product)}` : `${say(product)} ÷ ? = ${say(known)}`,

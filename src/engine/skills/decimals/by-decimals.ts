@@ -60,6 +60,7 @@ export const BY_DECIMAL_SKILLS: readonly Skill[] = [
               unlike: x.d > 1 && other.n > 1,
             },
             strategy: [
+              ...(other.n > 1 && other.d < 10 ? [`${text} = ${other.n}/${other.d}`] : []),
               `${x.text} ÷ ${other.d} = ${x.t(multiply(x.value, unit), 'decimal')}`,
               ...(other.n > 1
                 ? [`${other.n} × ${x.t(multiply(x.value, unit), 'decimal')} = ${x.t(answer, 'decimal')}`]

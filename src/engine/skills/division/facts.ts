@@ -132,7 +132,7 @@ function factSkill({ id, title, divisors, top, year, fluentYear, after, codes }:
               ['divide.neighbour', d - 1],
               ['divide.as-minus', x.n - q],
             ],
-            uses: `finds what divides ${x.text} into ${q}`,
+            uses: `finds what ${x.text} is divided by to give ${q}`,
           };
         },
       }),

@@ -79,7 +79,14 @@ function nearestMain(minor: number, { locale }: TemplateContext): Draft {
     slips: [
       { misconception: 'money.rounds-down', answer: money(down, locale) },
       { misconception: 'money.rounds-up', answer: money(down + 100, locale) },
-      { misconception: 'money.rounds-other-place', answer: money(Math.round(minor / 10) * 10, locale) },
+      ...(minor % 10 === 0
+        ? []
+        : [
+            {
+              misconception: 'money.rounds-other-place' as const,
+              answer: money(Math.round(minor / 10) * 10, locale),
+            },
+          ]),
     ],
   };
 }

@@ -93,7 +93,9 @@ const enlarge = templateOf<readonly [side: number, factor: number, ask: 'side' |
     features: { size: Math.min(2, (side * factor) / 40), unknownInside: ask === 'factor' },
     strategy: [
       // How many times the side fits is asked, so the side is what the steps repeat.
-      ask === 'side' ? `${side} × ${factor} = ${side * factor}` : `${factor} × ${side} = ${side * factor}`,
+      ask === 'side'
+        ? `${side} × ${factor} = ${formatWhole(side * factor, locale)}`
+        : `${factor} × ${side} = ${formatWhole(side * factor, locale)}`,
     ],
     slips:
       ask === 'side'

@@ -21,7 +21,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
   {
     id: 'mult.by10',
     family: 'times 10',
-    title: 'Multiply whole numbers by 10',
+    title: 'Multiply whole numbers and money by 10',
     year: 3,
     fluentYear: 4,
     strand: 'multiplication',
@@ -84,7 +84,7 @@ export const SCALING_SKILLS: readonly Skill[] = [
   {
     id: 'mult.by100',
     family: 'times 10',
-    title: 'Multiply whole numbers by 100 and 1000',
+    title: 'Multiply whole numbers and money by 100 and 1000',
     year: 4,
     fluentYear: 5,
     strand: 'multiplication',

@@ -164,8 +164,8 @@ function bundleSize(sizes: readonly BundleSize[]) {
 const AROUND = [
   ['directly under', 10],
   ['directly over', -10],
-  ['directly right of', 1],
-  ['directly left of', -1],
+  ['just to the right of', 1],
+  ['just to the left of', -1],
 ] as const;
 
 const squareName = ({ id }: Locale) => (id === 'en-US' ? 'hundreds chart' : 'hundred square');

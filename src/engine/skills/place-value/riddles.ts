@@ -14,6 +14,8 @@ const joined = (digits: readonly number[]) => Number(digits.join(''));
 const spoken = (digits: readonly (number | string)[]) =>
   `${digits.slice(0, -1).join(', ')} and ${digits.at(-1)}`;
 
+const COUNT_WORDS = ['', '', 'two', 'three', 'four'] as const;
+
 type Ask = 'greatest' | 'least' | 'greatest even' | 'least odd' | 'greatest odd' | 'least even';
 
 /** The answer by trying every order; null when no order fits. */
@@ -49,7 +51,7 @@ function fromDigits(count: number, asks: readonly Ask[]) {
       const plain = isGreatest ? down : up;
       const kind = ask.split(' ')[1];
       return {
-        text: `What is the ${ask} number that uses ${spoken(digits)} once each?`,
+        text: `What is the ${ask} ${COUNT_WORDS[count]}-digit number made of ${spoken(digits)}, once each?`,
         answer: wholeAnswer(right, locale),
         expression: digits.map((digit) => `${digit} * ${placeOf(right, digit)}`).join(' + '),
         features: { extraSteps: kind ? 1 : 0, size: (count - 2) / 2 },
@@ -184,7 +186,7 @@ const roundsTo = templateOf<Rounded>({
         `Halfway ${least ? 'below' : 'above'} is ${say(least ? right : right + 1)}`,
         least
           ? `Halfway rounds up, so ${say(right)} is the least`
-          : `Halfway rounds up to the next ${name}, so stop just before it: ${say(right)}`,
+          : `${say(right + 1)} itself rounds up to the next ${name}, so the greatest is one less: ${say(right)}`,
       ],
       slips: wholeSlips(
         [

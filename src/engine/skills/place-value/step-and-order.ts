@@ -44,7 +44,7 @@ export function moreOrLess(range: NumberRange, steps: readonly number[], feature
         },
         strategy: crosses
           ? [
-              `There are ${up ? 9 : 'no'} ${placeCount(2, size).slice(2)} ${up ? 'already' : 'to take from'}, so ${spreads ? 'places before it change' : 'the next place changes'} too`,
+              `The ${placeCount(2, size).slice(2)} digit is ${up ? '9 already' : '0'}, so ${spreads ? 'several places change' : 'the next place changes too'}`,
               `${say(n)} ${up ? '+' : '−'} ${say(size)} = ${say(n + step)}`,
             ]
           : [

@@ -102,10 +102,11 @@ const belowZero = templateOf<readonly [a: number, b: number]>({
   }),
   draft: ([a, b], { locale, rng }) => {
     const say = (n: number) => formatWhole(n, locale);
-    const weather = b <= 30 && rng.chance(0.4);
+    // Falls that a day's weather may bring.
+    const weather = b <= (locale.degrees === '°F' ? 30 : 15) && rng.chance(0.4);
     return {
       text: weather
-        ? `It is ${a} ${locale.degrees} and gets ${b} degrees colder. What is it now, in ${locale.degrees}?`
+        ? `It is ${a} ${locale.degrees} and gets ${b} degrees colder. What is the temperature now, in ${locale.degrees}?`
         : `${say(a)} − ${say(b)}`,
       answer: wholeAnswer(a - b, locale),
       expression: `${a} - ${b}`,

@@ -125,7 +125,7 @@ export function missingTake(spec: TakeSpec): Template {
             answer: wholeAnswer(b, locale),
             expression: `${a} - ${left}`,
             strategy: [
-              `What lies between ${say(left)} and ${say(a)}?`,
+              `How far is it from ${say(left)} to ${say(a)}?`,
               ...(left === 0 || (b % 10 === 0 && b < 100)
                 ? [`${say(a)} − ${say(b)} = ${say(left)}`]
                 : countUpSteps(left, a, say)),

@@ -1,5 +1,4 @@
 // Changing weeks to days and years to months, and back.
-import { countOf } from '../story.js';
 import { quantity, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 import { PARTS, WEEKS, YEARS, fullOnes, largeOn, largeText, split, toSmall } from './unit-pairs.js';
@@ -22,10 +21,7 @@ export const WEEK_AND_MONTH_SKILLS: readonly Skill[] = [
           const weeks = largeOn(day, context.locale, WEEKS, 120);
           return weeks === null
             ? null
-            : using(
-                toSmall(weeks, WEEKS, context),
-                `changes ${countOf(day.value.n, 'weeks', day.text)} to days`,
-              );
+            : using(toSmall(weeks, WEEKS, context), `changes ${largeText(weeks, WEEKS)} to days`);
         },
       },
       {
