@@ -76,7 +76,7 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
                   `${k * q} + ${x.n % k} = ${x.n}, so ${x.n % k} more ${x.n % k === 1 ? 'needs' : 'need'} a place`,
                   `${q} + 1 = ${q + 1}`,
                 ]
-              : [`${k} × ${q} = ${k * q}`, `${k * q} + ${x.n % k} = ${x.n}`],
+              : [`${k} × ${q} = ${k * q}`, `${k * q} + ${x.n % k} = ${x.n}, so ${q} and ${x.n % k} over`],
             slips: [
               [up ? 'divide.story-rounds-down' : 'group.rounds-up', up ? q : q + 1],
               ['group.left-over-given', x.n % k],
@@ -157,8 +157,10 @@ export const REMAINDER_SKILLS: readonly Skill[] = [
               rule: k === 10,
             },
             strategy: [
-              ...parts.map((part) => `${x.t(part / k)} × ${k} = ${x.t(part)}`),
-              `${takenOff(x.n, parts, x.t).at(-1)}, so one more box`,
+              ...takenOff(x.n, parts, x.t).flatMap((taken, i, all) => [
+                `${x.t((parts[i] ?? 0) / k)} × ${k} = ${x.t(parts[i] ?? 0)}`,
+                i + 1 < all.length ? taken : `${taken}, so one more box`,
+              ]),
               `${[...parts.map((part) => part / k), 1].join(' + ')} = ${q + 1}`,
             ],
             slips: [

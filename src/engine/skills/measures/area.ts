@@ -273,7 +273,7 @@ export const AREA_SKILLS: readonly Skill[] = [
           if (around === null) return null;
           const side = divide(around.value, rational(4));
           const digits = String(side.n).replace(/0+$/, '').length;
-          if (around.style === 'decimal' ? 10 % side.d !== 0 || digits > 2 : side.d > 8) return null;
+          if (around.style === 'decimal' ? 10 % side.d !== 0 || digits > 2 : side.d > 2) return null;
           return using(areaFromPerimeter(around, context), `finds an area from a perimeter of ${day.text}`);
         },
       },

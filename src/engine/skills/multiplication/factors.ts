@@ -23,8 +23,9 @@ function countOfPairs(n: number, factors: number): string {
 function divisibilitySlip(n: number, by: number): MisconceptionId {
   const isWrongYes = n % by !== 0;
   const last = n % 10;
-  const lastSeemsToFit = last > 0 && last % by === 0;
-  if ((by === 3 || by === 4 || by === 9) && lastSeemsToFit === isWrongYes) return 'factors.last-digit-rule';
+  // A last 0 leads nobody to a yes or a no.
+  const lastMisleads = last > 0 && (last % by === 0) === isWrongYes;
+  if ((by === 3 || by === 4 || by === 9) && lastMisleads) return 'factors.last-digit-rule';
   return isWrongYes ? 'divide.remainder-dropped' : 'factors.multiple-mixed-up';
 }
 

@@ -102,7 +102,8 @@ const extreme = templateOf<
 const opposite = templateOf<readonly [n: number, negative: boolean]>({
   id: 'opposite',
   free: (rng) => [rng.int(2, 40), rng.chance(0.5)],
-  on: onWhole(1, 1_000_000, (n, rng) => [n, rng.chance(0.4)]),
+  // The opposite of −7 stands on the board of a day of 7.
+  on: onWhole(1, 1_000_000, (n) => [n, false]),
   draft: ([n, negative], { locale }) => {
     const shown = negative ? -n : n;
     return {

@@ -170,7 +170,7 @@ export function howMany(range: NumberRange): Template {
   });
 }
 
-/** "What number is 3 hundreds and 5 ones?" */
+/** "What number is 3 hundreds and 5 ones?" Not on a day of that number, which then stands on the board. */
 export function compose(range: NumberRange): Template {
   return templateOf<number>({
     id: 'compose',
@@ -180,7 +180,6 @@ export function compose(range: NumberRange): Template {
         if (placeParts(n).length > 1) return n;
       }
     },
-    on: onWhole(Math.max(11, range.from), range.to, (n) => (placeParts(n).length < 2 ? null : n)),
     draft: (n, { locale, rng }) => {
       const say = (value: number) => formatWhole(value, locale);
       const parts = placeParts(n);
@@ -208,7 +207,6 @@ export function compose(range: NumberRange): Template {
           locale,
         ),
         ...withBlocks(n),
-        usesNumber: `builds ${say(n)} from its places`,
       };
     },
   });

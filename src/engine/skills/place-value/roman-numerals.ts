@@ -49,11 +49,11 @@ function features(n: number, adjust = 0): Draft['features'] {
   };
 }
 
+/** Not on a day of that number, which then stands on the board. */
 function read(range: NumberRange): Template {
   return templateOf<number>({
     id: 'read',
     free: range.free,
-    on: onWhole(range.from, range.to, (n) => n),
     draft: (n, { locale }) => ({
       text: `What number is the Roman numeral ${toRoman(n)}?`,
       answer: wholeAnswer(n, locale),
@@ -67,7 +67,6 @@ function read(range: NumberRange): Template {
         ],
         locale,
       ),
-      usesNumber: `reads ${formatWhole(n, locale)} in Roman numerals`,
     }),
   });
 }
@@ -138,7 +137,6 @@ const FILM_YEARS = [1901, 2025] as const;
 const year = templateOf<number>({
   id: 'year',
   free: (rng) => rng.int(...FILM_YEARS),
-  on: onWhole(1066, 2050, (n) => n),
   draft: (n, { locale }) => ({
     text:
       n >= FILM_YEARS[0] && n <= FILM_YEARS[1]
@@ -157,7 +155,6 @@ const year = templateOf<number>({
       ...slipToYear('roman.always-adds', allAdded(toRoman(n))),
       ...slipToYear('roman.letters-mixed', misread(n)),
     ],
-    usesNumber: `reads the year ${n} in Roman numerals`,
   }),
 });
 

@@ -31,6 +31,23 @@ export interface TakeSpec {
   readonly figure?: (a: number, b: number) => FigureSpec;
 }
 
+/** The skill's numbers where something is taken and something stays: a story of nothing is no story, and 50 − ? = 50 no riddle. */
+function ofSomething({ free, on }: TakeSpec): Pick<TakeSpec, 'free' | 'on'> {
+  const isSomething = ([a, b]: Take) => b > 0 && a > b;
+  return {
+    free: (rng) => {
+      for (;;) {
+        const take = free(rng);
+        if (isSomething(take)) return take;
+      }
+    },
+    on: (n, rng) => {
+      const take = on(n, rng);
+      return take !== null && isSomething(take) ? take : null;
+    },
+  };
+}
+
 function takeFeatures(spec: TakeSpec, a: number, b: number): Features {
   const { borrows, acrossZero } = borrowsOf(a, b);
   return {
@@ -90,11 +107,12 @@ export function bareTake(spec: TakeSpec): Template {
 
 /** "83 − ? = 47" or "? − 47 = 36" */
 export function missingTake(spec: TakeSpec): Template {
+  const numbers = ofSomething(spec);
   return templateOf<readonly [a: number, b: number, start: boolean]>({
     id: 'missing',
-    free: (rng) => [...spec.free(rng), rng.chance(0.35)],
+    free: (rng) => [...numbers.free(rng), rng.chance(0.35)],
     on: onWhole(spec.from, spec.to, (n, rng) => {
-      const take = spec.on(n, rng);
+      const take = numbers.on(n, rng);
       if (take === null) return null;
       // The day's number must be seen: when it is what is taken away, it moves to what is left.
       if (!rng.chance(0.35)) return [take[0], take[1] === n ? take[0] - n : take[1], false];
@@ -184,10 +202,11 @@ function takeStory(a: number, b: number, say: (n: number) => string, rng: Rng): 
 
 /** "Mei has 83 cards and gives away 47. How many are left?" */
 export function storyTake(spec: TakeSpec): Template {
+  const numbers = ofSomething(spec);
   return templateOf<Take>({
     id: 'story',
-    free: spec.free,
-    on: onWhole(spec.from, spec.to, spec.on),
+    free: numbers.free,
+    on: onWhole(spec.from, spec.to, numbers.on),
     draft: ([a, b], { locale, rng }) => {
       const say = (n: number) => formatWhole(n, locale);
       return {
