@@ -22,6 +22,9 @@ export interface Currency {
   readonly coinDiametersMm: readonly number[];
   /** Note values in main units, smallest first. */
   readonly notes: readonly number[];
+  readonly noteName: readonly [one: string, many: string];
+  /** American bills are all of one size; elsewhere notes grow with what they are worth. */
+  readonly notesAlike: boolean;
 }
 
 /** How one country's classrooms write and say numbers, money and measures. */
@@ -35,6 +38,8 @@ export interface Locale {
   readonly currency: Currency;
   /** The scale of thermometers and weather. */
   readonly degrees: '°C' | '°F';
+  /** "Count in tens" or, in American classrooms, "count by tens". Common practice. */
+  readonly countsWith: 'in' | 'by';
   /** The sign of the litre: the National Curriculum of England writes l and ml (Year 3 measures). */
   readonly litreSign: 'L' | 'l';
   /** metre or meter, colour or color, maths or math. */
@@ -62,8 +67,11 @@ const AUSTRALIAN: Locale = {
     // Royal Australian Mint; 5c, 10c and 50c from memory.
     coinDiametersMm: [19.41, 23.6, 28.65, 31.65, 25, 20.5],
     notes: [5, 10, 20, 50, 100],
+    noteName: ['note', 'notes'],
+    notesAlike: false,
   },
   degrees: '°C',
+  countsWith: 'in',
   litreSign: 'L',
   spelling: { metre: 'metre', litre: 'litre', colour: 'colour', maths: 'maths' },
 };
@@ -96,8 +104,11 @@ const BRITISH: Locale = {
     // Royal Mint, as tabled in the encyclopaedia article "Coins of the pound sterling".
     coinDiametersMm: [20.3, 25.9, 18, 24.5, 21.4, 27.3, 23.43, 28.4],
     notes: [5, 10, 20, 50],
+    noteName: ['note', 'notes'],
+    notesAlike: false,
   },
   degrees: '°C',
+  countsWith: 'in',
   litreSign: 'l',
   spelling: { metre: 'metre', litre: 'litre', colour: 'colour', maths: 'maths' },
 };
@@ -117,8 +128,11 @@ const AMERICAN: Locale = {
     // United States Mint, coin specifications: the dime is smaller than the penny and the nickel.
     coinDiametersMm: [19.05, 21.21, 17.91, 24.26],
     notes: [1, 5, 10, 20, 50, 100],
+    noteName: ['bill', 'bills'],
+    notesAlike: true,
   },
   degrees: '°F',
+  countsWith: 'by',
   litreSign: 'L',
   spelling: { metre: 'meter', litre: 'liter', colour: 'color', maths: 'math' },
 };

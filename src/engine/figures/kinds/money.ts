@@ -34,9 +34,8 @@ export function drawMoney(spec: MoneySpec): Sketch {
     top += height + GAP_MM;
   }
   if (rows.length === 0) return { marks: [text('no money', [0, 0])], alt: 'No coins and no notes.' };
-  const noteName = spec.currency === 'USD' ? 'bill' : 'note';
   const told = [
-    ...tally(spec.notes, (value) => `${currency.symbol}${value} ${noteName}`),
+    ...tally(spec.notes, (value) => `${currency.symbol}${value} ${currency.noteName[0]}`),
     ...tally(spec.coins, (value) => `${coinName(value, currency)} coin`),
   ];
   return { marks, alt: `Money: ${listOf(told)}.` };
@@ -59,8 +58,7 @@ function coin(value: number, currency: Currency): Mark[] {
 }
 
 function note(value: number, currency: Currency): Mark[] {
-  // All bills of the United States are of one size; elsewhere notes grow with what they are worth.
-  const rank = currency.code === 'USD' ? 3 : Math.max(0, currency.notes.indexOf(value));
+  const rank = currency.notesAlike ? 3 : Math.max(0, currency.notes.indexOf(value));
   const width = 23 + rank * 1.2;
   const words = `${currency.symbol}${value}`;
   return [

@@ -112,7 +112,7 @@ export function missingAddend(spec: SumSpec): Template {
         strategy:
           direct || steps.length > 1
             ? [
-                `Count up${inTens ? ` ${locale.id === 'en-US' ? 'by' : 'in'} tens` : ''} from ${say(a)} to ${say(whole)}`,
+                `Count up${inTens ? ` ${locale.countsWith} tens` : ''} from ${say(a)} to ${say(whole)}`,
                 ...steps,
               ]
             : steps,

@@ -7,7 +7,6 @@ import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import { partTemplates } from '../parts.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
-import { inSteps } from './phrases.js';
 
 interface Wording {
   /** Why a child would choose the wrong expression. */
@@ -257,7 +256,7 @@ const twoRules = templateOf<readonly [a: number, factor: number, position: numbe
   draft: ([a, factor, position], { locale }) => {
     const b = a * factor;
     return {
-      text: `One pattern counts ${inSteps(String(a), locale)} from 0 and another ${inSteps(String(b), locale)} from 0. When the first shows ${a * position}, what does the second show?`,
+      text: `One pattern counts ${locale.countsWith} ${a}s from 0 and another ${locale.countsWith} ${b}s from 0. When the first shows ${a * position}, what does the second show?`,
       answer: wholeAnswer(b * position, locale),
       expression: `${a * position} * ${factor}`,
       features: { size: Math.min(2, (b * position) / 60), extraSteps: 1 },

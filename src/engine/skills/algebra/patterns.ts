@@ -6,7 +6,6 @@ import type { Rng } from '../../random/rng.js';
 import type { Skill } from '../skill.js';
 import { onWhole, templateOf } from '../template-of.js';
 import { unlessGiven } from './given.js';
-import { inSteps } from './phrases.js';
 
 /** Four terms with a constant step and one of them hidden. */
 interface Steps {
@@ -156,7 +155,7 @@ const farTerm = templateOf<readonly [start: number, step: number, position: numb
     const jumps = position - 1;
     const value = start + jumps * step;
     return {
-      text: `A pattern starts at ${say(start)} and goes up ${inSteps(say(step), locale)}. What is its ${ORDINALS[position - 1] ?? ''} number?`,
+      text: `A pattern starts at ${say(start)} and goes up ${locale.countsWith} ${say(step)}s. What is its ${ORDINALS[position - 1] ?? ''} number?`,
       answer: wholeAnswer(value, locale),
       expression: `${start} + ${jumps} * ${step}`,
       features: {
@@ -207,7 +206,7 @@ const firstTerm = templateOf<readonly [term: number, step: number, position: num
     const first = term - jumps * step;
     const name = ORDINALS[position - 1] ?? '';
     return {
-      text: `A pattern goes up ${inSteps(say(step), locale)} and its ${name} number is ${say(term)}. What is its first?`,
+      text: `A pattern goes up ${locale.countsWith} ${say(step)}s and its ${name} number is ${say(term)}. What is its first?`,
       answer: wholeAnswer(first, locale),
       expression: `${term} - ${jumps} * ${step}`,
       features: {

@@ -54,8 +54,10 @@ function pictures(
   };
 }
 
+const THINGS = ['books', 'trees', 'birds', 'goals', 'visitors'] as const;
+
 function picturesStand(count: number, each: number, { rng, locale }: TemplateContext): Draft {
-  const things = rng.pick(['books', 'trees', 'birds', 'goals', 'visitors']);
+  const things = rng.pick(THINGS);
   const total = count * each;
   return {
     text: `One picture stands for ${each} ${things}. How many do ${formatWhole(count, locale)} pictures show?`,
@@ -76,7 +78,7 @@ function picturesStand(count: number, each: number, { rng, locale }: TemplateCon
 }
 
 function picturesNeeded(total: number, each: number, { rng, locale }: TemplateContext): Draft {
-  const things = rng.pick(['books', 'trees', 'birds', 'goals', 'visitors']);
+  const things = rng.pick(THINGS);
   const count = total / each;
   return {
     text: `One picture stands for ${each} ${things}. How many pictures show ${formatWhole(total, locale)} ${things}?`,
@@ -128,18 +130,14 @@ export const PICTURE_SKILLS: readonly Skill[] = [
           const divisors = [2, 4, 5, 10, 20, 50].filter(
             (each) => count % each === 0 && count / each > 1 && count / each <= 20,
           );
-          if (divisors.length > 0 && rng.chance(0.5))
+          // So many pictures are not drawn in a row; there the number is what they stand for.
+          const isTotal = count > 60 || rng.chance(0.5);
+          if (isTotal && divisors.length > 0)
             return using(
               picturesNeeded(count, rng.pick(divisors), context),
               `shows ${day.text} in a ${pictureGraph(context.locale)}`,
             );
-          if (count > 60)
-            return divisors.length > 0
-              ? using(
-                  picturesNeeded(count, rng.pick(divisors), context),
-                  `shows ${day.text} in a ${pictureGraph(context.locale)}`,
-                )
-              : null;
+          if (count > 60) return null;
           return using(picturesStand(count, rng.pick([2, 5, 10, 4]), context), `reads ${day.text} pictures`);
         },
       },

@@ -2,7 +2,7 @@
 import type { FigureSpec } from '../../figures/figure.js';
 import { formatClock } from '../../numbers/format.js';
 import type { Locale } from '../../numbers/locale.js';
-import { clockAnswer, durationAnswer } from '../../questions/answer.js';
+import { clockAnswer, durationAnswer, unitAnswer } from '../../questions/answer.js';
 import type { Answer } from '../../questions/question.js';
 import type { Rng } from '../../random/rng.js';
 import type { Skill } from '../skill.js';
@@ -94,7 +94,12 @@ const howLong = templateOf<Bus>({
       slips: [
         { misconception: 'table.other-line', answer: durationAnswer(one) },
         ...(crosses
-          ? [{ misconception: 'time.hundred-minutes' as const, answer: durationAnswer(one + two + 40) }]
+          ? [
+              {
+                misconception: 'time.hundred-minutes' as const,
+                answer: unitAnswer(one + two + 40, 'min', locale),
+              },
+            ]
           : []),
         { misconception: 'graph.other-point', answer: durationAnswer(two) },
       ],

@@ -149,7 +149,7 @@ export const DECIMAL_READING_SKILLS: readonly Skill[] = [
                 ? [
                     unit.d === 1
                       ? 'The whole part moves by one, the part after the point stays'
-                      : `Count ${x.locale.id === 'en-US' ? 'by' : 'in'} ${x.parts(unit.d)}: one ${x.parts(unit.d, 1)} is ${x.t(unit)}`,
+                      : `Count ${x.locale.countsWith} ${x.parts(unit.d)}: one ${x.parts(unit.d, 1)} is ${x.t(unit)}`,
                   ]
                 : []),
               `${x.text} ${op} ${x.t(unit)} = ${x.t(answer)}`,

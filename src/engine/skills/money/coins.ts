@@ -9,7 +9,7 @@ import { storyName } from '../story.js';
 import { cashOn, price, priceOperand, sizeOf, using, wholeOn } from '../measuring/quantity.js';
 import type { Skill } from '../skill.js';
 import { FEWEST } from './fewest.js';
-import { drawCoins, drawSmall, drawWhole, leastCounted, noteWord, totalOf } from './pieces.js';
+import { drawCoins, drawSmall, drawWhole, leastCounted, totalOf } from './pieces.js';
 
 function joined(texts: readonly string[]): string {
   return texts.length < 2
@@ -214,7 +214,7 @@ export const COIN_SKILLS: readonly Skill[] = [
           const [start, found] = numbers;
           return using(
             addPieces(start, found, storyName(rng), context),
-            `adds coins or ${noteWord(locale)} to ${price(start, locale)}`,
+            `adds coins or ${locale.currency.noteName[1]} to ${price(start, locale)}`,
           );
         },
       },

@@ -3,7 +3,7 @@ import type { Locale, LocaleId } from '../../numbers/locale.js';
 import { wholeAnswer } from '../../questions/answer.js';
 import type { Draft, Template, TemplateContext } from '../../questions/draft.js';
 import { minorOn, price, smallestCoin, using, wholeOn } from '../measuring/quantity.js';
-import { leastCounted, noteWord, pieces, totalOf } from './pieces.js';
+import { leastCounted, pieces, totalOf } from './pieces.js';
 
 /** Pieces that exist but hardly come to hand, in minor units: the $2 bill and the half dollar. Common practice. */
 const SELDOM_SEEN: Partial<Record<LocaleId, readonly number[]>> = { 'en-US': [50, 200] };
@@ -29,13 +29,13 @@ function withoutRare(minor: number, locale: Locale): string {
   const rare = SELDOM_SEEN[locale.id] ?? [];
   const named = [...new Set(greedy(minor, [...pieces(locale), ...rare]))]
     .filter((piece) => rare.includes(piece))
-    .map((piece) => `${price(piece, locale)} ${piece >= 100 ? noteWord(locale) : 'coins'}`);
+    .map((piece) => `${price(piece, locale)} ${piece >= 100 ? locale.currency.noteName[1] : 'coins'}`);
   return named.length === 0 ? '' : `, without ${named.join(' or ')}`;
 }
 
 /** What the amount is made of: "coins", "notes and coins" or "bills and coins". */
 function piecesFor(minor: number, locale: Locale): string {
-  return minor < leastNote(locale) ? 'coins' : `${noteWord(locale)} and coins`;
+  return minor < leastNote(locale) ? 'coins' : `${locale.currency.noteName[1]} and coins`;
 }
 
 /** The least note in cents or pence. */
@@ -60,7 +60,7 @@ function fewest(minor: number, { locale }: TemplateContext): Draft {
     strategy:
       best.length === 1
         ? [
-            `There is a ${price(minor, locale)} ${minor < leastNote(locale) ? 'coin' : noteWord(locale).slice(0, -1)}`,
+            `There is a ${price(minor, locale)} ${minor < leastNote(locale) ? 'coin' : locale.currency.noteName[0]}`,
           ]
         : [
             'Take the largest that fits, again and again',

@@ -8,11 +8,6 @@ export function pieces(locale: Locale): number[] {
   return [...new Set([...coins, ...notes.map((note) => note * 100)])].sort((a, b) => a - b);
 }
 
-/** What money of paper is called. */
-export function noteWord({ id }: Locale): 'bills' | 'notes' {
-  return id === 'en-US' ? 'bills' : 'notes';
-}
-
 /** What some pieces are worth together. */
 export function totalOf(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0);

@@ -40,7 +40,7 @@ export function placeName(place: number): string {
 /** "Count in tens: 10, 20, 30": how classes find what some tens or hundreds are worth before they multiply. */
 export function countInPlaces(count: number, place: number, locale: Locale): string {
   const stops = Array.from({ length: count }, (_, i) => formatWhole((i + 1) * place, locale));
-  return `Count ${locale.id === 'en-US' ? 'by' : 'in'} ${PLACE_NAMES[place]?.[1]}: ${stops.join(', ')}`;
+  return `Count ${locale.countsWith} ${PLACE_NAMES[place]?.[1]}: ${stops.join(', ')}`;
 }
 
 /** "3 hundreds, 2 tens and 5 ones" */

@@ -1,5 +1,6 @@
 // Number riddles: a number from what is said about its digits, and the greatest or least number from given digits.
 import { formatWhole } from '../../numbers/format.js';
+import { wholeToWords } from '../../numbers/words.js';
 import { wholeAnswer } from '../../questions/answer.js';
 import { wholeSlips } from '../../questions/slips/whole-slips.js';
 import type { Rng } from '../../random/rng.js';
@@ -13,8 +14,6 @@ function differentDigits(rng: Rng, count: number): number[] {
 const joined = (digits: readonly number[]) => Number(digits.join(''));
 const spoken = (digits: readonly (number | string)[]) =>
   `${digits.slice(0, -1).join(', ')} and ${digits.at(-1)}`;
-
-const COUNT_WORDS = ['', '', 'two', 'three', 'four'] as const;
 
 type Ask = 'greatest' | 'least' | 'greatest even' | 'least odd' | 'greatest odd' | 'least even';
 
@@ -51,7 +50,7 @@ function fromDigits(count: number, asks: readonly Ask[]) {
       const plain = isGreatest ? down : up;
       const kind = ask.split(' ')[1];
       return {
-        text: `What is the ${ask} ${COUNT_WORDS[count]}-digit number made of ${spoken(digits)}, once each?`,
+        text: `What is the ${ask} ${wholeToWords(count, locale)}-digit number made of ${spoken(digits)}, once each?`,
         answer: wholeAnswer(right, locale),
         expression: digits.map((digit) => `${digit} * ${placeOf(right, digit)}`).join(' + '),
         features: { extraSteps: kind ? 1 : 0, size: (count - 2) / 2 },
