@@ -25,6 +25,11 @@ export function sizeOf(value: string | null): number {
   return Number(top) / Number(bottom);
 }
 
+/** The whole numbers that a text offers, however their digits are grouped: "Which is greater: 61 or 51?" */
+export function offered(text: string): number[] {
+  return [...text.replace(/(?<=\d)[\u00a0,](?=\d{3}\b)/g, '').matchAll(/\d+/g)].map(Number);
+}
+
 /**
  * Wrong answers with one of these misconceptions that do not fit it, as a teacher would read them; null marks what cannot
  * be told. Throws where none can be told, since such a test could not fail.

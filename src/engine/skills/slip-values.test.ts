@@ -1,6 +1,6 @@
-// Whether a wrong number follows from what its sentence says of the child, wherever that can be worked out again.
+// Whether a wrong whole number follows from what its sentence says of the child, wherever that can be worked out again.
 import { describe, expect, it } from 'vitest';
-import { misfits, questionsOf, SAMPLES, sizeOf, SLIPS } from '../../../test/support/told-slips.js';
+import { misfits, offered, questionsOf, SAMPLES, sizeOf } from '../../../test/support/told-slips.js';
 import { parseDayNumber } from '../numbers/day-number.js';
 import { localeOf } from '../numbers/locale.js';
 import { questionsAbout } from '../questions/generate.js';
@@ -9,10 +9,6 @@ import { Rng } from '../random/rng.js';
 import { SKILLS } from './map.js';
 
 const valueOf = (question: Question) => Number(question.answer.value);
-
-/** The numbers a question offers: "Which is greater: 61 or 51?" */
-const offered = (text: string): number[] =>
-  [...text.replace(/(?<=\d)[\u00a0,](?=\d{3}\b)/g, '').matchAll(/\d+/g)].map(Number);
 
 const WORTH: Readonly<Record<string, number>> = { I: 1, V: 5, X: 10, L: 50, C: 100, D: 500, M: 1000 };
 
@@ -75,23 +71,6 @@ describe('a wrong answer follows from its sentence:', () => {
     expect(misfits('divide.not-undone', ({ text }) => !text.startsWith('How many'))).toEqual([]);
   });
 
-  it('a minus sign of a point is lost only where the point has one', () => {
-    const bare = (pair: string) => pair.replaceAll('−', '');
-    const signs = (pair: string) => pair.length - bare(pair).length;
-    const lost = SAMPLES.filter(
-      ({ question }) => question.text === 'What are the coordinates of point A?',
-    ).flatMap(({ question: { answer, slips } }) =>
-      slips
-        .filter(({ misconception }) => misconception === 'position.sign-lost')
-        .map((slip) => [answer.text, slip.text] as const),
-    );
-    expect(lost.length).toBeGreaterThan(0);
-    const added = lost.filter(
-      ([right, wrong]) => bare(right) !== bare(wrong) || signs(wrong) >= signs(right),
-    );
-    expect(added).toEqual([]);
-  });
-
   it('nothing is off by one where the wrong number stands in the question', () => {
     // "12,500", "$4.85", "85c", "1 3/4"
     const numbersIn = (text: string): readonly string[] =>
@@ -107,68 +86,6 @@ describe('a wrong answer follows from its sentence:', () => {
 
   it('no number is left out where a number is doubled', () => {
     expect(misfits('addend.left-out', ({ text }) => !/double/i.test(text))).toEqual([]);
-  });
-
-  it('tops and bottoms are added as they stand, and the sum is not brought to lowest terms', () => {
-    const parts = (text: string) => /^(\d+)\/(\d+) \+ (\d+)\/(\d+)$/.exec(text)?.slice(1).map(Number);
-    expect(
-      misfits('fractions.add-tops-bottoms', ({ text }, _, slip) => {
-        const [a = 0, b = 0, c = 0, d = 0] = parts(text) ?? [];
-        return parts(text) ? slip.text === `${a + c}/${b + d}` : null;
-      }),
-    ).toEqual([]);
-  });
-
-  it('a whole number times top and bottom is written as it comes, and so are the parts that are left', () => {
-    const whole = (text: string) =>
-      /^(\d+) × (\d+)\/(\d+)$/.exec(text)?.slice(1) ??
-      /^(\d+) (?:friends|children) share (\d+)\/(\d+) /.exec(text)?.slice(1);
-    const turned = (text: string) => /^(\d+)\/(\d+) [×÷] (\d+)$/.exec(text)?.slice(1);
-    const factors = (text: string) => {
-      const [top, bottom, times] = turned(text) ?? [];
-      return (whole(text) ?? [times, top, bottom]).map(Number);
-    };
-    expect(
-      misfits('fractions.multiplies-both', ({ text }, _, slip) => {
-        const [times = 0, top = 0, bottom = 0] = factors(text);
-        return Number.isNaN(times) ? null : slip.text === `${times * top}/${times * bottom}`;
-      }),
-    ).toEqual([]);
-    const onLine = (text: string) =>
-      /there are (\d+) equal steps\. Which fraction is at step (\d+)/.exec(text)?.slice(1).map(Number);
-    expect(
-      misfits('fractions.marks-counted', ({ text }, _, slip) => {
-        const [steps = 0, at = 0] = onLine(text) ?? [];
-        return slip.text === `${at}/${steps + 1}`;
-      }),
-    ).toEqual([]);
-    expect(
-      misfits('fractions.part-left', ({ text }, _, slip) => {
-        const [steps = 0, at = 0] = onLine(text) ?? [];
-        return steps === 0 ? null : slip.text === `${steps - at}/${steps}`;
-      }),
-    ).toEqual([]);
-    expect(
-      misfits('data.other-event', ({ text }, _, slip) => {
-        const [, one, other] = /^A bag has (\d+) \S+ counters? and (\d+) \S+ ones?\./.exec(text) ?? [];
-        const all = Number(one) + Number(other);
-        return slip.text.includes('/') && all > 0 ? slip.text.endsWith(`/${all}`) : null;
-      }),
-    ).toEqual([]);
-  });
-
-  it('the parts before and after a point worked apart keep every digit', () => {
-    const sums = ['dec.add', 'dec.double'].flatMap((id) =>
-      questionsOf(id, 200).flatMap(({ text, slips }) => {
-        const [, a, b, c, d] = (/^(\d+)\.(\d+) \+ (\d+)\.(\d+)$/.exec(text) ?? []).map(Number);
-        const slip = slips.find(({ misconception }) => misconception === 'decimals.parts-apart');
-        if (slip === undefined || a === undefined || b === undefined || c === undefined || d === undefined)
-          return [];
-        return [{ text, wrong: slip.text, apart: `${a + c}.${b + d}` }];
-      }),
-    );
-    expect(sums.some(({ wrong }) => wrong.endsWith('0'))).toBe(true);
-    expect(sums.filter(({ wrong, apart }) => wrong !== apart)).toEqual([]);
   });
 
   it('last digits mislead only where they differ', () => {
@@ -240,31 +157,6 @@ describe('a wrong answer follows from its sentence:', () => {
         .map((slip) => `${question.text} [${slip.text}]`),
     );
     expect(odd).toEqual([]);
-  });
-
-  it('digits that a fraction lends to a decimal are all there', () => {
-    const lent = questionsOf('dec.fraction', 200).flatMap(({ text, slips }) => {
-      const [, top, bottom] = /^What is (\d+)\/(\d+) as a decimal/.exec(text) ?? [];
-      return top === undefined
-        ? []
-        : slips
-            .filter(({ misconception }) => misconception === 'fractions.digits-after-point')
-            .map((slip) => [slip.text.replace(/^0\.|\./, ''), `${top}${bottom}`] as const);
-    });
-    expect(lent.length).toBeGreaterThan(5);
-    expect(lent.filter(([written, digits]) => written !== digits)).toEqual([]);
-  });
-
-  it('tops are taken apart in the order of the question', () => {
-    expect(
-      misfits('fractions.not-renamed', (question, wrong) => {
-        const [, a, b, c, d] = (
-          /^\(?(\d+)\/(\d+)\)? - \(?(\d+)\/(\d+)\)?$/.exec(question.expression ?? '') ?? []
-        ).map(Number);
-        if (a === undefined || b === undefined || c === undefined || d === undefined || a > b) return null;
-        return a >= c && Math.abs(wrong - (a - c) / Math.max(b, d)) < 1e-9;
-      }),
-    ).toEqual([]);
   });
 
   it('an end that the question names is nobody’s middle', () => {
@@ -390,49 +282,6 @@ describe('what a wrong answer is said to tell', () => {
     ).toEqual([]);
   });
 
-  it('keeps the part beyond the whole, or drops it', () => {
-    const isWhole = (slip: string) => /^[$£]?\d+$/.test(slip);
-    expect(misfits('exact.part-kept', (_, __, { text }) => !isWhole(text))).toEqual([]);
-    expect(misfits('exact.part-dropped', (_, __, { text }) => isWhole(text))).toEqual([]);
-  });
-
-  it('keeps the bottom number of the fraction that a whole number or one part is added to', () => {
-    const bottomOf = (text: string) => /\d\/(\d+)/.exec(text)?.[1];
-    const topOf = (text: string) => Number(/(\d+)\/\d/.exec(text)?.[1]);
-    const isKept = ({ text, answer }: Question, _: number, slip: Slip) =>
-      /\d\/\d/.test(`${text} ${answer.text}`) && /\d\/\d/.test(slip.text)
-        ? bottomOf(slip.text) === bottomOf(text)
-        : null;
-    expect(misfits('exact.whole-to-top', isKept)).toEqual([]);
-    expect(misfits('exact.whole-to-top', (_, __, { text }) => topOf(text) > 0)).toEqual([]);
-    // Off by one in a whole is off by one in a fact too; then the part stays as it is.
-    const bare = SLIPS.filter(
-      ({ skill, slip }) =>
-        /^(?:add\.make-whole|sub\.part-from-whole|place\.halfway\.parts)$/.test(skill.id) &&
-        slip.misconception === 'fact.one-out' &&
-        slip.text.includes('/'),
-    );
-    expect(bare.length).toBeGreaterThan(20);
-    expect(
-      bare
-        .filter(({ question, slip }) => bottomOf(slip.text) !== bottomOf(question.text))
-        .map(({ question, slip }) => `${question.text} [${slip.text}]`),
-    ).toEqual([]);
-  });
-
-  it('does at the last digit only what has a point', () => {
-    expect(misfits('exact.point-ignored', ({ text }) => text.includes('.'))).toEqual([]);
-    const blamed = questionsOf('add.whole-to-part', 300).flatMap(({ text, slips }) =>
-      slips.flatMap(({ misconception }) =>
-        misconception === 'exact.point-ignored' || misconception === 'money.unit-ignored'
-          ? [{ text, isPoint: misconception === 'exact.point-ignored' }]
-          : [],
-      ),
-    );
-    expect(blamed.some(({ isPoint }) => !isPoint)).toBe(true);
-    expect(blamed.filter(({ text, isPoint }) => text.includes('.') !== isPoint)).toEqual([]);
-  });
-
   it('takes the next odd number for the next prime', () => {
     expect(
       misfits('primes.odd-means-prime', ({ text }, wrong) => {
@@ -440,78 +289,5 @@ describe('what a wrong answer is said to tell', () => {
         return after >= 0 ? wrong === after + 1 + (after % 2) : null;
       }),
     ).toEqual([]);
-  });
-});
-
-describe('what a child seems to do', () => {
-  const slipsOf = (id: string) =>
-    SAMPLES.filter(({ skill }) => skill.id === id).flatMap(({ question }) =>
-      question.slips.map(({ misconception, value }) => ({
-        misconception,
-        wrong: sizeOf(value),
-        right: sizeOf(question.answer.value),
-        numbers: offered(question.text),
-        text: question.text,
-      })),
-    );
-
-  it('stops a step early where the first number is counted too, on the way down as on the way up', () => {
-    const early = slipsOf('alg.think').filter(({ misconception }) => misconception === 'count.off-by-one');
-    expect(early.length).toBeGreaterThan(10);
-    for (const { text, wrong, right, numbers } of early) {
-      expect(wrong - right, text).toBe(/adds/.test(text) ? 1 : -1);
-      // Nobody counts more steps than that.
-      expect(numbers[0], text).toBeLessThanOrEqual(20);
-    }
-  });
-
-  it('writes into a gap of a pattern no number that stands in it', () => {
-    const gaps = ['alg.step', 'alg.step.large']
-      .flatMap(slipsOf)
-      .filter(({ text }) => /is missing/.test(text));
-    expect(gaps.length).toBeGreaterThan(50);
-    for (const { text, wrong, numbers } of gaps) expect(numbers, text).not.toContain(wrong);
-  });
-
-  it('makes one quarter turn too many or too few, and not three', () => {
-    const turns = slipsOf('shape.turn').filter(({ text }) => /right angles/.test(text));
-    expect(turns.length).toBeGreaterThan(5);
-    for (const { text, wrong, right } of turns) expect(Math.abs(wrong - right), text).toBe(1);
-  });
-
-  it('keeps a whole or a ten too many only where the known part is the larger', () => {
-    const tens = slipsOf('alg.missing').filter(
-      ({ misconception }) => misconception === 'complement.extra-ten',
-    );
-    expect(tens.length).toBeGreaterThan(5);
-    for (const { text, numbers } of tens) {
-      const [low = 0, high = 0] = [Math.min(...numbers), Math.max(...numbers)];
-      expect(high % 10, text).toBeLessThan(low % 10);
-    }
-  });
-
-  it('mixes up mean, median, mode and range only with one of them', () => {
-    const lists = ['data.mode', 'data.median', 'data.range', 'data.mean'].flatMap(slipsOf);
-    // Lists of whole numbers only: those of decimals and money are not read here.
-    const mixed = lists.filter(
-      ({ misconception, text }) => misconception === 'data.measures-mixed-up' && !/[.$£¢/]|\d[cp]/.test(text),
-    );
-    expect(mixed.length).toBeGreaterThan(20);
-    for (const { text, wrong, numbers } of mixed) {
-      const order = numbers.toSorted((a, b) => a - b);
-      const middle = order.length % 2 === 1 ? [order[(order.length - 1) / 2]] : [];
-      expect([...middle, (order.at(-1) ?? 0) - (order[0] ?? 0)], `${text} ${wrong}`).toContain(wrong);
-    }
-  });
-
-  it('reads a column or a point that stands beside the one asked for', () => {
-    const read = SAMPLES.filter(({ skill }) => skill.id === 'data.columns').flatMap(({ question }) => {
-      const slip = question.slips.find(({ misconception }) => misconception === 'data.other-bar');
-      const bars = question.figure?.kind === 'bar-chart' ? question.figure.bars : [];
-      const at = bars.findIndex(({ label }) => question.text.includes(label));
-      return slip ? [{ wrong: Number(slip.text), beside: [bars[at - 1]?.value, bars[at + 1]?.value] }] : [];
-    });
-    expect(read.length).toBeGreaterThan(5);
-    for (const { wrong, beside } of read) expect(beside).toContain(wrong);
   });
 });
