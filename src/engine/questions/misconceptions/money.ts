@@ -10,12 +10,12 @@ export const MONEY_MISCONCEPTIONS = {
   },
   'money.piece-missed': {
     does: 'leaves one of the pieces out of the total',
-    help: 'Sort from the largest to the smallest and tick each piece off as it is added.',
+    help: 'Sort from the one worth most to the one worth least and tick each piece off as it is added.',
     source: COMMON,
   },
   'money.small-pieces': {
-    does: 'uses smaller pieces of money where a larger one fits',
-    help: 'Ask each time: what is the biggest piece of money that still fits?',
+    does: 'uses pieces worth less where one worth more fits',
+    help: 'Ask each time: which coin or note worth the most still fits?',
     source: COMMON,
   },
   'money.unit-ignored': {

@@ -63,7 +63,7 @@ function fewest(minor: number, { locale }: TemplateContext): Draft {
             `There is a ${price(minor, locale)} ${minor < leastNote(locale) ? 'coin' : locale.currency.noteName[0]}`,
           ]
         : [
-            'Take the largest that fits, again and again',
+            'Take the one worth most that fits, again and again',
             `${best.map((piece) => price(piece, locale)).join(' + ')} = ${price(minor, locale)}`,
             `That is ${best.length} in all`,
           ],
